@@ -1,0 +1,2 @@
+import globals from 'globals';
+export default [{ ignores: ['build', '.svelte-kit', 'data'] }, { languageOptions: { globals: globals.node } }];

@@ -1,0 +1,50 @@
+import type { PouchLot } from './pouch-lot.ts';
+
+export type Doubt = {
+  readonly field: keyof PouchLot;
+  /** `refuse`: cannot be true, so the lot is not taken in. `warn`: possible but worth a second look. */
+  readonly severity: 'refuse' | 'warn';
+  readonly reason: string;
+};
+
+/** Pure fat gives 9 kcal/g (Atwater general factor, USDA Agriculture Handbook 74); 9.3 leaves room for rounding. */
+const MAX_KCAL_PER_G = 9.3;
+/** Dry meals rarely take more than some four times their weight in water; ten times is a slip of a unit (common practice). */
+const MAX_WATER_PER_DRY = 10;
+/** Labels and Atwater's 4-4-9 differ by up to about a fifth, from fibre, polyols and rounding (21 CFR 101.9(g) allows 20 %). */
+const ENERGY_TOLERANCE = 0.25;
+
+/**
+ * Checks that need more than one field of a lot, which a schema of single fields cannot see.
+ *
+ * @returns doubts in the order of the fields; empty where the lot is plausible.
+ */
+export function doubtsOf(lot: PouchLot): Doubt[] {
+  const doubts: Doubt[] = [];
+  const refuse = (field: keyof PouchLot, reason: string) => doubts.push({ field, severity: 'refuse', reason });
+  const warn = (field: keyof PouchLot, reason: string) => doubts.push({ field, severity: 'warn', reason });
+
+  if (lot.bestBefore < lot.sealedOn) refuse('bestBefore', `best-before ${lot.bestBefore} is before the sealing date ${lot.sealedOn}`);
+
+  const kcalPerG = lot.energyKcal / lot.dryWeightG;
+  if (kcalPerG > MAX_KCAL_PER_G)
+    refuse('energyKcal', `${kcalPerG.toFixed(1)} kcal per gram of dry weight is more than pure fat gives; check kJ or kcal, and per serving or per pouch`);
+  else if (lot.energyKcal === 0 && !lot.mealKinds.includes('drink')) warn('energyKcal', 'no energy is stated');
+  else if (kcalPerG < 1 && lot.energyKcal > 0) warn('energyKcal', `${kcalPerG.toFixed(1)} kcal per gram is little for dry food; is the weight the wet weight?`);
+
+  const macrosG = (lot.proteinG ?? 0) + (lot.fatG ?? 0) + (lot.carbohydrateG ?? 0);
+  if (macrosG > lot.dryWeightG * 1.02)
+    refuse('dryWeightG', `protein, fat and carbohydrate come to ${macrosG.toFixed(0)} g, more than the dry weight of ${lot.dryWeightG} g`);
+  if (lot.proteinG !== undefined && lot.fatG !== undefined && lot.carbohydrateG !== undefined) {
+    const byFactorsKcal = 4 * lot.proteinG + 9 * lot.fatG + 4 * lot.carbohydrateG;
+    const larger = Math.max(byFactorsKcal, lot.energyKcal);
+    if (larger > 20 && Math.abs(byFactorsKcal - lot.energyKcal) > ENERGY_TOLERANCE * larger)
+      warn('energyKcal', `the stated ${lot.energyKcal.toFixed(0)} kcal is far from the ${byFactorsKcal.toFixed(0)} kcal that its protein, fat and carbohydrate give`);
+  }
+
+  if (lot.waterMl > MAX_WATER_PER_DRY * lot.dryWeightG)
+    warn('waterMl', `${lot.waterMl.toFixed(0)} ml on ${lot.dryWeightG} g of dry food is more than ten times its weight; check the unit, and per serving or per pouch`);
+  if (lot.waterKind === 'none' && lot.waterMl > 0) refuse('waterKind', `water kind "none" does not go with ${lot.waterMl.toFixed(0)} ml of water`);
+  if (lot.waterKind !== 'none' && lot.waterMl === 0) warn('waterMl', `water kind "${lot.waterKind}" but no amount of water`);
+  return doubts;
+}

@@ -1,0 +1,88 @@
+import { z } from 'zod';
+import { Allergen } from './allergens.ts';
+import { Diet } from './diets.ts';
+import { CalendarDate, MealKind, ShortText, WaterKind } from './words.ts';
+
+const grams = (what: string, max: number) =>
+  z.number(`${what} must be a number of grams`).nonnegative(`${what} must not be negative`).max(max, `${what} must be at most ${max} g`);
+
+export const LotCode = z
+  .string()
+  .trim()
+  .min(1, 'must not be empty')
+  .max(40, 'must be at most 40 characters')
+  .regex(/^[^\p{Cc}/?#]*$/u, 'must be a single line without / ? #');
+
+/**
+ * Pouches of one sealing that are alike. Everything from `dryWeightG` to `costMinor` is for one serving;
+ * `tareG` and `volumeMl` are for one pouch. `pouches` is how many there are to plan with.
+ */
+export const PouchLot = z.strictObject({
+  code: LotCode.describe('Unique code of the lot, as written on its pouches'),
+  recipe: ShortText.describe('Name of the recipe'),
+  mealKinds: z
+    .array(MealKind)
+    .min(1, 'must name at least one meal: breakfast, lunch, snack, dinner or drink')
+    .describe('Meals this pouch suits'),
+  sealedOn: CalendarDate.describe('Date of sealing'),
+  bestBefore: CalendarDate.describe('Last day on which the planner may use it'),
+  pouches: z
+    .int('must be a whole number of pouches')
+    .nonnegative('must not be negative')
+    .max(100_000, 'must be at most 100000')
+    .describe('Pouches there are'),
+  servingsPerPouch: z
+    .number('must be a number')
+    .positive('must be more than 0')
+    .max(100, 'must be at most 100')
+    .describe('Servings in one pouch'),
+  dryWeightG: grams('dry weight', 5000).positive('dry weight must be more than 0').describe('Dry weight of one serving, g'),
+  energyKcal: z
+    .number('must be a number of kcal')
+    .nonnegative('must not be negative')
+    .max(20_000, 'must be at most 20000 kcal')
+    .describe('Energy of one serving, kcal'),
+  proteinG: grams('protein', 5000).optional().describe('Protein of one serving, g'),
+  fatG: grams('fat', 5000).optional().describe('Fat of one serving, g'),
+  carbohydrateG: grams('carbohydrate', 5000).optional().describe('Carbohydrate of one serving, g'),
+  waterMl: z
+    .number('must be a number of ml')
+    .nonnegative('must not be negative')
+    .max(20_000, 'must be at most 20000 ml')
+    .describe('Water to add to one serving, ml'),
+  waterKind: WaterKind.describe('Water to add: boiling, hot, cold or none'),
+  steepMin: z
+    .number('must be a number of minutes')
+    .nonnegative('must not be negative')
+    .max(1440, 'must be at most 1440 minutes')
+    .describe('Steep time at sea level, min'),
+  tareG: grams('packaging weight', 2000).describe('Weight of one empty pouch with its absorber, g'),
+  volumeMl: z.number().positive('must be more than 0').max(50_000).optional().describe('Outer volume of one sealed pouch, ml'),
+  allergens: z
+    .array(Allergen)
+    .optional()
+    .describe('Allergens it holds; an empty list says it holds none, a missing list says nobody has stated them'),
+  diets: z.array(Diet).default([]).describe('Diets it is stated to meet'),
+  costMinor: z
+    .int('must be whole minor units, such as cents')
+    .nonnegative('must not be negative')
+    .max(100_000_000)
+    .optional()
+    .describe('Cost of one serving in minor units of the currency of the settings'),
+  note: z.string().trim().max(2000, 'must be at most 2000 characters').default('').describe('Free note'),
+});
+export type PouchLot = z.infer<typeof PouchLot>;
+
+/** What the planner may draw on: each lot with the pouches free for this trip. */
+export const Stock = z.array(PouchLot).superRefine((lots, context) => {
+  const seen = new Set<string>();
+  lots.forEach((lot, index) => {
+    if (seen.has(lot.code)) context.addIssue({ code: 'custom', path: [index, 'code'], message: `"${lot.code}" is used by two lots; give each its own code` });
+    seen.add(lot.code);
+  });
+});
+export type Stock = z.infer<typeof Stock>;
+
+export const pouchFoodG = (lot: PouchLot): number => lot.dryWeightG * lot.servingsPerPouch;
+export const pouchGrossG = (lot: PouchLot): number => pouchFoodG(lot) + lot.tareG;
+export const pouchEnergyKcal = (lot: PouchLot): number => lot.energyKcal * lot.servingsPerPouch;

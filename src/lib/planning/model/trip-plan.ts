@@ -1,0 +1,286 @@
+import { z } from 'zod';
+import { Allergen } from './allergens.ts';
+import { CalendarDate, FuelKind, MealKind, WaterKind } from './words.ts';
+
+/*
+ * The result of planTrip. Amounts are in the unit of the name: G grams, Ml millilitres, Kcal, KJ, C, M, H, Min.
+ * A day is its number from 1, an eater is their name, a lot is its code.
+ */
+
+const Day = z.int().min(1);
+const EaterName = z.string();
+const LotCode = z.string();
+const Amount = z.number().nonnegative();
+
+/** One line of how a figure came about. */
+export const Term = z.strictObject({ label: z.string(), value: z.number(), unit: z.string() });
+export type Term = z.infer<typeof Term>;
+
+/** A figure with the range it may turn out in, and the terms it came from. */
+export const Estimate = z.strictObject({ value: Amount, low: Amount, high: Amount, terms: z.array(Term) });
+export type Estimate = z.infer<typeof Estimate>;
+
+export const NOTICE_TOPICS = ['input', 'menu', 'allergen', 'energy', 'load', 'water', 'fuel', 'stove'] as const;
+/** Something the party has to know: `wrong` needs mending, `caution` needs care, `note` explains. */
+export const Notice = z.strictObject({
+  level: z.enum(['wrong', 'caution', 'note']),
+  topic: z.enum(NOTICE_TOPICS),
+  day: Day.optional(),
+  meal: MealKind.optional(),
+  eater: EaterName.optional(),
+  code: LotCode.optional(),
+  text: z.string(),
+});
+export type Notice = z.infer<typeof Notice>;
+
+// demand
+
+export const EaterDayDemand = z.strictObject({
+  eater: EaterName,
+  targetKcal: Amount,
+  mealKcal: z.partialRecord(MealKind, Amount).describe('The target by meal'),
+  terms: z.array(Term),
+});
+export type EaterDayDemand = z.infer<typeof EaterDayDemand>;
+export const DayDemand = z.strictObject({ day: Day, date: CalendarDate, meals: z.array(MealKind), eaters: z.array(EaterDayDemand) });
+export type DayDemand = z.infer<typeof DayDemand>;
+
+// menu
+
+export const MenuPouches = z.strictObject({
+  code: LotCode,
+  recipe: z.string(),
+  pouches: z.int().positive(),
+  servings: Amount.describe('Servings in the opened pouches'),
+  energyKcal: Amount.describe('Energy in the opened pouches'),
+  waterMl: Amount.describe('Water to add to the opened pouches'),
+  waterKind: WaterKind,
+  why: z.string().describe('The rule that put it here'),
+});
+export type MenuPouches = z.infer<typeof MenuPouches>;
+
+export const Portion = z.strictObject({ eater: EaterName, code: LotCode, servings: Amount, energyKcal: Amount });
+export type Portion = z.infer<typeof Portion>;
+
+export const MenuMeal = z.strictObject({
+  day: Day,
+  date: CalendarDate,
+  meal: MealKind,
+  locked: z.boolean(),
+  byHand: z.boolean(),
+  opened: z.array(MenuPouches),
+  portions: z.array(Portion),
+  targetKcal: Amount,
+  eatenKcal: Amount,
+  leftOverServings: Amount.describe('Opened and not eaten; rehydrated food is not kept'),
+  leftOverKcal: Amount,
+});
+export type MenuMeal = z.infer<typeof MenuMeal>;
+
+export const EaterDayEnergy = z.strictObject({
+  day: Day,
+  eater: EaterName,
+  targetKcal: Amount,
+  eatenKcal: Amount,
+  missingKcal: Amount,
+  aboveKcal: Amount,
+});
+export type EaterDayEnergy = z.infer<typeof EaterDayEnergy>;
+
+export const MenuPlan = z.strictObject({
+  planner: z.string().describe('Which planner chose the meals that were not given'),
+  meals: z.array(MenuMeal),
+  energy: z.array(EaterDayEnergy),
+});
+export type MenuPlan = z.infer<typeof MenuPlan>;
+
+// water
+
+export const DayWater = z.strictObject({
+  day: Day,
+  drink: z.array(z.strictObject({ eater: EaterName, ml: Estimate })),
+  drinkMl: Amount.describe('Drinking water of the party'),
+  cookMl: Amount.describe('Water added to the food of the day'),
+  morning: z.strictObject({ eachMl: Amount, groupMl: Amount }).describe('Carried out of camp: each for themselves, and for the food on the way'),
+  toDryCamp: z
+    .strictObject({ eachMl: Amount, groupMl: Amount })
+    .optional()
+    .describe('Carried from the last source to a dry camp'),
+  peakMl: Amount.describe('The most that the party carries at once on this day'),
+});
+export type DayWater = z.infer<typeof DayWater>;
+export const WaterPlan = z.strictObject({ days: z.array(DayWater), drinkMl: Amount, cookMl: Amount, peakMl: Amount, peakDay: Day });
+export type WaterPlan = z.infer<typeof WaterPlan>;
+
+// fuel
+
+export const Boil = z.strictObject({
+  day: Day,
+  meal: MealKind,
+  waterMl: Amount,
+  fromC: z.number(),
+  toC: z.number(),
+  altitudeM: z.number(),
+  heatKJ: Amount.describe('Heat that has to reach the water'),
+  fuelG: Amount.describe('Fuel burnt for it, without the reserve'),
+});
+export type Boil = z.infer<typeof Boil>;
+export const FuelPlan = z.strictObject({
+  fuel: FuelKind,
+  efficiency: z.number(),
+  boils: z.array(Boil),
+  need: Estimate.describe('Fuel burnt, g'),
+  withReserveG: Amount,
+  containers: z.array(z.strictObject({ label: z.string(), count: z.int().positive(), netG: Amount, tareG: Amount })),
+  takenG: Amount.describe('Fuel in the containers'),
+  grossG: Amount.describe('Fuel and containers'),
+});
+export type FuelPlan = z.infer<typeof FuelPlan>;
+
+// carry
+
+export const CarriedPouches = z.strictObject({ code: LotCode, recipe: z.string(), pouches: z.int().positive(), day: Day, meal: MealKind, grossG: Amount });
+export const Pack = z.strictObject({
+  eater: EaterName,
+  pouches: z.array(CarriedPouches),
+  fuelContainers: z.array(z.strictObject({ label: z.string(), count: z.int().positive(), grossG: Amount })),
+  foodG: Amount,
+  packagingG: Amount,
+  fuelGrossG: Amount,
+});
+export type Pack = z.infer<typeof Pack>;
+
+const LoadParts = {
+  baseG: Amount,
+  foodG: Amount.describe('Dry food still to be eaten'),
+  packagingG: Amount.describe('Pouches and absorbers, full and empty: the empty ones are carried out'),
+  fuelG: Amount.describe('Fuel and containers'),
+  waterG: Amount,
+  totalG: Amount,
+};
+export const DayLoad = z.strictObject({
+  day: Day,
+  eater: EaterName,
+  ...LoadParts,
+  peakG: Amount.describe('Heaviest pack of the day'),
+  peakWaterG: Amount.describe('Water in it'),
+  peakWhen: z.enum(['leaving camp', 'leaving the last source for a dry camp']),
+  limitG: Amount,
+  overG: Amount.describe('Peak above what this eater may carry'),
+});
+export type DayLoad = z.infer<typeof DayLoad>;
+export const CarryPlan = z.strictObject({ packs: z.array(Pack), loads: z.array(DayLoad) });
+export type CarryPlan = z.infer<typeof CarryPlan>;
+
+// shortfall
+
+export const MissingMeal = z.strictObject({
+  day: Day,
+  date: CalendarDate,
+  meal: MealKind,
+  missingKcal: Amount,
+  missingServings: Amount,
+  eaters: z.array(z.strictObject({ eater: EaterName, missingKcal: Amount })),
+});
+export type MissingMeal = z.infer<typeof MissingMeal>;
+
+export const Suggestion = z.strictObject({
+  way: z.enum(['dry', 'buy']).describe('Dry more of a recipe, or buy from a shop'),
+  what: z.string(),
+  pouches: z.int().positive().optional(),
+  weightG: Amount,
+  energyKcal: Amount,
+  allergens: z.array(Allergen).optional(),
+});
+export type Suggestion = z.infer<typeof Suggestion>;
+
+/** What is missing over the whole trip for one kind of meal and one set of exclusions, with ways to fill it. */
+export const ShoppingLine = z.strictObject({
+  meal: MealKind,
+  forEaters: z.array(EaterName),
+  exclusions: z.array(z.string()),
+  missingKcal: Amount,
+  missingServings: Amount,
+  suggestions: z.array(Suggestion).describe('Alternatives: any one of them fills the line'),
+});
+export type ShoppingLine = z.infer<typeof ShoppingLine>;
+export const Shortfall = z.strictObject({
+  missingKcal: Amount,
+  missingServings: Amount,
+  meals: z.array(MissingMeal),
+  shopping: z.array(ShoppingLine),
+});
+export type Shortfall = z.infer<typeof Shortfall>;
+
+// trail card
+
+export const CardPouches = z.strictObject({
+  code: LotCode,
+  recipe: z.string(),
+  pouches: z.int().positive(),
+  waterMl: Amount.describe('Water to add to all of these pouches together'),
+  waterMlPerPouch: Amount,
+  waterKind: WaterKind,
+  steepMin: Amount.describe('Waiting time at this altitude'),
+  steepSeaLevelMin: Amount,
+  allergens: z.array(Allergen).optional().describe('Missing: nobody has stated them'),
+  carriedBy: z.array(z.strictObject({ eater: EaterName, pouches: z.int().positive() })),
+  shares: z.array(z.strictObject({ eater: EaterName, servings: Amount })),
+  leftOverServings: Amount,
+});
+export type CardPouches = z.infer<typeof CardPouches>;
+export const CardMeal = z.strictObject({ meal: MealKind, boilMl: Amount, heatMl: Amount, fuelG: Amount, pouches: z.array(CardPouches) });
+export type CardMeal = z.infer<typeof CardMeal>;
+export const CardDay = z.strictObject({
+  day: Day,
+  date: CalendarDate,
+  altitudeM: z.number(),
+  boilsAtC: z.number(),
+  longerSteep: z.boolean().describe('Waiting times are longer than at sea level'),
+  dryCamp: z.boolean(),
+  meals: z.array(CardMeal),
+});
+export type CardDay = z.infer<typeof CardDay>;
+export const TrailCard = z.strictObject({
+  title: z.string(),
+  startDate: CalendarDate,
+  endDate: CalendarDate,
+  party: z.array(z.strictObject({ eater: EaterName, excludes: z.array(z.string()) })),
+  days: z.array(CardDay),
+  cautions: z.array(z.string()),
+});
+export type TrailCard = z.infer<typeof TrailCard>;
+
+// the whole
+
+export const Totals = z.strictObject({
+  pouches: z.int().nonnegative(),
+  servingsOpened: Amount,
+  servingsLeftOver: Amount,
+  targetKcal: Amount,
+  eatenKcal: Amount,
+  missingKcal: Amount,
+  foodG: Amount,
+  packagingG: Amount,
+  fuelGrossG: Amount,
+  costMinor: z.int().nonnegative().optional().describe('Cost of the opened pouches; missing where no opened lot states a cost'),
+  costKnownShare: z.number().min(0).max(1).describe('Share of the opened servings whose cost is known'),
+});
+export type Totals = z.infer<typeof Totals>;
+
+export const TripPlan = z.strictObject({
+  tripName: z.string(),
+  startDate: CalendarDate,
+  endDate: CalendarDate,
+  assumptions: z.array(z.strictObject({ field: z.string(), value: z.union([z.string(), z.number()]), reason: z.string() })),
+  notices: z.array(Notice),
+  demand: z.array(DayDemand),
+  menu: MenuPlan,
+  water: WaterPlan,
+  fuel: FuelPlan,
+  carry: CarryPlan,
+  shortfall: Shortfall,
+  card: TrailCard,
+  totals: Totals,
+});
+export type TripPlan = z.infer<typeof TripPlan>;

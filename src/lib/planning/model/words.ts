@@ -1,0 +1,31 @@
+import { z } from 'zod';
+
+/** The meals of a day, in the order in which they are eaten. */
+export const MEAL_KINDS = ['breakfast', 'lunch', 'snack', 'dinner', 'drink'] as const;
+export const MealKind = z.enum(MEAL_KINDS);
+export type MealKind = z.infer<typeof MealKind>;
+
+/** The meals a trip can begin or end with. A snack goes with lunch, a drink with dinner. */
+export const MAIN_MEALS = ['breakfast', 'lunch', 'dinner'] as const;
+export const MainMeal = z.enum(MAIN_MEALS);
+export type MainMeal = z.infer<typeof MainMeal>;
+
+/** What is poured on a serving: boiling, hot (below the boil), cold, or nothing at all. */
+export const WATER_KINDS = ['boiling', 'hot', 'cold', 'none'] as const;
+export const WaterKind = z.enum(WATER_KINDS);
+export type WaterKind = z.infer<typeof WaterKind>;
+
+export const FUEL_KINDS = ['canister-gas', 'naphtha', 'kerosene', 'ethanol'] as const;
+export const FuelKind = z.enum(FUEL_KINDS);
+export type FuelKind = z.infer<typeof FuelKind>;
+
+/** An ISO 8601 calendar date, `2026-11-25`. */
+export const CalendarDate = z.iso.date('must be a date such as 2026-07-04');
+
+/** A name that a person typed: trimmed, one line, not empty. */
+export const ShortText = z
+  .string()
+  .trim()
+  .min(1, 'must not be empty')
+  .max(120, 'must be at most 120 characters')
+  .regex(/^[^\p{Cc}]*$/u, 'must be a single line');
