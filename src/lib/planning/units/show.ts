@@ -3,7 +3,17 @@ import { fromCore, toCore, type Unit } from './convert.ts';
 export type UnitSystem = 'metric' | 'us';
 
 /** What is measured decides in which unit people read it. */
-export type Quantity = 'food' | 'pack' | 'energy' | 'pour' | 'water' | 'temperature' | 'altitude';
+export type Quantity =
+  | 'food'
+  | 'pack'
+  | 'energy'
+  | 'pour'
+  | 'water'
+  | 'temperature'
+  | 'altitude'
+  | 'share'
+  | 'richness'
+  | 'labelRichness';
 
 type Shown = { readonly unit: Unit; readonly digits: number };
 
@@ -15,6 +25,9 @@ const SHOWN: Readonly<Record<Quantity, Readonly<Record<UnitSystem, Shown>>>> = {
   water: { metric: { unit: 'l', digits: 1 }, us: { unit: 'qt', digits: 1 } },
   temperature: { metric: { unit: '°C', digits: 0 }, us: { unit: '°F', digits: 0 } },
   altitude: { metric: { unit: 'm', digits: 0 }, us: { unit: 'ft', digits: 0 } },
+  share: { metric: { unit: '%', digits: 0 }, us: { unit: '%', digits: 0 } },
+  richness: { metric: { unit: 'kcal/g', digits: 1 }, us: { unit: 'kcal/oz', digits: 0 } },
+  labelRichness: { metric: { unit: 'kcal/100 g', digits: 0 }, us: { unit: 'kcal/oz', digits: 0 } },
 };
 
 export function unitOf(quantity: Quantity, system: UnitSystem): Unit {
@@ -24,7 +37,9 @@ export function unitOf(quantity: Quantity, system: UnitSystem): Unit {
 /** @returns a value of the core as the number a person reads, with no more digits than it deserves. */
 export function shownNumber(value: number, quantity: Quantity, system: UnitSystem): string {
   const { unit, digits } = SHOWN[quantity][system];
-  return new Intl.NumberFormat('en', { maximumFractionDigits: digits, minimumFractionDigits: digits }).format(fromCore(value, unit) + 0);
+  return new Intl.NumberFormat('en', { maximumFractionDigits: digits, minimumFractionDigits: digits }).format(
+    fromCore(value, unit) + 0,
+  );
 }
 
 /** @returns a value of the core as a person reads it, with its unit: `show(1234, 'pack', 'metric')` is "1.2 kg". */

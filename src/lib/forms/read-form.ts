@@ -1,0 +1,112 @@
+import type { Problem } from '$lib/planning/model/problems.ts';
+import { moneyFieldValue, moneyToMinor } from '$lib/planning/units/money.ts';
+import { fieldToCore, fieldValue, type Quantity, type UnitSystem } from '$lib/planning/units/show.ts';
+
+/** What a person typed, by field name, just as they typed it. */
+export type Entered = Readonly<Record<string, readonly string[]>>;
+
+/** What an action hands back when it refuses: what was entered, and what is wrong with which field. */
+export type RefusedForm = { readonly entered: Entered; readonly problems: readonly Problem[] };
+
+type NumberField = {
+  /** What is measured, where the field is shown in a unit of the unit system. Left out: a bare number. */
+  readonly quantity?: Quantity;
+  /**
+   * The value that the field was filled with, in the unit of the core. A field that still says the same is read as
+   * exactly this value, so that opening and saving a form in ounces does not shift the grams.
+   */
+  readonly stored?: number | undefined;
+};
+
+/**
+ * Reads the fields of a submitted form into values of the core, and collects what cannot be read.
+ *
+ * A field is named like its place in the model, `party[0].maxLoadG`, so that the problems of a zod schema find it.
+ * An empty field is `undefined`: whether it may be left out is for the schema to say.
+ */
+export class FormReader {
+  readonly entered: Entered;
+  readonly problems: Problem[] = [];
+  readonly #system: UnitSystem;
+
+  constructor(form: FormData, system: UnitSystem) {
+    const entered: Record<string, string[]> = {};
+    for (const [name, value] of form) if (typeof value === 'string') (entered[name] ??= []).push(value);
+    this.entered = entered;
+    this.#system = system;
+  }
+
+  /** @returns the text without blanks around it; `undefined` where it is empty. */
+  text(name: string): string | undefined {
+    return this.entered[name]?.[0]?.trim() || undefined;
+  }
+
+  /** @returns every ticked box of a group, or every field of this name. */
+  choices(name: string): string[] {
+    return [...(this.entered[name] ?? [])];
+  }
+
+  /** @returns the number in the unit of the core; `undefined` where the field is empty or holds no number. */
+  number(name: string, { quantity, stored }: NumberField = {}): number | undefined {
+    const text = this.text(name);
+    if (text === undefined) return undefined;
+    if (
+      stored !== undefined &&
+      text === (quantity ? fieldValue(stored, quantity, this.#system) : String(stored))
+    )
+      return stored;
+    const typed = this.#typedNumber(name, text);
+    if (typed === undefined || !quantity) return typed;
+    // Twelve digits hold what was typed and drop the binary dust of the conversion: 35 % is 0.35.
+    return Number(fieldToCore(typed, quantity, this.#system).toPrecision(12));
+  }
+
+  /** @returns an amount of money in minor units of `currency`; `undefined` as with `number`. */
+  money(name: string, currency: string, stored?: number): number | undefined {
+    const text = this.text(name);
+    if (text === undefined) return undefined;
+    if (stored !== undefined && text === moneyFieldValue(stored, currency)) return stored;
+    const typed = this.#typedNumber(name, text);
+    return typed === undefined ? undefined : moneyToMinor(typed, currency);
+  }
+
+  /** Adds the problems of a schema, except for fields that could not even be read: those have their message. */
+  add(problems: readonly Problem[]): void {
+    const unread = new Set(this.problems.map(({ field }) => field));
+    this.problems.push(...problems.filter(({ field }) => !unread.has(field)));
+  }
+
+  /** @returns what an action hands to `fail`. */
+  refused(): RefusedForm {
+    return { entered: this.entered, problems: this.problems };
+  }
+
+  #typedNumber(name: string, text: string): number | undefined {
+    const typed = typedNumber(text);
+    if (typeof typed === 'number') return typed;
+    this.problems.push({ field: name, message: typed.problem });
+    return undefined;
+  }
+}
+
+/**
+ * Reads a number as people type it: a point or a comma before the decimals, blanks between thousands.
+ * A comma that may be either, as in "1,200", is asked about instead of guessed.
+ */
+export function typedNumber(text: string): number | { readonly problem: string } {
+  const compact = text.replace(/[\s\u00a0\u202f']/g, '').replace('−', '-');
+  if (/^[-+]?\d{1,3}(,\d{3})+\.\d+$/.test(compact)) return Number(compact.replaceAll(',', ''));
+  if (/^[-+]?[1-9]\d{0,2},\d{3}$/.test(compact))
+    return {
+      problem: `"${text}" may mean ${compact.replace(',', '')} or ${compact.replace(',', '.')}; write it without the comma, or with a point`,
+    };
+  if (/^[-+]?(\d+([.,]\d*)?|[.,]\d+)$/.test(compact)) return Number(compact.replace(',', '.'));
+  return { problem: `"${text}" is not a number; write figures only, such as 120 or 4.5` };
+}
+
+/** @returns the object without the keys whose value is `undefined`, as a schema with left-out fields wants it. */
+export function withoutUndefined<T extends object>(object: T): { [K in keyof T]: Exclude<T[K], undefined> } {
+  return Object.fromEntries(Object.entries(object).filter(([, value]) => value !== undefined)) as {
+    [K in keyof T]: Exclude<T[K], undefined>;
+  };
+}
