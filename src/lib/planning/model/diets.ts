@@ -21,6 +21,7 @@ export function dietLabel(code: Diet): string {
 /** All diets that food with these notes meets: what is vegan is vegetarian too. */
 export function dietsMet(notes: readonly Diet[]): ReadonlySet<Diet> {
   const met = new Set<Diet>(notes);
-  for (const { code, alsoMeets } of DIET_LIST) if (notes.includes(code)) alsoMeets.forEach((diet) => met.add(diet));
+  for (const { code, alsoMeets } of DIET_LIST)
+    if (notes.includes(code)) alsoMeets.forEach((diet) => met.add(diet));
   return met;
 }

@@ -21,30 +21,51 @@ const ENERGY_TOLERANCE = 0.25;
  */
 export function doubtsOf(lot: PouchLot): Doubt[] {
   const doubts: Doubt[] = [];
-  const refuse = (field: keyof PouchLot, reason: string) => doubts.push({ field, severity: 'refuse', reason });
+  const refuse = (field: keyof PouchLot, reason: string) =>
+    doubts.push({ field, severity: 'refuse', reason });
   const warn = (field: keyof PouchLot, reason: string) => doubts.push({ field, severity: 'warn', reason });
 
-  if (lot.bestBefore < lot.sealedOn) refuse('bestBefore', `best-before ${lot.bestBefore} is before the sealing date ${lot.sealedOn}`);
+  if (lot.bestBefore < lot.sealedOn)
+    refuse('bestBefore', `best-before ${lot.bestBefore} is before the sealing date ${lot.sealedOn}`);
 
   const kcalPerG = lot.energyKcal / lot.dryWeightG;
   if (kcalPerG > MAX_KCAL_PER_G)
-    refuse('energyKcal', `${kcalPerG.toFixed(1)} kcal per gram of dry weight is more than pure fat gives; check kJ or kcal, and per serving or per pouch`);
-  else if (lot.energyKcal === 0 && !lot.mealKinds.includes('drink')) warn('energyKcal', 'no energy is stated');
-  else if (kcalPerG < 1 && lot.energyKcal > 0) warn('energyKcal', `${kcalPerG.toFixed(1)} kcal per gram is little for dry food; is the weight the wet weight?`);
+    refuse(
+      'energyKcal',
+      `${kcalPerG.toFixed(1)} kcal per gram of dry weight is more than pure fat gives; check kJ or kcal, and per serving or per pouch`,
+    );
+  else if (lot.energyKcal === 0 && !lot.mealKinds.includes('drink'))
+    warn('energyKcal', 'no energy is stated');
+  else if (kcalPerG < 1 && lot.energyKcal > 0)
+    warn(
+      'energyKcal',
+      `${kcalPerG.toFixed(1)} kcal per gram is little for dry food; is the weight the wet weight?`,
+    );
 
   const macrosG = (lot.proteinG ?? 0) + (lot.fatG ?? 0) + (lot.carbohydrateG ?? 0);
   if (macrosG > lot.dryWeightG * 1.02)
-    refuse('dryWeightG', `protein, fat and carbohydrate come to ${macrosG.toFixed(0)} g, more than the dry weight of ${lot.dryWeightG} g`);
+    refuse(
+      'dryWeightG',
+      `protein, fat and carbohydrate come to ${macrosG.toFixed(0)} g, more than the dry weight of ${lot.dryWeightG} g`,
+    );
   if (lot.proteinG !== undefined && lot.fatG !== undefined && lot.carbohydrateG !== undefined) {
     const byFactorsKcal = 4 * lot.proteinG + 9 * lot.fatG + 4 * lot.carbohydrateG;
     const larger = Math.max(byFactorsKcal, lot.energyKcal);
     if (larger > 20 && Math.abs(byFactorsKcal - lot.energyKcal) > ENERGY_TOLERANCE * larger)
-      warn('energyKcal', `the stated ${lot.energyKcal.toFixed(0)} kcal is far from the ${byFactorsKcal.toFixed(0)} kcal that its protein, fat and carbohydrate give`);
+      warn(
+        'energyKcal',
+        `the stated ${lot.energyKcal.toFixed(0)} kcal is far from the ${byFactorsKcal.toFixed(0)} kcal that its protein, fat and carbohydrate give`,
+      );
   }
 
   if (lot.waterMl > MAX_WATER_PER_DRY * lot.dryWeightG)
-    warn('waterMl', `${lot.waterMl.toFixed(0)} ml on ${lot.dryWeightG} g of dry food is more than ten times its weight; check the unit, and per serving or per pouch`);
-  if (lot.waterKind === 'none' && lot.waterMl > 0) refuse('waterKind', `water kind "none" does not go with ${lot.waterMl.toFixed(0)} ml of water`);
-  if (lot.waterKind !== 'none' && lot.waterMl === 0) warn('waterMl', `water kind "${lot.waterKind}" but no amount of water`);
+    warn(
+      'waterMl',
+      `${lot.waterMl.toFixed(0)} ml on ${lot.dryWeightG} g of dry food is more than ten times its weight; check the unit, and per serving or per pouch`,
+    );
+  if (lot.waterKind === 'none' && lot.waterMl > 0)
+    refuse('waterKind', `water kind "none" does not go with ${lot.waterMl.toFixed(0)} ml of water`);
+  if (lot.waterKind !== 'none' && lot.waterMl === 0)
+    warn('waterMl', `water kind "${lot.waterKind}" but no amount of water`);
   return doubts;
 }

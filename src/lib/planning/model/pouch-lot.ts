@@ -4,7 +4,10 @@ import { Diet } from './diets.ts';
 import { CalendarDate, MealKind, ShortText, WaterKind } from './words.ts';
 
 const grams = (what: string, max: number) =>
-  z.number(`${what} must be a number of grams`).nonnegative(`${what} must not be negative`).max(max, `${what} must be at most ${max} g`);
+  z
+    .number(`${what} must be a number of grams`)
+    .nonnegative(`${what} must not be negative`)
+    .max(max, `${what} must be at most ${max} g`);
 
 export const LotCode = z
   .string()
@@ -36,7 +39,9 @@ export const PouchLot = z.strictObject({
     .positive('must be more than 0')
     .max(100, 'must be at most 100')
     .describe('Servings in one pouch'),
-  dryWeightG: grams('dry weight', 5000).positive('dry weight must be more than 0').describe('Dry weight of one serving, g'),
+  dryWeightG: grams('dry weight', 5000)
+    .positive('dry weight must be more than 0')
+    .describe('Dry weight of one serving, g'),
   energyKcal: z
     .number('must be a number of kcal')
     .nonnegative('must not be negative')
@@ -57,11 +62,18 @@ export const PouchLot = z.strictObject({
     .max(1440, 'must be at most 1440 minutes')
     .describe('Steep time at sea level, min'),
   tareG: grams('packaging weight', 2000).describe('Weight of one empty pouch with its absorber, g'),
-  volumeMl: z.number().positive('must be more than 0').max(50_000).optional().describe('Outer volume of one sealed pouch, ml'),
+  volumeMl: z
+    .number()
+    .positive('must be more than 0')
+    .max(50_000)
+    .optional()
+    .describe('Outer volume of one sealed pouch, ml'),
   allergens: z
     .array(Allergen)
     .optional()
-    .describe('Allergens it holds; an empty list says it holds none, a missing list says nobody has stated them'),
+    .describe(
+      'Allergens it holds; an empty list says it holds none, a missing list says nobody has stated them',
+    ),
   diets: z.array(Diet).default([]).describe('Diets it is stated to meet'),
   costMinor: z
     .int('must be whole minor units, such as cents')
@@ -77,7 +89,12 @@ export type PouchLot = z.infer<typeof PouchLot>;
 export const Stock = z.array(PouchLot).superRefine((lots, context) => {
   const seen = new Set<string>();
   lots.forEach((lot, index) => {
-    if (seen.has(lot.code)) context.addIssue({ code: 'custom', path: [index, 'code'], message: `"${lot.code}" is used by two lots; give each its own code` });
+    if (seen.has(lot.code))
+      context.addIssue({
+        code: 'custom',
+        path: [index, 'code'],
+        message: `"${lot.code}" is used by two lots; give each its own code`,
+      });
     seen.add(lot.code);
   });
 });

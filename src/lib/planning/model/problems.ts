@@ -16,7 +16,9 @@ function plainMessage(issue: z.core.$ZodIssue): string {
     case 'invalid_value':
       return `must be one of: ${issue.values.map(String).join(', ')}${issue.input === undefined ? '' : `; found "${String(issue.input)}"`}`;
     case 'invalid_type':
-      return issue.input === undefined ? `is missing; ${issue.message.startsWith('Invalid') ? `a ${issue.expected} is needed` : `it ${issue.message}`}` : issue.message;
+      return issue.input === undefined
+        ? `is missing; ${issue.message.startsWith('Invalid') ? `a ${issue.expected} is needed` : `it ${issue.message}`}`
+        : issue.message;
     default:
       return issue.message;
   }

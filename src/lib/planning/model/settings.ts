@@ -16,7 +16,12 @@ export const Staple = z.strictObject({
 });
 export type Staple = z.infer<typeof Staple>;
 
-const container = (label: string, fuel: FuelContainer['fuel'], netG: number, tareG: number): FuelContainer => ({ label, fuel, netG, tareG });
+const container = (
+  label: string,
+  fuel: FuelContainer['fuel'],
+  netG: number,
+  tareG: number,
+): FuelContainer => ({ label, fuel, netG, tareG });
 
 /**
  * Usual sizes of screw-on gas canisters and of fuel bottles, with the empty weight of a usual one (common practice; weigh your own).
@@ -41,19 +46,55 @@ const VEGAN: Diet[] = ['vegan'];
 /** Energy figures are round values of common food tables, from memory; the packet in the shop decides, for allergens too. */
 const USUAL_STAPLES: Staple[] = [
   { name: 'certified gluten-free oats', meals: ['breakfast'], kcalPer100G: 375, allergens: [], diets: VEGAN },
-  { name: 'muesli with raisins', meals: ['breakfast'], kcalPer100G: 365, allergens: ['gluten', 'wheat', 'nuts'], diets: VEGAN },
+  {
+    name: 'muesli with raisins',
+    meals: ['breakfast'],
+    kcalPer100G: 365,
+    allergens: ['gluten', 'wheat', 'nuts'],
+    diets: VEGAN,
+  },
   { name: 'crispbread', meals: ['lunch'], kcalPer100G: 350, allergens: ['gluten', 'wheat'], diets: VEGAN },
   { name: 'rice cakes', meals: ['lunch', 'snack'], kcalPer100G: 385, allergens: [], diets: VEGAN },
-  { name: 'hard cheese', meals: ['lunch', 'snack'], kcalPer100G: 400, allergens: ['milk'], diets: ['vegetarian'] },
+  {
+    name: 'hard cheese',
+    meals: ['lunch', 'snack'],
+    kcalPer100G: 400,
+    allergens: ['milk'],
+    diets: ['vegetarian'],
+  },
   { name: 'mixed tree nuts', meals: ['snack'], kcalPer100G: 610, allergens: ['nuts'], diets: VEGAN },
   { name: 'sunflower seeds', meals: ['snack'], kcalPer100G: 580, allergens: [], diets: VEGAN },
-  { name: 'raisins', meals: ['snack', 'breakfast'], kcalPer100G: 300, allergens: ['sulphites'], diets: VEGAN },
+  {
+    name: 'raisins',
+    meals: ['snack', 'breakfast'],
+    kcalPer100G: 300,
+    allergens: ['sulphites'],
+    diets: VEGAN,
+  },
   { name: 'dates', meals: ['snack', 'breakfast'], kcalPer100G: 280, allergens: [], diets: VEGAN },
   { name: 'instant rice', meals: ['dinner'], kcalPer100G: 360, allergens: [], diets: VEGAN },
-  { name: 'potato flakes', meals: ['dinner'], kcalPer100G: 355, allergens: ['sulphites', 'milk'], diets: ['vegetarian'] },
-  { name: 'couscous', meals: ['dinner', 'lunch'], kcalPer100G: 360, allergens: ['gluten', 'wheat'], diets: VEGAN },
+  {
+    name: 'potato flakes',
+    meals: ['dinner'],
+    kcalPer100G: 355,
+    allergens: ['sulphites', 'milk'],
+    diets: ['vegetarian'],
+  },
+  {
+    name: 'couscous',
+    meals: ['dinner', 'lunch'],
+    kcalPer100G: 360,
+    allergens: ['gluten', 'wheat'],
+    diets: VEGAN,
+  },
   { name: 'olive oil', meals: ['dinner'], kcalPer100G: 880, allergens: [], diets: VEGAN },
-  { name: 'whole milk powder', meals: ['drink', 'breakfast'], kcalPer100G: 490, allergens: ['milk'], diets: ['vegetarian'] },
+  {
+    name: 'whole milk powder',
+    meals: ['drink', 'breakfast'],
+    kcalPer100G: 490,
+    allergens: ['milk'],
+    diets: ['vegetarian'],
+  },
   { name: 'cocoa powder with sugar', meals: ['drink'], kcalPer100G: 390, allergens: [], diets: VEGAN },
 ];
 
@@ -68,21 +109,57 @@ export const Settings = z.strictObject({
   mealShares: z
     .strictObject({ breakfast: Share, lunch: Share, snack: Share, dinner: Share, drink: Share })
     .default({ breakfast: 0.22, lunch: 0.22, snack: 0.16, dinner: 0.35, drink: 0.05 })
-    .refine((shares) => Math.abs(Object.values(shares).reduce((sum, share) => sum + share, 0) - 1) < 0.0005, 'must add up to 100 %')
+    .refine(
+      (shares) => Math.abs(Object.values(shares).reduce((sum, share) => sum + share, 0) - 1) < 0.0005,
+      'must add up to 100 %',
+    )
     .describe('Share of the energy of a full day that each meal brings'),
-  maxRecipesPerMeal: z.int().min(1, 'must be at least 1').max(10, 'must be at most 10').default(3).describe('Most different recipes at one meal'),
-  repeatAfterDays: z.int().min(0).max(14).default(1).describe('Days for which another recipe is preferred before the same one comes again'),
-  openFromShare: Share.min(0.05, 'must be at least 5 %').default(0.65).describe('A pouch is opened when at least this share of it is needed'),
+  maxRecipesPerMeal: z
+    .int()
+    .min(1, 'must be at least 1')
+    .max(10, 'must be at most 10')
+    .default(3)
+    .describe('Most different recipes at one meal'),
+  repeatAfterDays: z
+    .int()
+    .min(0)
+    .max(14)
+    .default(1)
+    .describe('Days for which another recipe is preferred before the same one comes again'),
+  openFromShare: Share.min(0.05, 'must be at least 5 %')
+    .default(0.65)
+    .describe('A pouch is opened when at least this share of it is needed'),
   eatUpToShare: z
     .number()
     .min(1, 'must be at least 100 %')
     .max(3, 'must be at most 300 %')
     .default(1.2)
-    .describe("Most that an eater eats in a day, as a multiple of the day's target; what is opened above it is left over"),
-  drinkAtRestMl: z.number().min(500).max(8000).default(1600).describe('Drinking water for a day without walking, ml per eater'),
-  drinkPerWalkingHourMl: z.number().min(0).max(1400).default(400).describe('Drinking water for each hour of walking on a mild day, ml per eater'),
-  hotWaterC: z.number().min(40, 'must be at least 40 °C').max(95, 'must be at most 95 °C').default(70).describe('Temperature that "hot" water is heated to, °C'),
-  fuelContainers: z.array(FuelContainer).min(1, 'must list at least one size').max(60).default(USUAL_CONTAINERS),
+    .describe(
+      "Most that an eater eats in a day, as a multiple of the day's target; what is opened above it is left over",
+    ),
+  drinkAtRestMl: z
+    .number()
+    .min(500)
+    .max(8000)
+    .default(1600)
+    .describe('Drinking water for a day without walking, ml per eater'),
+  drinkPerWalkingHourMl: z
+    .number()
+    .min(0)
+    .max(1400)
+    .default(400)
+    .describe('Drinking water for each hour of walking on a mild day, ml per eater'),
+  hotWaterC: z
+    .number()
+    .min(40, 'must be at least 40 °C')
+    .max(95, 'must be at most 95 °C')
+    .default(70)
+    .describe('Temperature that "hot" water is heated to, °C'),
+  fuelContainers: z
+    .array(FuelContainer)
+    .min(1, 'must list at least one size')
+    .max(60)
+    .default(USUAL_CONTAINERS),
   staples: z.array(Staple).max(200).default(USUAL_STAPLES),
 });
 export type Settings = z.infer<typeof Settings>;

@@ -1,10 +1,13 @@
 import type { FuelKind, MainMeal } from './words.ts';
-import type { Trip } from './trip.ts';
+import type { Eater, Trip } from './trip.ts';
 
 /** A value that stands in for one the user left out, with the reason a person can read. */
 export type Default<T> = { readonly value: T; readonly reason: string };
 
-const byCommonPractice = <T>(value: T, why: string): Default<T> => ({ value, reason: `${why} (common practice)` });
+const byCommonPractice = <T>(value: T, why: string): Default<T> => ({
+  value,
+  reason: `${why} (common practice)`,
+});
 
 export const TRIP_DEFAULTS = {
   firstMeal: byCommonPractice<MainMeal>('lunch', 'most parties have breakfast at home on the first day'),
@@ -24,16 +27,29 @@ export const TRIP_DEFAULTS = {
 
 /** Share of a fuel's heat that reaches the water in an open pot with a lid and a wind shield, out of strong wind (common practice). */
 export const STOVE_EFFICIENCY: Readonly<Record<FuelKind, Default<number>>> = {
-  'canister-gas': byCommonPractice(0.5, 'canister stoves bring 40 to 60 % of the heat into the water, more with a heat exchanger'),
-  naphtha: byCommonPractice(0.45, 'pressure stoves bring 35 to 55 % of the heat into the water, less what priming burns'),
-  kerosene: byCommonPractice(0.45, 'pressure stoves bring 35 to 55 % of the heat into the water, less what priming burns'),
+  'canister-gas': byCommonPractice(
+    0.5,
+    'canister stoves bring 40 to 60 % of the heat into the water, more with a heat exchanger',
+  ),
+  naphtha: byCommonPractice(
+    0.45,
+    'pressure stoves bring 35 to 55 % of the heat into the water, less what priming burns',
+  ),
+  kerosene: byCommonPractice(
+    0.45,
+    'pressure stoves bring 35 to 55 % of the heat into the water, less what priming burns',
+  ),
   ethanol: byCommonPractice(0.4, 'open spirit burners bring 30 to 50 % of the heat into the water'),
 };
 
 /** One value that a plan rests on although nobody entered it. */
 export type Assumption = { readonly field: string; readonly value: string | number; readonly reason: string };
 
-export type ResolvedEater = Required<Pick<Trip['party'][number], 'name' | 'energyKcal' | 'allergens' | 'diets' | 'maxLoadG' | 'baseLoadG'>>;
+export type ResolvedEater = Pick<Eater, 'name' | 'allergens' | 'diets'> & {
+  readonly energyKcal: number;
+  readonly maxLoadG: number;
+  readonly baseLoadG: number;
+};
 export type ResolvedDay = {
   readonly day: number;
   readonly date: string;
@@ -67,7 +83,11 @@ export function addDays(date: string, days: number): string {
  */
 export function resolveTrip(trip: Trip): ResolvedTrip {
   const assumptions: Assumption[] = [];
-  const orDefault = <T extends string | number>(field: string, given: T | undefined, fallback: Default<T>): T => {
+  const orDefault = <T extends string | number>(
+    field: string,
+    given: T | undefined,
+    fallback: Default<T>,
+  ): T => {
     if (given !== undefined) return given;
     assumptions.push({ field, value: fallback.value, reason: fallback.reason });
     return fallback.value;
@@ -98,7 +118,11 @@ export function resolveTrip(trip: Trip): ResolvedTrip {
       walkingH: orDefault(at('walkingH'), given.walkingH, TRIP_DEFAULTS.walkingH),
       campAltitudeM: orDefault(at('campAltitudeM'), given.campAltitudeM, TRIP_DEFAULTS.campAltitudeM),
       airTemperatureC: orDefault(at('airTemperatureC'), given.airTemperatureC, TRIP_DEFAULTS.airTemperatureC),
-      waterTemperatureC: orDefault(at('waterTemperatureC'), given.waterTemperatureC, TRIP_DEFAULTS.waterTemperatureC),
+      waterTemperatureC: orDefault(
+        at('waterTemperatureC'),
+        given.waterTemperatureC,
+        TRIP_DEFAULTS.waterTemperatureC,
+      ),
       campWater: orDefault(at('campWater'), given.campWater, TRIP_DEFAULTS.campWater),
       waterEveryH: orDefault(at('waterEveryH'), given.waterEveryH, TRIP_DEFAULTS.waterEveryH),
     };

@@ -20,7 +20,16 @@ export type Term = z.infer<typeof Term>;
 export const Estimate = z.strictObject({ value: Amount, low: Amount, high: Amount, terms: z.array(Term) });
 export type Estimate = z.infer<typeof Estimate>;
 
-export const NOTICE_TOPICS = ['input', 'menu', 'allergen', 'energy', 'load', 'water', 'fuel', 'stove'] as const;
+export const NOTICE_TOPICS = [
+  'input',
+  'menu',
+  'allergen',
+  'energy',
+  'load',
+  'water',
+  'fuel',
+  'stove',
+] as const;
 /** Something the party has to know: `wrong` needs mending, `caution` needs care, `note` explains. */
 export const Notice = z.strictObject({
   level: z.enum(['wrong', 'caution', 'note']),
@@ -42,7 +51,12 @@ export const EaterDayDemand = z.strictObject({
   terms: z.array(Term),
 });
 export type EaterDayDemand = z.infer<typeof EaterDayDemand>;
-export const DayDemand = z.strictObject({ day: Day, date: CalendarDate, meals: z.array(MealKind), eaters: z.array(EaterDayDemand) });
+export const DayDemand = z.strictObject({
+  day: Day,
+  date: CalendarDate,
+  meals: z.array(MealKind),
+  eaters: z.array(EaterDayDemand),
+});
 export type DayDemand = z.infer<typeof DayDemand>;
 
 // menu
@@ -59,7 +73,12 @@ export const MenuPouches = z.strictObject({
 });
 export type MenuPouches = z.infer<typeof MenuPouches>;
 
-export const Portion = z.strictObject({ eater: EaterName, code: LotCode, servings: Amount, energyKcal: Amount });
+export const Portion = z.strictObject({
+  eater: EaterName,
+  code: LotCode,
+  servings: Amount,
+  energyKcal: Amount,
+});
 export type Portion = z.infer<typeof Portion>;
 
 export const MenuMeal = z.strictObject({
@@ -101,7 +120,9 @@ export const DayWater = z.strictObject({
   drink: z.array(z.strictObject({ eater: EaterName, ml: Estimate })),
   drinkMl: Amount.describe('Drinking water of the party'),
   cookMl: Amount.describe('Water added to the food of the day'),
-  morning: z.strictObject({ eachMl: Amount, groupMl: Amount }).describe('Carried out of camp: each for themselves, and for the food on the way'),
+  morning: z
+    .strictObject({ eachMl: Amount, groupMl: Amount })
+    .describe('Carried out of camp: each for themselves, and for the food on the way'),
   toDryCamp: z
     .strictObject({ eachMl: Amount, groupMl: Amount })
     .optional()
@@ -109,7 +130,13 @@ export const DayWater = z.strictObject({
   peakMl: Amount.describe('The most that the party carries at once on this day'),
 });
 export type DayWater = z.infer<typeof DayWater>;
-export const WaterPlan = z.strictObject({ days: z.array(DayWater), drinkMl: Amount, cookMl: Amount, peakMl: Amount, peakDay: Day });
+export const WaterPlan = z.strictObject({
+  days: z.array(DayWater),
+  drinkMl: Amount,
+  cookMl: Amount,
+  peakMl: Amount,
+  peakDay: Day,
+});
 export type WaterPlan = z.infer<typeof WaterPlan>;
 
 // fuel
@@ -131,7 +158,9 @@ export const FuelPlan = z.strictObject({
   boils: z.array(Boil),
   need: Estimate.describe('Fuel burnt, g'),
   withReserveG: Amount,
-  containers: z.array(z.strictObject({ label: z.string(), count: z.int().positive(), netG: Amount, tareG: Amount })),
+  containers: z.array(
+    z.strictObject({ label: z.string(), count: z.int().positive(), netG: Amount, tareG: Amount }),
+  ),
   takenG: Amount.describe('Fuel in the containers'),
   grossG: Amount.describe('Fuel and containers'),
 });
@@ -139,7 +168,14 @@ export type FuelPlan = z.infer<typeof FuelPlan>;
 
 // carry
 
-export const CarriedPouches = z.strictObject({ code: LotCode, recipe: z.string(), pouches: z.int().positive(), day: Day, meal: MealKind, grossG: Amount });
+export const CarriedPouches = z.strictObject({
+  code: LotCode,
+  recipe: z.string(),
+  pouches: z.int().positive(),
+  day: Day,
+  meal: MealKind,
+  grossG: Amount,
+});
 export const Pack = z.strictObject({
   eater: EaterName,
   pouches: z.array(CarriedPouches),
@@ -229,7 +265,13 @@ export const CardPouches = z.strictObject({
   leftOverServings: Amount,
 });
 export type CardPouches = z.infer<typeof CardPouches>;
-export const CardMeal = z.strictObject({ meal: MealKind, boilMl: Amount, heatMl: Amount, fuelG: Amount, pouches: z.array(CardPouches) });
+export const CardMeal = z.strictObject({
+  meal: MealKind,
+  boilMl: Amount,
+  heatMl: Amount,
+  fuelG: Amount,
+  pouches: z.array(CardPouches),
+});
 export type CardMeal = z.infer<typeof CardMeal>;
 export const CardDay = z.strictObject({
   day: Day,
@@ -263,7 +305,11 @@ export const Totals = z.strictObject({
   foodG: Amount,
   packagingG: Amount,
   fuelGrossG: Amount,
-  costMinor: z.int().nonnegative().optional().describe('Cost of the opened pouches; missing where no opened lot states a cost'),
+  costMinor: z
+    .int()
+    .nonnegative()
+    .optional()
+    .describe('Cost of the opened pouches; missing where no opened lot states a cost'),
   costKnownShare: z.number().min(0).max(1).describe('Share of the opened servings whose cost is known'),
 });
 export type Totals = z.infer<typeof Totals>;
@@ -272,7 +318,9 @@ export const TripPlan = z.strictObject({
   tripName: z.string(),
   startDate: CalendarDate,
   endDate: CalendarDate,
-  assumptions: z.array(z.strictObject({ field: z.string(), value: z.union([z.string(), z.number()]), reason: z.string() })),
+  assumptions: z.array(
+    z.strictObject({ field: z.string(), value: z.union([z.string(), z.number()]), reason: z.string() }),
+  ),
   notices: z.array(Notice),
   demand: z.array(DayDemand),
   menu: MenuPlan,

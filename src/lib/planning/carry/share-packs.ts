@@ -1,0 +1,214 @@
+import { pouchFoodG, pouchGrossG, type Stock } from '../model/pouch-lot.ts';
+import type { ResolvedEater, ResolvedTrip } from '../model/trip-defaults.ts';
+import type { CarryPlan, DayLoad, FuelPlan, MenuPlan, Notice, Pack, WaterPlan } from '../model/trip-plan.ts';
+import { MEAL_KINDS, type MealKind } from '../model/words.ts';
+
+type FoodItem = {
+  readonly code: string;
+  readonly recipe: string;
+  readonly day: number;
+  readonly meal: MealKind;
+  readonly foodG: number;
+  readonly tareG: number;
+  carrier: number;
+};
+type FuelItem = { readonly label: string; readonly netG: number; readonly tareG: number; carrier: number };
+
+/** What an eater may carry beyond the base load, g; a gram is left where there is nothing, so that shares stay defined and the overload shows. */
+const headroomG = (eater: ResolvedEater): number => Math.max(1, eater.maxLoadG - eater.baseLoadG);
+const isEvening = (meal: MealKind): boolean => meal === 'dinner' || meal === 'drink';
+
+/**
+ * Who carries what, and what each pack weighs on each day.
+ *
+ * Every item goes to the eater whose room it fills least. Food is dealt from the last meal to the first and the heaviest pouch of a meal first, so the
+ * packs are balanced not only at the start but on every later day too, when what is eaten early is gone. Fuel containers are dealt before the food
+ * and are burnt in their order. Water for the group is shared by room; everyone carries their own drinking water. Empty pouches are carried out.
+ */
+export function sharePacks(
+  trip: ResolvedTrip,
+  menu: MenuPlan,
+  stock: Stock,
+  water: WaterPlan,
+  fuel: FuelPlan,
+): { carry: CarryPlan; notices: Notice[] } {
+  const lots = new Map(stock.map((lot) => [lot.code, lot]));
+  const dealtG = trip.party.map(() => 0);
+  const deal = (grossG: number): number => {
+    const filled = (index: number) => {
+      const eater = trip.party[index];
+      return eater ? ((dealtG[index] ?? 0) + grossG) / headroomG(eater) : Infinity;
+    };
+    const carrier = trip.party.reduce(
+      (best, _, index) => (filled(index) < filled(best) - 1e-12 ? index : best),
+      0,
+    );
+    dealtG[carrier] = (dealtG[carrier] ?? 0) + grossG;
+    return carrier;
+  };
+
+  const fuelItems = fuel.containers
+    .flatMap(({ label, count, netG, tareG }) =>
+      Array.from({ length: count }, (): FuelItem => ({ label, netG, tareG, carrier: 0 })),
+    )
+    .map((item) => ({ ...item, carrier: deal(item.netG + item.tareG) }));
+  const foodItems = menu.meals
+    .flatMap((meal) =>
+      meal.opened.flatMap(({ code, recipe, pouches }) => {
+        const lot = lots.get(code);
+        if (!lot) throw new RangeError(`the menu opens lot ${code}, which is not in the stock`);
+        return Array.from({ length: pouches }, (): FoodItem => ({
+          code,
+          recipe,
+          day: meal.day,
+          meal: meal.meal,
+          foodG: pouchFoodG(lot),
+          tareG: lot.tareG,
+          carrier: 0,
+        }));
+      }),
+    )
+    .sort(
+      (a, b) =>
+        b.day - a.day ||
+        MEAL_KINDS.indexOf(b.meal) - MEAL_KINDS.indexOf(a.meal) ||
+        b.foodG + b.tareG - (a.foodG + a.tareG) ||
+        (a.code < b.code ? -1 : a.code > b.code ? 1 : 0),
+    )
+    .map((item) => ({ ...item, carrier: deal(item.foodG + item.tareG) }));
+
+  const packs = trip.party.map((eater, index) =>
+    packOf(
+      eater,
+      lots,
+      foodItems.filter((item) => item.carrier === index),
+      fuelItems.filter((item) => item.carrier === index),
+    ),
+  );
+  const loads = trip.days.flatMap((day) =>
+    trip.party.map((eater, index) => loadOf(trip, eater, index, day.day, foodItems, fuelItems, water, fuel)),
+  );
+  return { carry: { packs, loads }, notices: overloadNotices(loads) };
+}
+
+function packOf(
+  eater: ResolvedEater,
+  lots: ReadonlyMap<string, Stock[number]>,
+  food: readonly FoodItem[],
+  fuel: readonly FuelItem[],
+): Pack {
+  const pouches = new Map<string, Pack['pouches'][number]>();
+  for (const item of [...food].reverse()) {
+    const key = `${item.day} ${item.meal} ${item.code}`;
+    const lot = lots.get(item.code);
+    const before = pouches.get(key);
+    pouches.set(key, {
+      code: item.code,
+      recipe: item.recipe,
+      day: item.day,
+      meal: item.meal,
+      pouches: (before?.pouches ?? 0) + 1,
+      grossG: (before?.grossG ?? 0) + (lot ? pouchGrossG(lot) : 0),
+    });
+  }
+  const containers = new Map<string, Pack['fuelContainers'][number]>();
+  for (const { label, netG, tareG } of fuel) {
+    const before = containers.get(label);
+    containers.set(label, {
+      label,
+      count: (before?.count ?? 0) + 1,
+      grossG: (before?.grossG ?? 0) + netG + tareG,
+    });
+  }
+  return {
+    eater: eater.name,
+    pouches: [...pouches.values()],
+    fuelContainers: [...containers.values()],
+    foodG: food.reduce((sum, item) => sum + item.foodG, 0),
+    packagingG: food.reduce((sum, item) => sum + item.tareG, 0),
+    fuelGrossG: fuel.reduce((sum, item) => sum + item.netG + item.tareG, 0),
+  };
+}
+
+function loadOf(
+  trip: ResolvedTrip,
+  eater: ResolvedEater,
+  index: number,
+  day: number,
+  food: readonly FoodItem[],
+  containers: readonly FuelItem[],
+  water: WaterPlan,
+  fuel: FuelPlan,
+): DayLoad {
+  const own = food.filter((item) => item.carrier === index);
+  const roomShare = headroomG(eater) / trip.party.reduce((sum, other) => sum + headroomG(other), 0);
+  const foodAfter = (isLeft: (item: FoodItem) => boolean) =>
+    own.filter(isLeft).reduce((sum, item) => sum + item.foodG, 0);
+  const fuelAfter = (isBurnt: (boil: FuelPlan['boils'][number]) => boolean) =>
+    fuelLeftG(
+      containers,
+      index,
+      fuel.boils.filter(isBurnt).reduce((sum, boil) => sum + boil.fuelG, 0),
+    );
+  const dayWater = water.days[day - 1];
+  const ownWaterG = (load: { eachMl: number; groupMl: number } | undefined) =>
+    load ? load.eachMl + load.groupMl * roomShare : 0;
+
+  const baseG = eater.baseLoadG;
+  const packagingG = own.reduce((sum, item) => sum + item.tareG, 0);
+  const morning = {
+    foodG: foodAfter((item) => item.day > day || (item.day === day && item.meal !== 'breakfast')),
+    fuelG: fuelAfter((boil) => boil.day < day || (boil.day === day && boil.meal === 'breakfast')),
+    waterG: ownWaterG(dayWater?.morning),
+  };
+  const totalG = baseG + packagingG + morning.foodG + morning.fuelG + morning.waterG;
+  const evening = {
+    foodG: foodAfter((item) => item.day > day || (item.day === day && isEvening(item.meal))),
+    fuelG: fuelAfter((boil) => boil.day < day || (boil.day === day && !isEvening(boil.meal))),
+    waterG: ownWaterG(dayWater?.toDryCamp),
+  };
+  const eveningG = dayWater?.toDryCamp
+    ? baseG + packagingG + evening.foodG + evening.fuelG + evening.waterG
+    : 0;
+  const peakG = Math.max(totalG, eveningG);
+  return {
+    day,
+    eater: eater.name,
+    baseG,
+    ...morning,
+    packagingG,
+    totalG,
+    peakG,
+    peakWaterG: eveningG > totalG ? evening.waterG : morning.waterG,
+    peakWhen: eveningG > totalG ? 'leaving the last source for a dry camp' : 'leaving camp',
+    limitG: eater.maxLoadG,
+    overG: Math.max(0, peakG - eater.maxLoadG),
+  };
+}
+
+/** Fuel and containers in one pack after some fuel is burnt, g. The containers are emptied one after the other; the empty ones are carried out. */
+function fuelLeftG(containers: readonly FuelItem[], carrier: number, burntG: number): number {
+  let toBurnG = burntG;
+  let leftG = 0;
+  for (const { netG, tareG, carrier: holder } of containers) {
+    const fromThisG = Math.min(netG, toBurnG);
+    toBurnG -= fromThisG;
+    if (holder === carrier) leftG += netG - fromThisG + tareG;
+  }
+  return leftG;
+}
+
+function overloadNotices(loads: readonly DayLoad[]): Notice[] {
+  const over = loads.filter((load) => load.overG > 0.5);
+  return [...new Set(over.map((load) => load.eater))].map((eater) => {
+    const own = over.filter((load) => load.eater === eater);
+    const worst = own.reduce((most, load) => (load.overG > most.overG ? load : most));
+    return {
+      level: 'wrong',
+      topic: 'load',
+      eater,
+      day: worst.day,
+      text: `${eater} carries more than the limit on day${own.length > 1 ? 's' : ''} ${own.map((load) => load.day).join(', ')}; the worst is day ${worst.day}, ${worst.peakWhen}. Lighten the base load, raise the limit or share the load among more people.`,
+    };
+  });
+}

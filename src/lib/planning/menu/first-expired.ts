@@ -1,0 +1,161 @@
+import { exclusionsOf } from './exclusions.ts';
+import { pouchEnergyKcal, type PouchLot } from '../model/pouch-lot.ts';
+import type { DayDemand } from '../model/trip-plan.ts';
+import type { MealKind } from '../model/words.ts';
+import {
+  exclusionTable,
+  mealKey,
+  seatEaters,
+  type ChosenPouches,
+  type MealChoice,
+  type MenuPlanner,
+  type MenuProblem,
+} from './menu-problem.ts';
+import { serveMeal, type SeatedEater } from './serve-meal.ts';
+
+/** An eater who has had this share of what the meal should bring is not served a pouch that is mostly too much. */
+const FED_ENOUGH = 0.5;
+
+const byExpiry = (a: PouchLot, b: PouchLot): number =>
+  a.bestBefore < b.bestBefore
+    ? -1
+    : a.bestBefore > b.bestBefore
+      ? 1
+      : a.sealedOn < b.sealedOn
+        ? -1
+        : a.sealedOn > b.sealedOn
+          ? 1
+          : a.code < b.code
+            ? -1
+            : 1;
+
+/**
+ * First expired, first out: each meal, in the order of the trip, takes the lot that expires soonest of those that suit it and are in date
+ * that day. Eaters with the fewest lots to choose from choose first, for themselves; what their pouches hold above their need feeds the others.
+ * A lot that is open already is used up first, and a recipe of the last days waits while another one fits.
+ */
+export const firstExpired: MenuPlanner = {
+  name: 'first expired, first out',
+  choose(problem) {
+    const may = exclusionTable(problem.party);
+    const lots = [...problem.stock].sort(byExpiry);
+    const free = new Map(lots.map((lot) => [lot.code, lot.pouches]));
+    const kept = new Map(problem.kept.map((choice) => [mealKey(choice.day, choice.meal), choice]));
+    const lastServedOn = new Map<string, number>();
+    const chosen: MealChoice[] = [];
+
+    for (const day of problem.demand) {
+      for (const choice of problem.kept)
+        if (choice.day === day.day)
+          for (const { lot } of choice.opened) lastServedOn.set(lot.recipe, day.day);
+      const eatenKcal = new Map<string, number>();
+      for (const meal of day.meals) {
+        const seats = seatEaters(day, meal, eatenKcal, problem.settings.eatUpToShare);
+        const keptHere = kept.get(mealKey(day.day, meal));
+        const opened = keptHere?.opened ?? fillMeal(problem, may, day, meal, seats, lots, free, lastServedOn);
+        if (!keptHere) {
+          chosen.push({ day: day.day, meal, opened });
+          for (const { lot, pouches } of opened) {
+            free.set(lot.code, (free.get(lot.code) ?? 0) - pouches);
+            lastServedOn.set(lot.recipe, day.day);
+          }
+        }
+        for (const [name, kcal] of serveMeal(opened, seats, may).eatenKcal)
+          eatenKcal.set(name, (eatenKcal.get(name) ?? 0) + kcal);
+      }
+    }
+    return chosen;
+  },
+};
+
+function fillMeal(
+  problem: MenuProblem,
+  may: (lot: PouchLot, eater: string) => boolean,
+  day: DayDemand,
+  meal: MealKind,
+  seats: readonly SeatedEater[],
+  lots: readonly PouchLot[],
+  free: ReadonlyMap<string, number>,
+  lastServedOn: ReadonlyMap<string, number>,
+): ChosenPouches[] {
+  const { settings } = problem;
+  const suits = lots.filter(
+    (lot) =>
+      lot.mealKinds.includes(meal) &&
+      lot.bestBefore >= day.date &&
+      (free.get(lot.code) ?? 0) > 0 &&
+      pouchEnergyKcal(lot) > 0,
+  );
+  const unmetKcal = new Map(seats.map((seat) => [seat.name, seat.needKcal]));
+  const sumUnmet = (names: readonly string[]) =>
+    names.reduce((sum, name) => sum + (unmetKcal.get(name) ?? 0), 0);
+  const feed = (lot: PouchLot, names: readonly string[], kcal: number): number => {
+    const takers = names.filter((name) => may(lot, name));
+    const wantedKcal = sumUnmet(takers);
+    const share = wantedKcal > 0 ? Math.min(1, kcal / wantedKcal) : 0;
+    for (const name of takers) unmetKcal.set(name, (unmetKcal.get(name) ?? 0) * (1 - share));
+    return kcal - wantedKcal * share;
+  };
+  const opened = new Map<string, ChosenPouches>();
+  const roomOf = (lot: PouchLot) => (free.get(lot.code) ?? 0) - (opened.get(lot.code)?.pouches ?? 0);
+  const isRecent = (lot: PouchLot) => {
+    const last = lastServedOn.get(lot.recipe);
+    return !opened.has(lot.code) && last !== undefined && day.day - last <= settings.repeatAfterDays;
+  };
+
+  for (const group of groupsByChoice(problem, suits, may)) {
+    const choices = suits.filter((lot) => group.every((name) => may(lot, name)));
+    const whom = choices.length < suits.length ? `that ${group.join(' and ')} may eat` : 'for this meal';
+    const needKcal = sumUnmet(group);
+    for (;;) {
+      const missingKcal = sumUnmet(group);
+      if (missingKcal < 1) break;
+      const recipes = new Set([...opened.values()].map(({ lot }) => lot.recipe));
+      const candidates = choices.filter(
+        (lot) => roomOf(lot) > 0 && (recipes.has(lot.recipe) || recipes.size < settings.maxRecipesPerMeal),
+      );
+      const wanted = (lot: PouchLot) =>
+        Math.floor(missingKcal / pouchEnergyKcal(lot) + (1 - settings.openFromShare));
+      const fitting = candidates.filter((lot) => wanted(lot) >= 1);
+      const pick =
+        fitting.find((lot) => opened.has(lot.code)) ?? fitting.find((lot) => !isRecent(lot)) ?? fitting[0];
+      const smallest = candidates.reduce<PouchLot | undefined>(
+        (best, lot) => (best && pouchEnergyKcal(best) <= pouchEnergyKcal(lot) ? best : lot),
+        undefined,
+      );
+      const lot = pick ?? (missingKcal > needKcal * (1 - FED_ENOUGH) ? smallest : undefined);
+      if (!lot) break;
+      const pouches = pick ? Math.min(roomOf(lot), wanted(lot)) : 1;
+      const why = !pick
+        ? `least too much ${whom}: every pouch holds more than is needed`
+        : fitting.some((other) => other !== pick && byExpiry(other, pick) < 0 && isRecent(other))
+          ? `first to expire ${whom} and not on the table in the last days`
+          : `first to expire ${whom}`;
+      const before = opened.get(lot.code);
+      opened.set(lot.code, { lot, pouches: (before?.pouches ?? 0) + pouches, why: before?.why ?? why });
+      const restKcal = feed(lot, group, pouches * pouchEnergyKcal(lot));
+      feed(
+        lot,
+        seats.map((seat) => seat.name).filter((name) => !group.includes(name)),
+        restKcal,
+      );
+    }
+  }
+  return [...opened.values()];
+}
+
+/** The eaters by equal exclusions, those with the fewest lots to choose from first. */
+function groupsByChoice(
+  problem: MenuProblem,
+  suits: readonly PouchLot[],
+  may: (lot: PouchLot, eater: string) => boolean,
+): string[][] {
+  const groups = new Map<string, string[]>();
+  for (const eater of problem.party) {
+    const key = exclusionsOf(eater).join('\n');
+    groups.set(key, [...(groups.get(key) ?? []), eater.name]);
+  }
+  const choices = (names: readonly string[]) =>
+    suits.filter((lot) => names[0] !== undefined && may(lot, names[0])).length;
+  return [...groups.values()].sort((a, b) => choices(a) - choices(b));
+}
