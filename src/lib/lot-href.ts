@@ -1,0 +1,12 @@
+/** Words that have a page of their own beside the lots, and dots, which a browser takes for a folder. */
+const TAKEN = ['new', 'import', 'export', '.', '..'];
+
+/** @returns the address of the page of a lot. A code that would lead elsewhere gets a tilde before it. */
+export function lotHref(code: string): string {
+  return `/shelf/${TAKEN.includes(code) || code.startsWith('~') ? '~' : ''}${encodeURIComponent(code)}`;
+}
+
+/** @returns the code that `lotHref` put into the address. */
+export function codeInAddress(param: string): string {
+  return param.replace(/^~/, '');
+}

@@ -1,0 +1,216 @@
+import { ALLERGENS, avoided, type Allergen } from './planning/model/allergens.ts';
+import { pouchEnergyKcal, type PouchLot } from './planning/model/pouch-lot.ts';
+import { addDays } from './planning/model/trip-defaults.ts';
+import { MEAL_KINDS, type MealKind } from './planning/model/words.ts';
+
+/** A lot as the shelf page needs it: `pouches` are at home, `setAside` of them are promised to a trip. */
+export type LotOnShelf = PouchLot & { readonly setAside: number };
+
+/** One row of the shelf table. */
+export type ShelfRow = {
+  readonly code: string;
+  readonly recipe: string;
+  readonly mealKinds: readonly MealKind[];
+  readonly bestBefore: string;
+  readonly state: 'past' | 'soon' | 'good';
+  readonly pouches: number;
+  readonly setAside: number;
+  /** Servings in all pouches at home. */
+  readonly servings: number;
+  readonly servingKcal: number;
+  readonly pouchKcal: number;
+  readonly servingDryG: number;
+  readonly kcalPer100G: number;
+};
+
+/** The columns of the table, in their order; each can be sorted by. */
+export const SHELF_COLUMNS = [
+  { key: 'code', label: 'Code' },
+  { key: 'recipe', label: 'Recipe' },
+  { key: 'mealKinds', label: 'Meals' },
+  { key: 'bestBefore', label: 'Best before' },
+  { key: 'pouches', label: 'Pouches at home' },
+  { key: 'setAside', label: 'of these set aside' },
+  { key: 'servings', label: 'Servings' },
+  { key: 'servingKcal', label: 'Energy per serving' },
+  { key: 'pouchKcal', label: 'Energy per pouch' },
+  { key: 'servingDryG', label: 'Dry weight per serving' },
+  { key: 'kcalPer100G', label: 'Energy by weight' },
+] as const satisfies readonly { key: keyof ShelfRow; label: string }[];
+export type ShelfColumn = (typeof SHELF_COLUMNS)[number]['key'];
+
+/** Best-before within so many days is near. */
+export const SOON_DAYS = 60;
+export const PAGE_SIZE = 100;
+const MAX_WITHIN_DAYS = 3650;
+
+/** What the person is looking for. Everything in it can be read from and written to the address of the page. */
+export type ShelfQuery = {
+  readonly search: string;
+  readonly meal: MealKind | undefined;
+  /** Only lots that are stated to hold none of these. */
+  readonly without: readonly Allergen[];
+  readonly best: 'any' | 'past' | 'within';
+  readonly withinDays: number;
+  readonly sort: ShelfColumn;
+  readonly descending: boolean;
+  readonly page: number;
+};
+
+export const ALL_LOTS: ShelfQuery = {
+  search: '',
+  meal: undefined,
+  without: [],
+  best: 'any',
+  withinDays: SOON_DAYS,
+  sort: 'bestBefore',
+  descending: false,
+  page: 1,
+};
+
+/** Reads the address of the shelf page. What makes no sense there counts as left out: an address is no form. */
+export function readShelfQuery(params: URLSearchParams): ShelfQuery {
+  const oneOf = <T extends string>(list: readonly T[], name: string) =>
+    list.find((entry) => entry === params.get(name));
+  const wholeNumber = (name: string, fallback: number, max: number) => {
+    const value = Number(params.get(name) ?? '');
+    return Number.isInteger(value) && value >= 1 && value <= max ? value : fallback;
+  };
+  return {
+    search: (params.get('search') ?? '').slice(0, 200),
+    meal: oneOf(MEAL_KINDS, 'meal'),
+    without: ALLERGENS.filter((allergen) => params.getAll('without').includes(allergen)),
+    best: oneOf(['any', 'past', 'within'], 'best') ?? ALL_LOTS.best,
+    withinDays: wholeNumber('days', ALL_LOTS.withinDays, MAX_WITHIN_DAYS),
+    sort:
+      oneOf(
+        SHELF_COLUMNS.map(({ key }) => key),
+        'sort',
+      ) ?? ALL_LOTS.sort,
+    descending: params.get('order') === 'down',
+    page: wholeNumber('page', 1, 1_000_000),
+  };
+}
+
+/** @returns the address of the shelf page for a query, with no more in it than differs from `ALL_LOTS`. */
+export function shelfHref(query: ShelfQuery): string {
+  const params = new URLSearchParams();
+  const search = query.search.trim();
+  if (search) params.set('search', search);
+  if (query.meal) params.set('meal', query.meal);
+  for (const allergen of query.without) params.append('without', allergen);
+  if (query.best !== ALL_LOTS.best) params.set('best', query.best);
+  if (query.best === 'within' && query.withinDays !== ALL_LOTS.withinDays)
+    params.set('days', String(query.withinDays));
+  if (query.sort !== ALL_LOTS.sort) params.set('sort', query.sort);
+  if (query.descending) params.set('order', 'down');
+  if (query.page !== 1) params.set('page', String(query.page));
+  const text = params.toString();
+  return text ? `/shelf?${text}` : '/shelf';
+}
+
+export type ShelfView = {
+  /** The rows of this page. */
+  readonly rows: readonly ShelfRow[];
+  readonly page: number;
+  readonly pageCount: number;
+  /** Lots that match, on all pages, with what they hold. */
+  readonly lotCount: number;
+  readonly pouches: number;
+  readonly servings: number;
+  /** Lots left out for no other reason than that nobody has stated their allergens. */
+  readonly unstatedCount: number;
+};
+
+/**
+ * Filters, sorts and pages the shelf.
+ *
+ * A lot whose allergens nobody has stated never counts as free of one.
+ *
+ * @param today ISO date, from which best-before is judged
+ */
+export function shelfView(lots: readonly LotOnShelf[], query: ShelfQuery, today: string): ShelfView {
+  const words = plain(query.search).split(/\s+/).filter(Boolean);
+  const untilDate = addDays(today, query.withinDays);
+  const excluded = avoided(query.without);
+
+  let unstatedCount = 0;
+  const found = lots.filter((lot) => {
+    if (query.meal && !lot.mealKinds.includes(query.meal)) return false;
+    if (query.best === 'past' && lot.bestBefore >= today) return false;
+    if (query.best === 'within' && (lot.bestBefore < today || lot.bestBefore > untilDate)) return false;
+    if (words.length > 0) {
+      const text = plain(`${lot.code} ${lot.recipe} ${lot.note}`);
+      if (!words.every((word) => text.includes(word))) return false;
+    }
+    if (excluded.size > 0) {
+      if (lot.allergens === undefined) {
+        unstatedCount += 1;
+        return false;
+      }
+      if (lot.allergens.some((allergen) => excluded.has(allergen))) return false;
+    }
+    return true;
+  });
+
+  const rows = found.map((lot) => shelfRow(lot, today)).sort(byColumn(query.sort, query.descending));
+  const pageCount = Math.max(1, Math.ceil(rows.length / PAGE_SIZE));
+  const page = Math.min(query.page, pageCount);
+  return {
+    rows: rows.slice((page - 1) * PAGE_SIZE, page * PAGE_SIZE),
+    page,
+    pageCount,
+    lotCount: rows.length,
+    pouches: rows.reduce((sum, row) => sum + row.pouches, 0),
+    servings: rows.reduce((sum, row) => sum + row.servings, 0),
+    unstatedCount,
+  };
+}
+
+/** @returns the figures of one lot as the shelf shows them. */
+export function shelfRow(lot: LotOnShelf, today: string): ShelfRow {
+  return {
+    code: lot.code,
+    recipe: lot.recipe,
+    mealKinds: lot.mealKinds,
+    bestBefore: lot.bestBefore,
+    state: lot.bestBefore < today ? 'past' : lot.bestBefore <= addDays(today, SOON_DAYS) ? 'soon' : 'good',
+    pouches: lot.pouches,
+    setAside: lot.setAside,
+    servings: lot.pouches * lot.servingsPerPouch,
+    servingKcal: lot.energyKcal,
+    pouchKcal: pouchEnergyKcal(lot),
+    servingDryG: lot.dryWeightG,
+    kcalPer100G: (100 * lot.energyKcal) / lot.dryWeightG,
+  };
+}
+
+const collator = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
+
+function byColumn(column: ShelfColumn, descending: boolean): (a: ShelfRow, b: ShelfRow) => number {
+  const compare = (a: ShelfRow, b: ShelfRow): number => {
+    if (column === 'mealKinds') return mealOrder(a) - mealOrder(b);
+    const [left, right] = [a[column], b[column]];
+    return typeof left === 'number' && typeof right === 'number'
+      ? left - right
+      : collator.compare(String(left), String(right));
+  };
+  const sign = descending ? -1 : 1;
+  // Where the column ties, the pouch to eat first comes first, whichever way the column is sorted.
+  return (a, b) =>
+    sign * compare(a, b) ||
+    (a.bestBefore < b.bestBefore ? -1 : a.bestBefore > b.bestBefore ? 1 : collator.compare(a.code, b.code));
+}
+
+/** Breakfast before lunch, lunch only before lunch and dinner. */
+function mealOrder(row: ShelfRow): number {
+  return MEAL_KINDS.reduce(
+    (order, meal, place) => order + (row.mealKinds.includes(meal) ? 0 : 2 ** (MEAL_KINDS.length - place)),
+    0,
+  );
+}
+
+/** Lower case without accents, so that "creme" finds "Crème". */
+function plain(text: string): string {
+  return text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
+}
