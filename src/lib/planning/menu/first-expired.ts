@@ -1,7 +1,8 @@
-import { exclusionsOf } from './exclusions.ts';
 import { pouchEnergyKcal, type PouchLot } from '../model/pouch-lot.ts';
 import type { DayDemand } from '../model/trip-plan.ts';
 import type { MealKind } from '../model/words.ts';
+import { byExpiry } from './by-expiry.ts';
+import { exclusionsOf } from './exclusions.ts';
 import {
   exclusionTable,
   mealKey,
@@ -16,25 +17,12 @@ import { serveMeal, type SeatedEater } from './serve-meal.ts';
 /** An eater who has had this share of what the meal should bring is not served a pouch that is mostly too much. */
 const FED_ENOUGH = 0.5;
 
-const byExpiry = (a: PouchLot, b: PouchLot): number =>
-  a.bestBefore < b.bestBefore
-    ? -1
-    : a.bestBefore > b.bestBefore
-      ? 1
-      : a.sealedOn < b.sealedOn
-        ? -1
-        : a.sealedOn > b.sealedOn
-          ? 1
-          : a.code < b.code
-            ? -1
-            : 1;
-
-/**
+export /**
  * First expired, first out: each meal, in the order of the trip, takes the lot that expires soonest of those that suit it and are in date
  * that day. Eaters with the fewest lots to choose from choose first, for themselves; what their pouches hold above their need feeds the others.
- * A lot that is open already is used up first, and a recipe of the last days waits while another one fits.
+ * While another lot fits, a recipe of the last days waits, and so does a lot that eaters with less choice will need on the days to come.
  */
-export const firstExpired: MenuPlanner = {
+const firstExpired: MenuPlanner = {
   name: 'first expired, first out',
   choose(problem) {
     const may = exclusionTable(problem.party);
@@ -107,6 +95,7 @@ function fillMeal(
     const choices = suits.filter((lot) => group.every((name) => may(lot, name)));
     const whom = choices.length < suits.length ? `that ${group.join(' and ')} may eat` : 'for this meal';
     const needKcal = sumUnmet(group);
+    const isNeededLater = laterNeed(problem, may, day, meal, group, suits, roomOf);
     for (;;) {
       const missingKcal = sumUnmet(group);
       if (missingKcal < 1) break;
@@ -117,20 +106,19 @@ function fillMeal(
       const wanted = (lot: PouchLot) =>
         Math.floor(missingKcal / pouchEnergyKcal(lot) + (1 - settings.openFromShare));
       const fitting = candidates.filter((lot) => wanted(lot) >= 1);
+      const spare = fitting.filter((lot) => !isNeededLater(lot));
       const pick =
-        fitting.find((lot) => opened.has(lot.code)) ?? fitting.find((lot) => !isRecent(lot)) ?? fitting[0];
-      const smallest = candidates.reduce<PouchLot | undefined>(
-        (best, lot) => (best && pouchEnergyKcal(best) <= pouchEnergyKcal(lot) ? best : lot),
-        undefined,
-      );
+        spare.find((lot) => !isRecent(lot)) ??
+        spare[0] ??
+        fitting.find((lot) => !isRecent(lot)) ??
+        fitting[0];
+      const smallest = smallestOf(candidates.filter((lot) => !isNeededLater(lot))) ?? smallestOf(candidates);
       const lot = pick ?? (missingKcal > needKcal * (1 - FED_ENOUGH) ? smallest : undefined);
       if (!lot) break;
       const pouches = pick ? Math.min(roomOf(lot), wanted(lot)) : 1;
-      const why = !pick
-        ? `least too much ${whom}: every pouch holds more than is needed`
-        : fitting.some((other) => other !== pick && byExpiry(other, pick) < 0 && isRecent(other))
-          ? `first to expire ${whom} and not on the table in the last days`
-          : `first to expire ${whom}`;
+      const why = pick
+        ? reasonFor(pick, fitting, whom, isRecent)
+        : `least too much ${whom}: every pouch holds more than is needed`;
       const before = opened.get(lot.code);
       opened.set(lot.code, { lot, pouches: (before?.pouches ?? 0) + pouches, why: before?.why ?? why });
       const restKcal = feed(lot, group, pouches * pouchEnergyKcal(lot));
@@ -142,6 +130,57 @@ function fillMeal(
     }
   }
   return [...opened.values()];
+}
+
+function smallestOf(lots: readonly PouchLot[]): PouchLot | undefined {
+  return lots.reduce<PouchLot | undefined>(
+    (best, lot) => (best && pouchEnergyKcal(best) <= pouchEnergyKcal(lot) ? best : lot),
+    undefined,
+  );
+}
+
+function reasonFor(
+  pick: PouchLot,
+  fitting: readonly PouchLot[],
+  whom: string,
+  isRecent: (lot: PouchLot) => boolean,
+): string {
+  const passedOver = fitting.filter((lot) => byExpiry(lot, pick) < 0);
+  const reasons = [
+    ...(passedOver.some(isRecent) ? ['not on the table in the last days'] : []),
+    ...(passedOver.some((lot) => !isRecent(lot)) ? ['not needed later by those with less choice'] : []),
+  ];
+  return [`first to expire ${whom}`, ...reasons].join(', ');
+}
+
+/**
+ * Whether a lot has to be left for the coming days of eaters outside a group who have less choice than the group: where all that they
+ * may still be served at this kind of meal is hardly what they will need.
+ */
+function laterNeed(
+  problem: MenuProblem,
+  may: (lot: PouchLot, eater: string) => boolean,
+  day: DayDemand,
+  meal: MealKind,
+  group: readonly string[],
+  suits: readonly PouchLot[],
+  roomOf: (lot: PouchLot) => number,
+): (lot: PouchLot) => boolean {
+  const allowedToGroup = suits.filter((lot) => group.every((name) => may(lot, name)));
+  const dependents = problem.party.flatMap(({ name }) => {
+    if (group.includes(name) || allowedToGroup.every((lot) => may(lot, name))) return [];
+    const laterKcal = problem.demand
+      .filter((later) => later.day > day.day)
+      .reduce((sum, later) => sum + (later.eaters.find((row) => row.eater === name)?.mealKcal[meal] ?? 0), 0);
+    const supplyKcal = suits
+      .filter((lot) => may(lot, name))
+      .reduce((sum, lot) => sum + roomOf(lot) * pouchEnergyKcal(lot), 0);
+    return [{ name, laterKcal, supplyKcal }];
+  });
+  return (lot) =>
+    dependents.some(
+      ({ name, laterKcal, supplyKcal }) => may(lot, name) && supplyKcal - pouchEnergyKcal(lot) < laterKcal,
+    );
 }
 
 /** The eaters by equal exclusions, those with the fewest lots to choose from first. */
