@@ -1,3 +1,4 @@
+import { atwaterKcal } from './energy-factors.ts';
 import type { PouchLot } from './pouch-lot.ts';
 
 export type Doubt = {
@@ -49,7 +50,11 @@ export function doubtsOf(lot: PouchLot): Doubt[] {
       `protein, fat and carbohydrate come to ${macrosG.toFixed(0)} g, more than the dry weight of ${lot.dryWeightG} g`,
     );
   if (lot.proteinG !== undefined && lot.fatG !== undefined && lot.carbohydrateG !== undefined) {
-    const byFactorsKcal = 4 * lot.proteinG + 9 * lot.fatG + 4 * lot.carbohydrateG;
+    const byFactorsKcal = atwaterKcal({
+      proteinG: lot.proteinG,
+      fatG: lot.fatG,
+      carbohydrateG: lot.carbohydrateG,
+    });
     const larger = Math.max(byFactorsKcal, lot.energyKcal);
     if (larger > 20 && Math.abs(byFactorsKcal - lot.energyKcal) > ENERGY_TOLERANCE * larger)
       warn(
