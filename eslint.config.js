@@ -1,2 +1,170 @@
+import js from '@eslint/js';
+import svelte from 'eslint-plugin-svelte';
+import { defineConfig, globalIgnores } from 'eslint/config';
 import globals from 'globals';
-export default [{ ignores: ['build', '.svelte-kit', 'data'] }, { languageOptions: { globals: globals.node } }];
+import ts from 'typescript-eslint';
+import svelteConfig from './svelte.config.js';
+
+/** The folders of the planning core in the order of the data's way; a folder imports only from those before it. */
+const PLANNING_ORDER = [
+  'units',
+  'model',
+  'route',
+  'demand',
+  'menu',
+  'hydration',
+  'stove',
+  'carry',
+  'drying',
+  'shortfall',
+  'trail-card',
+];
+
+/** Refuses every import but those whose specifier matches one of the given regular expressions. */
+const importOnly = (allowed, message) => [
+  'error',
+  { patterns: [{ regex: `^(?!(?:${allowed.join('|')})$)`, message }] },
+];
+const OWN_FOLDER = String.raw`\./(?!.*\.\./).+`;
+const LIBRARIES = 'zod';
+
+const planningFolders = PLANNING_ORDER.map((folder, index) => ({
+  files: [`src/lib/planning/${folder}/**/*.ts`],
+  ignores: ['**/*.test.ts'],
+  rules: {
+    'no-restricted-imports': importOnly(
+      [
+        LIBRARIES,
+        OWN_FOLDER,
+        ...PLANNING_ORDER.slice(0, index).map((earlier) => String.raw`\.\./${earlier}/[^/]+`),
+      ],
+      `planning/${folder} may import zod, its own folder and ${index === 0 ? 'nothing else' : `planning's ${PLANNING_ORDER.slice(0, index).join(', ')}`}: the core is pure and its data goes one way.`,
+    ),
+  },
+}));
+
+export default defineConfig(
+  globalIgnores(['build', '.svelte-kit', 'data', 'test-results', 'node_modules']),
+  js.configs.recommended,
+  ts.configs.recommended,
+  svelte.configs.recommended,
+  {
+    languageOptions: { globals: { ...globals.browser, ...globals.node } },
+    rules: {
+      // TypeScript checks this better, and knows the types of Svelte.
+      'no-undef': 'off',
+      'no-control-regex': 'off', // control characters are what the import looks for
+      eqeqeq: 'error',
+      'prefer-const': 'error',
+      '@typescript-eslint/no-unused-vars': [
+        'error',
+        { ignoreRestSiblings: true, argsIgnorePattern: '^_', varsIgnorePattern: '^_' },
+      ],
+    },
+  },
+  {
+    files: ['**/*.svelte', '**/*.svelte.ts'],
+    languageOptions: { parserOptions: { parser: ts.parser, svelteConfig } },
+    rules: {
+      'svelte/no-navigation-without-resolve': 'off', // the app always lives at the root of its own address
+      'prefer-const': 'off',
+      'svelte/prefer-const': 'error', // knows that $props() are let
+    },
+  },
+  {
+    files: ['src/**/*.ts', 'tests/**/*.ts'],
+    ignores: ['**/*.svelte.ts'],
+    languageOptions: { parserOptions: { projectService: true } },
+    rules: {
+      '@typescript-eslint/await-thenable': 'error',
+      '@typescript-eslint/no-floating-promises': 'error',
+      '@typescript-eslint/no-misused-promises': 'error',
+      '@typescript-eslint/no-unnecessary-type-assertion': 'error',
+      '@typescript-eslint/require-array-sort-compare': ['error', { ignoreStringArrays: true }],
+      '@typescript-eslint/switch-exhaustiveness-check': [
+        'error',
+        { considerDefaultExhaustiveForUnions: true },
+      ],
+    },
+  },
+
+  // The dependency rule of the house.
+  {
+    files: ['src/lib/planning/*.ts'],
+    ignores: ['**/*.test.ts'],
+    rules: {
+      'no-restricted-imports': importOnly(
+        [LIBRARIES, String.raw`\./(?:${PLANNING_ORDER.join('|')})/[^/]+`],
+        'The top of planning may import zod and the folders of planning: the core is pure.',
+      ),
+    },
+  },
+  ...planningFolders,
+  {
+    files: ['src/lib/planning/**/*.ts'],
+    ignores: ['**/*.test.ts'],
+    rules: {
+      'no-console': 'error',
+      'no-restricted-syntax': [
+        'error',
+        { selector: 'ImportExpression', message: 'The core loads nothing at run time.' },
+        {
+          selector: "NewExpression[callee.name='Date'][arguments.length=0]",
+          message: 'The core has no clock: take the date as an argument.',
+        },
+      ],
+      'no-restricted-properties': [
+        'error',
+        { object: 'Date', property: 'now', message: 'The core has no clock: take the date as an argument.' },
+        {
+          object: 'Math',
+          property: 'random',
+          message: 'The core has no randomness: take a seed as an argument.',
+        },
+      ],
+      'no-restricted-globals': [
+        'error',
+        ...[
+          'process',
+          'fetch',
+          'setTimeout',
+          'setInterval',
+          'window',
+          'document',
+          'performance',
+          'crypto',
+        ].map((name) => ({
+          name,
+          message: 'The core is pure: no input, output or clock.',
+        })),
+      ],
+    },
+  },
+  {
+    files: ['src/lib/shelf-csv/**/*.ts'],
+    ignores: ['**/*.test.ts'],
+    rules: {
+      'no-restricted-imports': importOnly(
+        ['zod', 'papaparse', 'iconv-lite', OWN_FOLDER, String.raw`\.\./planning/(?:model|units)/[^/]+`],
+        'shelf-csv may import papaparse, iconv-lite, zod, its own folder and planning/model and planning/units.',
+      ),
+    },
+  },
+  {
+    files: ['src/lib/components/**/*.{ts,svelte}'],
+    ignores: ['**/*.test.ts'],
+    rules: {
+      'no-restricted-imports': [
+        'error',
+        {
+          patterns: [
+            {
+              regex: '(?:^|/)server(?:/|$)',
+              message: 'Components show and edit; only routes talk to the server.',
+            },
+          ],
+        },
+      ],
+    },
+  },
+);

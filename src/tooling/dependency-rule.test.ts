@@ -1,0 +1,92 @@
+import { globSync } from 'node:fs';
+import { ESLint } from 'eslint';
+import { expect, test } from 'vitest';
+import { ROOT } from './run.ts';
+
+const eslint = new ESLint({ cwd: ROOT });
+
+/** Lints `code` as if it stood in `file`, which has to exist: the type-aware rules ask TypeScript about it. */
+async function rulesBroken(file: string, code: string): Promise<string[]> {
+  const [result] = await eslint.lintText(code, { filePath: file });
+  return (result?.messages ?? []).map((message) => message.ruleId ?? message.message);
+}
+
+const TOP = 'src/lib/planning/plan-trip.ts';
+const STOVE = 'src/lib/planning/stove/boiling-point.ts';
+const CSV = 'src/lib/shelf-csv/csv-records.ts';
+const COMPONENT = 'src/lib/components/Field.svelte';
+
+const importing = (specifier: string) => `import * as x from '${specifier}';\nexport const y = x;\n`;
+
+test.each([
+  [TOP, 'node:fs'],
+  [TOP, 'svelte'],
+  [TOP, '@sveltejs/kit'],
+  [TOP, '$lib/server/app'],
+  [TOP, '../server/app.ts'],
+  [TOP, '../components/Field.svelte'],
+  [TOP, '../../routes/+page.svelte'],
+  [STOVE, '../carry/plan-carry.ts'],
+  [STOVE, '../trail-card/trail-card.ts'],
+  [STOVE, '../plan-trip.ts'],
+  [STOVE, './../carry/plan-carry.ts'],
+  [STOVE, '../model/../carry/plan-carry.ts'],
+  [STOVE, 'kysely'],
+  [CSV, '../planning/menu/plan-menu.ts'],
+  [CSV, '../server/app.ts'],
+  [CSV, 'node:fs'],
+])('%s may not import %s', async (file, specifier) => {
+  expect(await rulesBroken(file, importing(specifier))).toContain('no-restricted-imports');
+});
+
+test('every file of the core stands under the rule', async () => {
+  const files = globSync('src/lib/planning/**/*.ts', { cwd: ROOT }).filter(
+    (file) => !file.endsWith('.test.ts'),
+  );
+  const exempt: string[] = [];
+  for (const file of files) {
+    const broken = await rulesBroken(file, importing('node:fs'));
+    if (!broken.includes('no-restricted-imports')) exempt.push(file);
+  }
+  expect(files.length).toBeGreaterThan(0);
+  expect(exempt).toEqual([]);
+});
+
+test('types count as imports too', async () => {
+  const code = "import type { TripPlan } from '../carry/plan-carry.ts';\nexport type Y = TripPlan;\n";
+  expect(await rulesBroken(STOVE, code)).toContain('no-restricted-imports');
+});
+
+test('a component may not import from the server', async () => {
+  const code = `<script lang="ts">\n  import { app } from '$lib/server/app';\n</script>\n\n{app}\n`;
+  expect(await rulesBroken(COMPONENT, code)).toContain('no-restricted-imports');
+});
+
+test.each([
+  [TOP, './menu/plan-menu.ts'],
+  [TOP, './model/trip.ts'],
+  [STOVE, '../model/trip.ts'],
+  [STOVE, '../hydration/plan-water.ts'],
+  [STOVE, './standard-atmosphere.ts'],
+  [STOVE, 'zod'],
+  [CSV, '../planning/units/convert.ts'],
+  [CSV, './text-encoding.ts'],
+  [CSV, 'papaparse'],
+])('%s may import %s', async (file, specifier) => {
+  expect(await rulesBroken(file, importing(specifier))).toEqual([]);
+});
+
+test.each([
+  ['no-restricted-properties', 'export const now = Date.now();'],
+  ['no-restricted-properties', 'export const dice = Math.random();'],
+  ['no-restricted-syntax', 'export const today = new Date();'],
+  ['no-restricted-syntax', "export const late = import('../carry/plan-carry.ts');"],
+  ['no-restricted-globals', 'export const folder = process.cwd();'],
+  ['no-console', "console.log('hello');"],
+])('the core may not break %s: %s', async (rule, code) => {
+  expect(await rulesBroken(STOVE, `${code}\n`)).toContain(rule);
+});
+
+test('a date of a given day is fine in the core', async () => {
+  expect(await rulesBroken(STOVE, "export const day = new Date('2027-07-05');\n")).toEqual([]);
+});

@@ -1,0 +1,22 @@
+import { spawnSync } from 'node:child_process';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+export const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+
+const env = {
+  ...process.env,
+  PATH: [path.join(ROOT, 'node_modules/.bin'), process.env['PATH']].join(path.delimiter),
+};
+
+/**
+ * Runs a command line of the project's own making in the project's folder, its output going where ours goes.
+ *
+ * @returns whether it ended with exit code 0
+ */
+export function run(commandLine: string): boolean {
+  return (
+    spawnSync(commandLine, { cwd: ROOT, env, stdio: ['ignore', 'inherit', 'inherit'], shell: true })
+      .status === 0
+  );
+}
