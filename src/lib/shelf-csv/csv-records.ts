@@ -1,0 +1,152 @@
+import Papa from 'papaparse';
+import {
+  decodeText,
+  recogniseText,
+  UnreadableFile,
+  type ByteSource,
+  type TextForm,
+} from './text-encoding.ts';
+
+export const DELIMITERS = [',', ';', '\t'] as const;
+export type Delimiter = (typeof DELIMITERS)[number];
+
+/** `row` counts as a spreadsheet does: the first row of the file is 1. `fault`: its quotation marks are broken. */
+export type CsvRecord = { readonly row: number; readonly cells: readonly string[]; readonly fault?: string };
+
+export type CsvFile = {
+  readonly form: TextForm;
+  readonly delimiter: Delimiter;
+  readonly header: readonly string[];
+  /** The first records, to guess from. */
+  readonly sample: readonly CsvRecord[];
+  /** All records below the header but the blank ones, in batches, from the beginning at each call. */
+  records(): AsyncGenerator<readonly CsvRecord[]>;
+};
+
+const HEAD_CHARACTERS = 64 * 1024;
+const SAMPLE_RECORDS = 500;
+/** No lot is longer; what is, comes from a quotation mark that is never closed. */
+const MAX_RECORD_CHARACTERS = 1_000_000;
+
+type Dialect = { readonly delimiter: Delimiter; readonly newline: '\n' | '\r'; readonly skip: number };
+
+/**
+ * Opens a CSV file (RFC 4180) of any encoding and delimiter that `recogniseText` and `dialectOf` know. Titles above the table
+ * are passed over: the header is the first row with at least two cells that hold something.
+ *
+ * @throws UnreadableFile when it is empty, no text, or has no row below the header.
+ */
+export async function openCsv(source: ByteSource): Promise<CsvFile> {
+  const form = await recogniseText(source);
+  const dialect = dialectOf(await firstText(source, form));
+  const records = () => readRecords(source, form, dialect);
+
+  let header: CsvRecord | undefined;
+  let first: CsvRecord | undefined;
+  const sample: CsvRecord[] = [];
+  for await (const batch of records()) {
+    for (const record of batch) {
+      first ??= record;
+      if (header) sample.push(record);
+      else if (filledCells(record) >= 2) header = record;
+    }
+    if (sample.length >= SAMPLE_RECORDS) break;
+  }
+  // A table of one column has no such row.
+  header ??= first;
+  if (!header)
+    throw new UnreadableFile(
+      'The file holds nothing but blank rows. Choose a CSV file with a header row and one row per pouch lot.',
+    );
+  const headerRow = header.row;
+
+  return {
+    form,
+    delimiter: dialect.delimiter,
+    header: header.cells.map((cell) => cell.trim()),
+    sample: sample.slice(0, SAMPLE_RECORDS),
+    async *records() {
+      for await (const batch of records()) yield batch.filter(({ row }) => row > headerRow);
+    },
+  };
+}
+
+const filledCells = (record: CsvRecord) => record.cells.filter((cell) => cell.trim() !== '').length;
+
+async function firstText(source: ByteSource, form: TextForm): Promise<string> {
+  let text = '';
+  for await (const piece of decodeText(source, form.encoding)) {
+    text += piece;
+    if (text.length >= HEAD_CHARACTERS) break;
+  }
+  return text;
+}
+
+/** Some spreadsheets write `sep=;` above the table; otherwise the delimiter that gives the rows the most even length. */
+function dialectOf(head: string): Dialect {
+  const newline = head.includes('\n') ? '\n' : '\r';
+  const stated = /^sep=([,;\t])\r?[\n\r]/i.exec(head);
+  if (stated) return { delimiter: stated[1] as Delimiter, newline, skip: stated[0].length };
+  const guessed = Papa.parse(head, {
+    delimitersToGuess: [...DELIMITERS],
+    preview: 20,
+    newline,
+    skipEmptyLines: 'greedy',
+  }).meta.delimiter;
+  return { delimiter: DELIMITERS.find((delimiter) => delimiter === guessed) ?? ',', newline, skip: 0 };
+}
+
+/*
+ * Papa's own streams push; a shelf is pulled, so that whoever reads sets the pace and can stop. This loop does what those
+ * streams do with Papa's parser: parse what is there but for the last, perhaps unfinished record, and keep that for the next piece.
+ */
+async function* readRecords(
+  source: ByteSource,
+  form: TextForm,
+  { delimiter, newline, skip }: Dialect,
+): AsyncGenerator<readonly CsvRecord[]> {
+  const parser = new Papa.Parser({ delimiter, newline });
+  let row = 0;
+  let pending = '';
+  let toSkip = skip;
+
+  const take = (last: boolean): CsvRecord[] => {
+    const { data, errors, meta } = parser.parse(pending, 0, !last) as Papa.ParseResult<string[]>;
+    pending = pending.slice(meta.cursor);
+    const faults = new Map(errors.map((error) => [error.row, error.code]));
+    const records: CsvRecord[] = [];
+    data.forEach((cells, index) => {
+      row++;
+      // Lines may end in CR LF; the parser is told LF, so that files that mix the two stay whole.
+      if (newline === '\n' && cells.at(-1)?.endsWith('\r'))
+        cells[cells.length - 1] = cells.at(-1)!.slice(0, -1);
+      if (cells.every((cell) => cell.trim() === '')) return;
+      const code = faults.get(index);
+      records.push(code ? { row, cells, fault: faultText(code) } : { row, cells });
+    });
+    return records;
+  };
+
+  for await (const piece of decodeText(source, form.encoding)) {
+    pending += piece;
+    if (toSkip > 0 && pending.length >= toSkip) {
+      pending = pending.slice(toSkip);
+      toSkip = 0;
+    }
+    if (toSkip > 0) continue;
+    const records = take(false);
+    if (pending.length > MAX_RECORD_CHARACTERS)
+      throw new UnreadableFile(
+        `Row ${row + 1} does not end within ${MAX_RECORD_CHARACTERS.toLocaleString('en')} characters. A quotation mark in it is probably never closed; close or remove it.`,
+      );
+    if (records.length > 0) yield records;
+  }
+  const records = take(true);
+  if (records.length > 0) yield records;
+}
+
+function faultText(code: string): string {
+  return code === 'MissingQuotes'
+    ? 'a quotation mark is opened and never closed, so the rows that follow were taken for part of this cell; close or remove it'
+    : 'a quotation mark inside a quoted text is not doubled, so the cells cannot be told apart; write "" for each " in the text';
+}

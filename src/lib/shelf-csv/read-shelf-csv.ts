@@ -1,0 +1,62 @@
+import type { PouchLot } from '../planning/model/pouch-lot.ts';
+import { openCsv } from './csv-records.ts';
+import { fieldEntry, type ShelfField } from './fields.ts';
+import { guessMapping, mappingProblems, type Mapping } from './mapping.ts';
+import { rowReader, type ReadRow, type RowProblem } from './read-row.ts';
+import { UnreadableFile, type ByteSource } from './text-encoding.ts';
+
+export type ShelfCsv = {
+  readonly lots: PouchLot[];
+  readonly refused: readonly Extract<ReadRow, { status: 'refused' }>[];
+  readonly warnings: readonly (RowProblem & { readonly row: number })[];
+  readonly mapping: Mapping;
+  /** What was taken for every row because the file has no column for it: "Steep time: 15". */
+  readonly taken: readonly string[];
+};
+
+/**
+ * Reads a whole shelf from a CSV file into memory.
+ *
+ * @param input its bytes, or a stream of them
+ * @param settings `currency` is that of the shelf; without a `mapping`, one is guessed from the header and the first rows
+ * @throws UnreadableFile when it is no CSV file, or when columns are missing that no guess can fill
+ */
+export async function readShelfCsv(
+  input: Uint8Array | AsyncIterable<Uint8Array>,
+  { currency, mapping }: { readonly currency: string; readonly mapping?: Mapping },
+): Promise<ShelfCsv> {
+  const source = await rewindable(input);
+  const file = await openCsv(source);
+  const used = mapping ?? guessMapping(file);
+  const problems = mappingProblems(used);
+  if (problems.length > 0)
+    throw new UnreadableFile(
+      `The columns of this file do not make a shelf: ${problems.map(({ message }) => message).join('; ')}. Its columns are: ${file.header.join(', ')}.`,
+    );
+
+  const readRow = rowReader({ mapping: used, currency, damaged: file.form.damaged, shelf: new Map() });
+  const lots: PouchLot[] = [];
+  const refused: Extract<ReadRow, { status: 'refused' }>[] = [];
+  const warnings: (RowProblem & { row: number })[] = [];
+  for await (const batch of file.records())
+    for (const record of batch) {
+      const read = readRow(record);
+      if (read.status === 'lot') lots.push(read.lot);
+      else refused.push(read);
+      for (const warning of read.warnings) warnings.push({ row: read.row, ...warning });
+    }
+  const columns = new Set(used.columns.map(({ field }) => field));
+  const taken = Object.entries(used.constants)
+    .filter(([field, value]) => value && !columns.has(field as ShelfField))
+    .map(([field, value]) => `${fieldEntry(field as ShelfField).label}: ${value}`);
+  return { lots, refused, warnings, mapping: used, taken };
+}
+
+async function rewindable(input: Uint8Array | AsyncIterable<Uint8Array>): Promise<ByteSource> {
+  const pieces: Uint8Array[] = [];
+  if (input instanceof Uint8Array) pieces.push(input);
+  else for await (const piece of input) pieces.push(piece);
+  return async function* () {
+    yield* pieces;
+  };
+}
