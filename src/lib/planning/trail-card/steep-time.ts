@@ -11,7 +11,7 @@ export function steepFactor(boilsAtC: number): number {
   return 2 ** (Math.max(0, 100 - boilsAtC) / 10);
 }
 
-/** @returns waiting time in whole minutes, rounded up */
+/** @returns waiting time in whole minutes; the factor is too rough for more */
 export function steepAtAltitudeMin(steepSeaLevelMin: number, boilsAtC: number): number {
-  return Math.ceil(steepSeaLevelMin * steepFactor(boilsAtC) - 1e-9);
+  return Math.round(steepSeaLevelMin * steepFactor(boilsAtC));
 }

@@ -1,0 +1,283 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { avoided } from '../../src/lib/planning/model/allergens.ts';
+import { dietsMet } from '../../src/lib/planning/model/diets.ts';
+import { pouchFoodG, pouchGrossG, type Stock } from '../../src/lib/planning/model/pouch-lot.ts';
+import { defaultSettings } from '../../src/lib/planning/model/settings.ts';
+import { TripPlan } from '../../src/lib/planning/model/trip-plan.ts';
+import type { Trip } from '../../src/lib/planning/model/trip.ts';
+import { pouchesNeeded } from '../../src/lib/planning/menu/plan-menu.ts';
+import { planTrip } from '../../src/lib/planning/plan-trip.ts';
+import { stocks, trips } from '../support/arbitraries.ts';
+
+const settings = defaultSettings();
+const lotOf = (stock: Stock, code: string) => {
+  const lot = stock.find((other) => other.code === code);
+  if (!lot) throw new Error(`the plan names lot ${code}, which is not in stock`);
+  return lot;
+};
+/** Figures of a plan are rounded to a thousandth; sums of some hundred of them may be off by this much. */
+const DUST = 0.5;
+
+function holds(property: (plan: TripPlan, trip: Trip, stock: Stock) => void): void {
+  fc.assert(
+    fc.property(trips, stocks, (trip, stock) => property(planTrip(trip, stock, settings), trip, stock)),
+    { numRuns: 150, seed: 20_270_701 },
+  );
+}
+
+describe('every plan', () => {
+  it('is what the schema of a plan says', () =>
+    holds((plan) => {
+      expect(TripPlan.safeParse(plan).error).toBeUndefined();
+    }));
+
+  it('uses no pouch twice: no lot is opened more often than it has pouches', () =>
+    holds((plan, _, stock) => {
+      for (const { code, pouches } of pouchesNeeded(plan.menu))
+        expect(pouches).toBeLessThanOrEqual(lotOf(stock, code).pouches);
+    }));
+
+  it('opens nothing after its best-before, and nothing at a meal it does not suit', () =>
+    holds((plan, _, stock) => {
+      for (const meal of plan.menu.meals)
+        for (const { code } of meal.opened) {
+          expect(lotOf(stock, code).bestBefore >= meal.date).toBe(true);
+          expect(lotOf(stock, code).mealKinds).toContain(meal.meal);
+        }
+    }));
+
+  it('serves nobody an allergen they exclude, nor food with unstated allergens, nor against their diet', () =>
+    holds((plan, trip, stock) => {
+      for (const meal of plan.menu.meals)
+        for (const { eater: name, code } of meal.portions) {
+          const lot = lotOf(stock, code);
+          const eater = trip.party.find((other) => other.name === name);
+          if (!eater) throw new Error(`portion for a stranger, ${name}`);
+          if (eater.allergens.length > 0) expect(lot.allergens).toBeDefined();
+          const avoid = avoided(eater.allergens);
+          for (const allergen of lot.allergens ?? []) expect(avoid.has(allergen)).toBe(false);
+          const met = dietsMet(lot.diets);
+          for (const diet of eater.diets) expect(met.has(diet)).toBe(true);
+        }
+    }));
+
+  it('divides what it opens: portions and left-overs are the servings of the opened pouches', () =>
+    holds((plan) => {
+      for (const meal of plan.menu.meals) {
+        const opened = meal.opened.reduce((sum, lot) => sum + lot.servings, 0);
+        const eaten = meal.portions.reduce((sum, portion) => sum + portion.servings, 0);
+        expect(Math.abs(opened - eaten - meal.leftOverServings)).toBeLessThan(DUST / 10);
+        for (const portion of meal.portions) expect(portion.servings).toBeGreaterThan(0);
+      }
+    }));
+
+  it('accounts for energy: eaten + missing - above = target, for each eater and day, and the portions are what is eaten', () =>
+    holds((plan) => {
+      for (const row of plan.menu.energy) {
+        expect(Math.abs(row.eatenKcal + row.missingKcal - row.aboveKcal - row.targetKcal)).toBeLessThan(DUST);
+        const portions = plan.menu.meals
+          .filter((meal) => meal.day === row.day)
+          .flatMap((meal) => meal.portions.filter((portion) => portion.eater === row.eater));
+        expect(
+          Math.abs(portions.reduce((sum, portion) => sum + portion.energyKcal, 0) - row.eatenKcal),
+        ).toBeLessThan(DUST);
+        expect(row.eatenKcal).toBeLessThanOrEqual(row.targetKcal * settings.eatUpToShare + DUST);
+      }
+    }));
+
+  it('keeps at most the chosen number of recipes at a meal', () =>
+    holds((plan) => {
+      for (const meal of plan.menu.meals)
+        expect(new Set(meal.opened.map((lot) => lot.recipe)).size).toBeLessThanOrEqual(
+          settings.maxRecipesPerMeal,
+        );
+    }));
+
+  it('packs what the menu opens: each pouch is in one pack, and the packs weigh what the menu weighs', () =>
+    holds((plan, _, stock) => {
+      const packed = new Map<string, number>();
+      for (const pack of plan.carry.packs)
+        for (const item of pack.pouches) packed.set(item.code, (packed.get(item.code) ?? 0) + item.pouches);
+      const needed = pouchesNeeded(plan.menu);
+      expect(Object.fromEntries(packed)).toEqual(
+        Object.fromEntries(needed.map(({ code, pouches }) => [code, pouches])),
+      );
+      const menuG = needed.reduce(
+        (sum, { code, pouches }) => sum + pouches * pouchGrossG(lotOf(stock, code)),
+        0,
+      );
+      const packsG = plan.carry.packs.reduce((sum, pack) => sum + pack.foodG + pack.packagingG, 0);
+      expect(Math.abs(packsG - menuG)).toBeLessThan(DUST);
+    }));
+
+  it('adds up each load, and all loads leaving camp come to what the party has then', () =>
+    holds((plan, trip, stock) => {
+      for (const load of plan.carry.loads) {
+        expect(
+          Math.abs(load.baseG + load.foodG + load.packagingG + load.fuelG + load.waterG - load.totalG),
+        ).toBeLessThan(DUST);
+        expect(load.peakG).toBeGreaterThanOrEqual(load.totalG - DUST);
+      }
+      for (let day = 1; day <= trip.dayCount; day++) {
+        const loads = plan.carry.loads.filter((load) => load.day === day);
+        const foodG = loads.reduce((sum, load) => sum + load.foodG, 0);
+        const stillToEatG = plan.menu.meals
+          .filter((meal) => meal.day > day || (meal.day === day && meal.meal !== 'breakfast'))
+          .flatMap((meal) => meal.opened)
+          .reduce((sum, { code, pouches }) => sum + pouches * pouchFoodG(lotOf(stock, code)), 0);
+        expect(Math.abs(foodG - stillToEatG)).toBeLessThan(DUST);
+        const water = plan.water.days[day - 1];
+        const waterG = loads.reduce((sum, load) => sum + load.waterG, 0);
+        expect(
+          Math.abs(
+            waterG - ((water?.morning.eachMl ?? 0) * trip.party.length + (water?.morning.groupMl ?? 0)),
+          ),
+        ).toBeLessThan(DUST);
+        const burntG = plan.fuel.boils
+          .filter((boil) => boil.day < day || (boil.day === day && boil.meal === 'breakfast'))
+          .reduce((sum, boil) => sum + boil.fuelG, 0);
+        const fuelG = loads.reduce((sum, load) => sum + load.fuelG, 0);
+        expect(Math.abs(fuelG - (plan.fuel.grossG - burntG))).toBeLessThan(DUST);
+      }
+    }));
+
+  it('lets nobody’s food and fuel grow heavier from one day to the next', () =>
+    holds((plan, trip) => {
+      for (const { name } of trip.party) {
+        const own = plan.carry.loads.filter((load) => load.eater === name);
+        own.forEach((load, index) => {
+          const before = own[index - 1];
+          if (before) expect(load.foodG + load.fuelG).toBeLessThanOrEqual(before.foodG + before.fuelG + DUST);
+        });
+      }
+    }));
+
+  it('takes fuel for every boil of the menu and its reserve', () =>
+    holds((plan, trip) => {
+      const heated = plan.menu.meals.reduce(
+        (sum, meal) =>
+          sum +
+          meal.opened
+            .filter((lot) => lot.waterKind === 'boiling' || lot.waterKind === 'hot')
+            .reduce((ml, lot) => ml + lot.waterMl, 0),
+        0,
+      );
+      expect(Math.abs(plan.fuel.boils.reduce((sum, boil) => sum + boil.waterMl, 0) - heated)).toBeLessThan(
+        DUST,
+      );
+      const burntG = plan.fuel.boils.reduce((sum, boil) => sum + boil.fuelG, 0);
+      expect(plan.fuel.takenG).toBeGreaterThanOrEqual(burntG * (1 + (trip.stove.reserve ?? 0)) - DUST);
+      expect(plan.fuel.need.low).toBeLessThanOrEqual(plan.fuel.need.value);
+      expect(plan.fuel.need.high).toBeGreaterThanOrEqual(plan.fuel.need.value);
+    }));
+
+  it('puts every missing kcal of a day that is not fed on a meal, and offers nothing that its eaters avoid', () =>
+    holds((plan, trip, stock) => {
+      const unfed = plan.menu.energy.filter((row) => row.eatenKcal < row.targetKcal * 0.97 - 0.01);
+      const missingKcal = unfed.reduce((sum, row) => sum + row.missingKcal, 0);
+      expect(Math.abs(plan.shortfall.missingKcal - missingKcal)).toBeLessThan(DUST + missingKcal * 1e-6);
+      expect(
+        Math.abs(plan.shortfall.shopping.reduce((sum, line) => sum + line.missingKcal, 0) - missingKcal),
+      ).toBeLessThan(DUST * 20);
+      for (const line of plan.shortfall.shopping)
+        for (const suggestion of line.suggestions) {
+          if (suggestion.energyKcal + 1 < line.missingKcal)
+            throw new Error(`${suggestion.what} does not fill the line`);
+          for (const name of line.forEaters) {
+            const eater = trip.party.find((other) => other.name === name);
+            const avoid = avoided(eater?.allergens ?? []);
+            for (const allergen of suggestion.allergens ?? []) expect(avoid.has(allergen)).toBe(false);
+            if (suggestion.way === 'dry' && avoid.size > 0)
+              expect(stock.some((lot) => lot.recipe === suggestion.what && lot.allergens !== undefined)).toBe(
+                true,
+              );
+          }
+        }
+    }));
+
+  it('shows on the card every pouch of the menu once, with all its shares', () =>
+    holds((plan) => {
+      const onCard = plan.card.days.flatMap((day) =>
+        day.meals.flatMap((meal) =>
+          meal.pouches.map(
+            (pouch) => `${day.day} ${meal.meal} ${pouch.code} ${pouch.pouches} ${pouch.shares.length}`,
+          ),
+        ),
+      );
+      const onMenu = plan.menu.meals.flatMap((meal) =>
+        meal.opened.map(
+          (lot) =>
+            `${meal.day} ${meal.meal} ${lot.code} ${lot.pouches} ${meal.portions.filter((portion) => portion.code === lot.code).length}`,
+        ),
+      );
+      expect(onCard.sort()).toEqual(onMenu.sort());
+      for (const day of plan.card.days)
+        for (const meal of day.meals)
+          for (const pouch of meal.pouches)
+            expect(pouch.carriedBy.reduce((sum, by) => sum + by.pouches, 0)).toBe(pouch.pouches);
+    }));
+
+  it('is the same to the byte for the same input, and does not change its input', () =>
+    fc.assert(
+      fc.property(trips, stocks, (trip, stock) => {
+        const before = JSON.stringify([trip, stock]);
+        const first = JSON.stringify(planTrip(trip, stock, settings));
+        expect(
+          JSON.stringify(planTrip(structuredClone(trip), structuredClone(stock), defaultSettings())),
+        ).toBe(first);
+        expect(JSON.stringify([trip, stock])).toBe(before);
+      }),
+      { numRuns: 60, seed: 7 },
+    ));
+
+  it('does not depend on the order of the shelf', () =>
+    fc.assert(
+      fc.property(trips, stocks, (trip, stock) => {
+        expect(planTrip(trip, [...stock].reverse(), settings).menu).toEqual(
+          planTrip(trip, stock, settings).menu,
+        );
+      }),
+      { numRuns: 60, seed: 8 },
+    ));
+
+  it('stands when its own menu is given back, and keeps locks when planned again', () =>
+    fc.assert(
+      fc.property(trips, stocks, (trip, stock) => {
+        const plan = planTrip(trip, stock, settings);
+        const listed = plan.menu.meals.map(({ day, meal, opened }) => ({
+          day,
+          meal,
+          locked: day % 2 === 0,
+          byHand: false,
+          opened: opened.map(({ code, pouches }) => ({ code, pouches })),
+        }));
+        const again = planTrip({ ...trip, menu: listed }, stock, settings);
+        expect(pouchesNeeded(again.menu)).toEqual(pouchesNeeded(plan.menu));
+        expect(again.totals).toEqual(plan.totals);
+        const relocked = planTrip({ ...trip, menu: listed.filter((meal) => meal.locked) }, stock, settings);
+        for (const meal of listed.filter((entry) => entry.locked)) {
+          const kept = relocked.menu.meals.find(
+            (other) => other.day === meal.day && other.meal === meal.meal,
+          );
+          expect(kept?.opened.map(({ code, pouches }) => ({ code, pouches }))).toEqual(meal.opened);
+        }
+      }),
+      { numRuns: 100, seed: 9 },
+    ));
+});
+
+describe('water to carry', () => {
+  it('never lets anyone run dry: walked through hour by hour, what is carried covers what is used until the next source', () =>
+    holds((plan, trip) => {
+      plan.water.days.forEach((day, index) => {
+        const conditions = trip.days[index] ?? {};
+        const walkingH = conditions.walkingH ?? 6;
+        const firstStretchH = Math.min(walkingH, conditions.waterEveryH ?? 3);
+        const drunkOnWayMl =
+          walkingH > 0 ? ((day.drink[0]?.ml.value ?? 0) - settings.drinkAtRestMl / 2) / walkingH : 0;
+        expect(day.morning.eachMl).toBeGreaterThanOrEqual(drunkOnWayMl * firstStretchH - DUST);
+        expect(day.peakMl).toBeGreaterThanOrEqual(day.morning.eachMl * trip.party.length - DUST);
+      });
+    }));
+});

@@ -1,0 +1,119 @@
+import fc from 'fast-check';
+import { ALLERGENS } from '../../src/lib/planning/model/allergens.ts';
+import { DIETS } from '../../src/lib/planning/model/diets.ts';
+import { PouchLot, type Stock } from '../../src/lib/planning/model/pouch-lot.ts';
+import { Trip } from '../../src/lib/planning/model/trip.ts';
+import { addDays } from '../../src/lib/planning/model/trip-defaults.ts';
+import { FUEL_KINDS, MAIN_MEALS, MEAL_KINDS } from '../../src/lib/planning/model/words.ts';
+
+/** Random shelves and trips that the schemas accept, for the properties every plan must have. */
+
+const START = '2027-07-01';
+const amount = (min: number, max: number) =>
+  fc.double({ min, max, noNaN: true, noDefaultInfinity: true }).map((value) => Math.round(value * 10) / 10);
+const optional = <T>(arbitrary: fc.Arbitrary<T>) => fc.option(arbitrary, { nil: undefined });
+const present = <T extends object>(value: T) =>
+  Object.fromEntries(Object.entries(value).filter(([, entry]) => entry !== undefined));
+
+const lotWith = (code: string): fc.Arbitrary<PouchLot> =>
+  fc
+    .record({
+      recipe: fc.constantFrom(
+        'bean stew',
+        'dal',
+        'goulash',
+        'porridge',
+        'rice pan',
+        'soup',
+        'trail bar',
+        'cocoa',
+      ),
+      mealKinds: fc.subarray([...MEAL_KINDS], { minLength: 1, maxLength: 3 }),
+      bestBefore: fc.integer({ min: -3, max: 12 }).map((days) => addDays(START, days)),
+      pouches: fc.integer({ min: 0, max: 8 }),
+      servingsPerPouch: fc.constantFrom(1, 1, 2, 2, 4, 0.5, 1.5),
+      dryWeightG: amount(20, 220),
+      kcalPerG: amount(2.5, 6),
+      waterPerG: amount(0, 4),
+      waterKind: fc.constantFrom('boiling', 'boiling', 'hot', 'cold', 'none'),
+      steepMin: fc.integer({ min: 0, max: 20 }),
+      tareG: amount(0, 25),
+      allergens: optional(fc.subarray([...ALLERGENS], { maxLength: 3 })),
+      diets: fc.subarray([...DIETS], { maxLength: 2 }),
+      costMinor: optional(fc.integer({ min: 0, max: 900 })),
+    })
+    .map(({ kcalPerG, waterPerG, ...lot }) =>
+      PouchLot.parse(
+        present({
+          ...lot,
+          code,
+          sealedOn: '2026-05-01',
+          energyKcal: Math.round(lot.dryWeightG * kcalPerG),
+          waterMl: lot.waterKind === 'none' ? 0 : Math.round(lot.dryWeightG * waterPerG),
+        }),
+      ),
+    );
+
+export const stocks: fc.Arbitrary<Stock> = fc
+  .integer({ min: 0, max: 25 })
+  .chain((count) =>
+    fc.tuple(...Array.from({ length: count }, (_, index) => lotWith(`L${String(index).padStart(2, '0')}`))),
+  );
+
+export const trips: fc.Arbitrary<Trip> = fc
+  .record({
+    dayCount: fc.integer({ min: 1, max: 7 }),
+    firstMeal: optional(fc.constantFrom(...MAIN_MEALS)),
+    lastMeal: optional(fc.constantFrom(...MAIN_MEALS)),
+    energyKcal: optional(fc.integer({ min: 1500, max: 4500 })),
+    party: fc.array(
+      fc.record({
+        energyKcal: optional(fc.integer({ min: 1200, max: 5000 })),
+        allergens: fc.oneof(
+          { weight: 3, arbitrary: fc.constant([]) },
+          { weight: 1, arbitrary: fc.subarray([...ALLERGENS], { maxLength: 2 }) },
+        ),
+        diets: fc.oneof(
+          { weight: 4, arbitrary: fc.constant([]) },
+          { weight: 1, arbitrary: fc.subarray([...DIETS], { maxLength: 1 }) },
+        ),
+        maxLoadG: optional(fc.integer({ min: 0, max: 25_000 })),
+        baseLoadG: optional(fc.integer({ min: 0, max: 15_000 })),
+      }),
+      { minLength: 1, maxLength: 5 },
+    ),
+    days: fc.array(
+      fc.record({
+        walkingH: optional(amount(0, 10)),
+        campAltitudeM: optional(fc.integer({ min: -400, max: 5500 })),
+        airTemperatureC: optional(fc.integer({ min: -20, max: 42 })),
+        waterTemperatureC: optional(fc.integer({ min: 0, max: 25 })),
+        campWater: optional(fc.constantFrom('source' as const, 'dry' as const)),
+        waterEveryH: optional(amount(0.5, 12)),
+      }),
+      { maxLength: 7 },
+    ),
+    stove: fc.record({
+      fuel: optional(fc.constantFrom(...FUEL_KINDS)),
+      efficiency: optional(amount(0.2, 0.8)),
+      reserve: optional(amount(0, 0.6)),
+    }),
+  })
+  .map(({ party, days, stove, ...trip }) => {
+    const oneDayBackwards =
+      trip.dayCount === 1 &&
+      trip.firstMeal &&
+      trip.lastMeal &&
+      MAIN_MEALS.indexOf(trip.firstMeal) > MAIN_MEALS.indexOf(trip.lastMeal);
+    return Trip.parse(
+      present({
+        ...trip,
+        lastMeal: oneDayBackwards ? undefined : trip.lastMeal,
+        name: 'random trip',
+        startDate: START,
+        party: party.map((eater, index) => present({ ...eater, name: `eater ${index + 1}` })),
+        days: days.slice(0, trip.dayCount).map(present),
+        stove: present(stove),
+      }),
+    );
+  });
