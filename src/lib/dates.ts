@@ -1,0 +1,37 @@
+import type { UnitSystem } from './planning/units/show.ts';
+
+/** Whoever measures in US units reads the month first. */
+const LOCALE: Readonly<Record<UnitSystem, string>> = { metric: 'en-GB', us: 'en-US' };
+
+const atNoon = (date: string): Date => new Date(`${date}T12:00:00Z`);
+
+/** @returns a calendar date with its weekday: "Sat, 4 Jul 2026" or "Sat, Jul 4, 2026". */
+export function showDate(date: string, system: UnitSystem): string {
+  return new Intl.DateTimeFormat(LOCALE[system], {
+    weekday: 'short',
+    day: 'numeric',
+    month: 'short',
+    year: 'numeric',
+    timeZone: 'UTC',
+  }).format(atNoon(date));
+}
+
+/** @returns a calendar date within a trip, where the year goes without saying: "Sat, 4 Jul" or "Sat, Jul 4". */
+export function showDay(date: string, system: UnitSystem): string {
+  return new Intl.DateTimeFormat(LOCALE[system], {
+    weekday: 'short',
+    day: 'numeric',
+    month: 'short',
+    timeZone: 'UTC',
+  }).format(atNoon(date));
+}
+
+/** @returns the first and last day in one: "4–8 Jul 2026" or "Jul 4 – 8, 2026". */
+export function showDates(first: string, last: string, system: UnitSystem): string {
+  return new Intl.DateTimeFormat(LOCALE[system], {
+    day: 'numeric',
+    month: 'short',
+    year: 'numeric',
+    timeZone: 'UTC',
+  }).formatRange(atNoon(first), atNoon(last));
+}

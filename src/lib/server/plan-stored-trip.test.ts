@@ -1,0 +1,127 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, expect, it } from 'vitest';
+import { addPouch, listedMeal, lockMeal, removePouch, type MealPlace } from '../planning/menu/edit-menu.ts';
+import { PouchLot } from '../planning/model/pouch-lot.ts';
+import { Trip } from '../planning/model/trip.ts';
+import { openApp, type App } from './app.ts';
+import { changeMenu, createPlannedTrip, planAgain, planStoredTrip } from './plan-stored-trip.ts';
+
+const DINNER: MealPlace = { day: 1, meal: 'dinner' };
+const TRIP = Trip.parse({
+  name: 'Ridge walk',
+  startDate: '2026-07-04',
+  dayCount: 2,
+  firstMeal: 'dinner',
+  lastMeal: 'breakfast',
+  party: [{ name: 'Ada' }],
+});
+const lot = (code: string, meal: 'dinner' | 'breakfast', bestBefore: string): PouchLot =>
+  PouchLot.parse({
+    code,
+    recipe: `Recipe ${code}`,
+    mealKinds: [meal],
+    sealedOn: '2026-01-10',
+    bestBefore,
+    pouches: 2,
+    servingsPerPouch: 1,
+    dryWeightG: 150,
+    energyKcal: 700,
+    waterMl: 300,
+    waterKind: 'boiling',
+    steepMin: 12,
+    tareG: 14,
+    allergens: [],
+  });
+
+let folder: string;
+let app: App;
+beforeEach(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'plan-stored-trip-'));
+  app = await openApp(folder);
+});
+afterEach(async () => {
+  await app.close();
+  await rm(folder, { recursive: true });
+});
+const fillShelf = async () => {
+  await app.shelf.addLot(lot('D1', 'dinner', '2026-12-01'));
+  await app.shelf.addLot(lot('D2', 'dinner', '2027-02-01'));
+  await app.shelf.addLot(lot('B1', 'breakfast', '2026-12-01'));
+};
+const dinnerOf = async (id: string) =>
+  (await planStoredTrip(app, id)).plan.menu.meals
+    .find(({ day, meal }) => day === DINNER.day && meal === DINNER.meal)
+    ?.opened.map(({ code, pouches }) => [code, pouches]);
+
+it('a new trip is stored with its whole first menu', async () => {
+  await fillShelf();
+  const { id, trip } = await createPlannedTrip(app, TRIP);
+  expect(trip.menu.map(({ day, meal }) => `${day} ${meal}`)).toEqual(['1 dinner', '1 drink', '2 breakfast']);
+  expect(listedMeal(trip, DINNER)?.opened[0]?.code).toBe('D1');
+  const { plan, stored } = await planStoredTrip(app, id);
+  expect(stored.trip).toEqual(trip);
+  expect(plan.totals.pouches).toBeGreaterThan(0);
+});
+
+it('an empty shelf stores no menu, so that the first pouches are planned as soon as they are there', async () => {
+  const { id, trip } = await createPlannedTrip(app, TRIP);
+  expect(trip.menu).toEqual([]);
+  await fillShelf();
+  expect((await dinnerOf(id))?.[0]?.[0]).toBe('D1');
+});
+
+it('a change of one meal leaves the others alone, also when the shelf has something better by then', async () => {
+  await fillShelf();
+  const { id } = await createPlannedTrip(app, TRIP);
+  const before = await dinnerOf(id);
+  await app.shelf.addLot(lot('D0', 'dinner', '2026-07-10'));
+  await changeMenu(app, id, (trip) => removePouch(trip, { day: 2, meal: 'breakfast' }, 'B1'));
+  expect(await dinnerOf(id)).toEqual(before);
+});
+
+it('planning again keeps the locked meals and plans the others from what the shelf has now', async () => {
+  await fillShelf();
+  const { id } = await createPlannedTrip(app, TRIP);
+  await app.shelf.addLot(lot('D0', 'dinner', '2026-07-10'));
+  await changeMenu(app, id, (trip) => lockMeal(trip, DINNER, true));
+  const replan = () => changeMenu(app, id, (trip, { stock, settings }) => planAgain(trip, stock, settings));
+  await replan();
+  expect((await dinnerOf(id))?.[0]?.[0]).toBe('D1');
+  await changeMenu(app, id, (trip) => lockMeal(trip, DINNER, false));
+  await replan();
+  expect((await dinnerOf(id))?.[0]?.[0]).toBe('D0');
+});
+
+it('changes made at the same time all land', async () => {
+  await fillShelf();
+  const { id } = await createPlannedTrip(app, TRIP);
+  await Promise.all([
+    changeMenu(app, id, (trip) => lockMeal(trip, DINNER, true)),
+    changeMenu(app, id, (trip) => addPouch(trip, { day: 1, meal: 'drink' }, 'D2')),
+  ]);
+  const { stored } = await planStoredTrip(app, id);
+  expect(listedMeal(stored.trip, DINNER)?.locked).toBe(true);
+  expect(listedMeal(stored.trip, { day: 1, meal: 'drink' })?.opened).toContainEqual({
+    code: 'D2',
+    pouches: 1,
+  });
+});
+
+it('a packed trip is planned with what is packed, and its menu stands', async () => {
+  await fillShelf();
+  const { id } = await createPlannedTrip(app, TRIP);
+  const { plan, stored } = await planStoredTrip(app, id);
+  await app.trips.setAside(id, stored.version, [
+    { code: 'D1', pouches: 2 },
+    { code: 'B1', pouches: 1 },
+  ]);
+  await app.trips.pack(id, stored.version + 1);
+  expect((await planStoredTrip(app, id)).plan).toEqual(plan);
+  await expect(changeMenu(app, id, (trip) => trip)).rejects.toMatchObject({ code: 'Refused' });
+});
+
+it('an unknown trip is not found', async () => {
+  await expect(planStoredTrip(app, 'nowhere')).rejects.toMatchObject({ code: 'NotFound' });
+});

@@ -1,0 +1,81 @@
+import { planTrip } from '../planning/plan-trip.ts';
+import { forgetUnlocked, keepMenu } from '../planning/menu/edit-menu.ts';
+import type { Stock } from '../planning/model/pouch-lot.ts';
+import type { Settings } from '../planning/model/settings.ts';
+import type { TripPlan } from '../planning/model/trip-plan.ts';
+import type { Trip } from '../planning/model/trip.ts';
+import type { App } from './app.ts';
+import { UserError } from './errors.ts';
+import type { StoredTrip } from './trip-repository.ts';
+
+/** A stored trip with its plan, and what the plan was made from. */
+export type PlannedTrip = {
+  readonly stored: StoredTrip;
+  readonly stock: Stock;
+  readonly settings: Settings;
+  readonly plan: TripPlan;
+};
+
+/** @throws UserError `NotFound` */
+export async function planStoredTrip(app: App, id: string): Promise<PlannedTrip> {
+  const [stored, stock, settings] = await Promise.all([
+    app.trips.getTrip(id),
+    app.shelf.stockFor(id),
+    app.settings.get(),
+  ]);
+  if (!stored)
+    throw new UserError(
+      'NotFound',
+      'There is no such trip. It may have been deleted; the list of trips shows those there are.',
+    );
+  return { stored, stock, settings, plan: planTrip(stored.trip, stock, settings) };
+}
+
+/**
+ * Plans the meals that are not locked anew and lists the whole menu, so that a later change of one meal leaves the others alone.
+ * A menu without a single pouch is not listed: it is planned at every look until the shelf has something for it.
+ */
+export function planAgain(trip: Trip, stock: Stock, settings: Settings): Trip {
+  const open = forgetUnlocked(trip);
+  const plan = planTrip(open, stock, settings);
+  return plan.totals.pouches > 0 ? keepMenu(open, plan.menu) : open;
+}
+
+/** Stores a new trip with its first menu. */
+export async function createPlannedTrip(app: App, trip: Trip): Promise<StoredTrip> {
+  const [stock, settings] = await Promise.all([app.shelf.stockFor(undefined), app.settings.get()]);
+  return app.trips.createTrip(planAgain({ ...trip, menu: [] }, stock, settings));
+}
+
+/**
+ * Changes the menu of a stored trip. The change is made on the trip as it is stored now, with every meal of its plan listed;
+ * when somebody else saves in between, it is made once more on what they saved.
+ *
+ * @param change returns the changed trip
+ * @throws UserError `NotFound`; `Refused` while the trip is packed; what `change` throws
+ */
+export async function changeMenu(
+  app: App,
+  id: string,
+  change: (trip: Trip, planned: PlannedTrip) => Trip,
+): Promise<StoredTrip> {
+  for (let triesLeft = 3; ; triesLeft -= 1) {
+    const planned = await planStoredTrip(app, id);
+    const { stored, plan } = planned;
+    if (stored.stage === 'packed')
+      throw new UserError(
+        'Refused',
+        `"${stored.trip.name}" is packed, so its menu stays as it is. Note first, under Set aside, what came back.`,
+      );
+    try {
+      return await app.trips.updateTrip(
+        id,
+        change(keepMenu(stored.trip, plan.menu), planned),
+        stored.version,
+      );
+    } catch (error) {
+      if (triesLeft > 0 && error instanceof UserError && error.code === 'StaleVersion') continue;
+      throw error;
+    }
+  }
+}

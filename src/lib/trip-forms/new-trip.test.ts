@@ -1,0 +1,40 @@
+import { describe, expect, it } from 'vitest';
+import { FormReader } from '$lib/forms/read-form.ts';
+import { readNewTrip } from './new-trip.ts';
+
+function reader(fields: Record<string, string>): FormReader {
+  const form = new FormData();
+  for (const [name, value] of Object.entries(fields)) form.append(name, value);
+  return new FormReader(form, 'metric');
+}
+const GOOD = { partySize: '4', dayCount: '5', startDate: '2026-07-04', energyKcal: '3200' };
+
+describe('readNewTrip', () => {
+  it('makes a trip of party size, days, start and energy alone', () => {
+    expect(readNewTrip(reader(GOOD))).toMatchObject({
+      name: 'Walk from 2026-07-04',
+      dayCount: 5,
+      energyKcal: 3200,
+      party: [{ name: 'Eater 1' }, { name: 'Eater 2' }, { name: 'Eater 3' }, { name: 'Eater 4' }],
+      menu: [],
+    });
+  });
+
+  it('does without the energy, which has a default', () => {
+    expect(readNewTrip(reader({ ...GOOD, energyKcal: '' }))?.energyKcal).toBeUndefined();
+  });
+
+  it.each<[string, Record<string, string>, string]>([
+    ['a party of none', { partySize: '0' }, 'partySize'],
+    ['a party left out', { partySize: '' }, 'partySize'],
+    ['a crowd', { partySize: '41' }, 'partySize'],
+    ['half an eater', { partySize: '1.5' }, 'partySize'],
+    ['400 days', { dayCount: '400' }, 'dayCount'],
+    ['negative calories', { energyKcal: '-1' }, 'energyKcal'],
+    ['no date', { startDate: '' }, 'startDate'],
+  ])('refuses %s', (_, change, field) => {
+    const read = reader({ ...GOOD, ...change });
+    expect(readNewTrip(read)).toBeUndefined();
+    expect(read.problems.map((problem) => problem.field)).toEqual([field]);
+  });
+});

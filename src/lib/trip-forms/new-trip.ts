@@ -1,0 +1,29 @@
+import { problemsOf } from '$lib/planning/model/problems.ts';
+import { Trip } from '$lib/planning/model/trip.ts';
+import { withoutUndefined, type FormReader } from '$lib/forms/read-form.ts';
+
+/**
+ * Reads the short form of a new trip: size of the party, days, start and energy. Eaters get a number for a name until they are given one.
+ *
+ * @returns the trip, or `undefined` where `read.problems` says what has to be mended
+ */
+export function readNewTrip(read: FormReader): Trip | undefined {
+  const partySize = read.number('partySize');
+  const wholeParty = partySize !== undefined && Number.isInteger(partySize) && partySize >= 0;
+  if (!wholeParty || partySize < 1 || partySize > 40)
+    read.add([{ field: 'partySize', message: 'must be a whole number from 1 to 40' }]);
+
+  const startDate = read.text('startDate');
+  const input = withoutUndefined({
+    name: read.text('name') ?? (startDate ? `Walk from ${startDate}` : 'Walk'),
+    startDate,
+    dayCount: read.number('dayCount'),
+    energyKcal: read.number('energyKcal'),
+    party: Array.from({ length: wholeParty ? Math.min(40, Math.max(1, partySize)) : 1 }, (_, index) => ({
+      name: `Eater ${index + 1}`,
+    })),
+  });
+  const result = Trip.safeParse(input, { reportInput: true });
+  if (!result.success) read.add(problemsOf(result.error));
+  return result.success && read.problems.length === 0 ? result.data : undefined;
+}

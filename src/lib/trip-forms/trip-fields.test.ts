@@ -1,0 +1,192 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { ALLERGENS } from '$lib/planning/model/allergens.ts';
+import { DIETS } from '$lib/planning/model/diets.ts';
+import { Trip } from '$lib/planning/model/trip.ts';
+import { FUEL_KINDS, MAIN_MEALS } from '$lib/planning/model/words.ts';
+import { FormReader, withoutUndefined, type Entered } from '$lib/forms/read-form.ts';
+import {
+  readTrip,
+  rowCount,
+  tripDifferences,
+  tripFields,
+  tripLabel,
+  withEater,
+  withFirstDayEverywhere,
+  withoutEater,
+} from './trip-fields.ts';
+
+const TRIP = Trip.parse({
+  name: 'Ridge walk',
+  startDate: '2026-07-04',
+  dayCount: 3,
+  energyKcal: 2800,
+  party: [
+    { name: 'Ada', maxLoadG: 15_000, allergens: ['milk', 'egg'] },
+    { name: 'Ben', energyKcal: 3300, diets: ['vegan'] },
+  ],
+  days: [{}, { walkingH: 7.5, campAltitudeM: 1850, campWater: 'dry' }],
+  stove: { efficiency: 0.45 },
+});
+
+function reader(entered: Entered, system: 'metric' | 'us' = 'metric'): FormReader {
+  const form = new FormData();
+  for (const [name, values] of Object.entries(entered)) for (const value of values) form.append(name, value);
+  return new FormReader(form, system);
+}
+const edited = (change: Record<string, string>, system: 'metric' | 'us' = 'metric') => {
+  const changes = Object.fromEntries(Object.entries(change).map(([name, value]) => [name, [value]]));
+  return reader({ ...tripFields(TRIP, system), ...changes }, system);
+};
+
+describe('tripFields and readTrip', () => {
+  const optional = <T>(values: fc.Arbitrary<T>) => fc.option(values, { nil: undefined });
+  const day = fc
+    .record({
+      walkingH: optional(fc.double({ min: 0, max: 20, noNaN: true })),
+      campAltitudeM: optional(fc.double({ min: -430, max: 8848, noNaN: true })),
+      airTemperatureC: optional(fc.double({ min: -50, max: 55, noNaN: true })),
+      waterTemperatureC: optional(fc.double({ min: 0, max: 60, noNaN: true })),
+      campWater: optional(fc.constantFrom('source' as const, 'dry' as const)),
+      waterEveryH: optional(fc.double({ min: 0.25, max: 48, noNaN: true })),
+    })
+    .map(withoutUndefined);
+  const eater = fc
+    .record({
+      energyKcal: optional(fc.integer({ min: 500, max: 12_000 })),
+      allergens: fc.subarray([...ALLERGENS]),
+      diets: fc.subarray([...DIETS]),
+      maxLoadG: optional(fc.double({ min: 0, max: 80_000, noNaN: true })),
+      baseLoadG: optional(fc.double({ min: 0, max: 80_000, noNaN: true })),
+    })
+    .map(withoutUndefined);
+  const trips = fc
+    .record({
+      party: fc.array(eater, { minLength: 1, maxLength: 5 }),
+      days: fc.array(day, { maxLength: 4 }),
+      firstMeal: optional(fc.constantFrom(...MAIN_MEALS)),
+      fuel: optional(fc.constantFrom(...FUEL_KINDS)),
+      efficiency: optional(fc.double({ min: 0.05, max: 0.95, noNaN: true })),
+    })
+    .map(({ party, days, firstMeal, fuel, efficiency }) =>
+      Trip.parse({
+        name: 'Any',
+        startDate: '2026-07-04',
+        dayCount: 4,
+        ...withoutUndefined({ firstMeal }),
+        party: party.map((other, index) => ({ ...other, name: `Eater ${index + 1}` })),
+        days: days.slice(0, days.findLastIndex((given) => Object.keys(given).length > 0) + 1),
+        stove: withoutUndefined({ fuel, efficiency }),
+      }),
+    );
+
+  it('read back to the same trip in every unit system, to the last gram', () => {
+    fc.assert(
+      fc.property(trips, fc.constantFrom('metric' as const, 'us' as const), (trip, system) => {
+        const read = reader(tripFields(trip, system), system);
+        expect(readTrip(read, trip)).toEqual({ trip: { ...trip, menu: [] }, droppedDays: [] });
+      }),
+    );
+  });
+
+  it('takes what was changed, in the unit shown', () => {
+    const trip = readTrip(
+      edited({ 'party[1].maxLoadG': '40', 'days[0].airTemperatureC': '50' }, 'us'),
+      TRIP,
+    )?.trip;
+    expect(trip?.party[1]?.maxLoadG).toBeCloseTo(18_143.69, 1);
+    expect(trip?.days[0]?.airTemperatureC).toBe(10);
+    expect(trip?.party[0]).toEqual(TRIP.party[0]);
+  });
+
+  it('names the days that fall off the end although something was entered for them', () => {
+    expect(readTrip(edited({ dayCount: '1' }), TRIP)).toEqual({
+      trip: { ...TRIP, dayCount: 1, days: [], menu: [] },
+      droppedDays: [2],
+    });
+    expect(readTrip(edited({ dayCount: '2' }), TRIP)?.droppedDays).toEqual([]);
+  });
+
+  it.each<[string, Record<string, string>, string, string]>([
+    ['0 days', { dayCount: '0' }, 'dayCount', 'must be at least 1 day'],
+    ['400 days', { dayCount: '400' }, 'dayCount', 'must be at most 90 days'],
+    ['half a day', { dayCount: '2.5' }, 'dayCount', 'must be a whole number of days'],
+    ['no days', { dayCount: '' }, 'dayCount', 'please fill this in'],
+    ['negative calories', { energyKcal: '-2000' }, 'energyKcal', 'must be at least 500'],
+    ['words for a number', { 'party[1].maxLoadG': 'a lot' }, 'party[1].maxLoadG', 'is not a number'],
+    ['an unknown allergen', { 'party[0].allergens': 'moonlight' }, 'party[0].allergens[0]', 'moonlight'],
+    ['no name', { 'party[0].name': ' ' }, 'party[0].name', 'must not be empty'],
+    ['one name twice', { 'party[1].name': 'Ada' }, 'party[1].name', 'twice'],
+    ['no date', { startDate: '2026-02-30' }, 'startDate', 'must be a date'],
+    ['an unknown fuel', { 'stove.fuel': 'hope' }, 'stove.fuel', 'hope'],
+  ])('refuses %s and names the field', (_, change, field, message) => {
+    const read = edited(change);
+    expect(readTrip(read, TRIP)).toBeUndefined();
+    expect(read.refused().problems).toContainEqual({ field, message: expect.stringContaining(message) });
+    for (const [name, value] of Object.entries(change)) expect(read.refused().entered[name]).toEqual([value]);
+  });
+
+  it('refuses a party of none', () => {
+    const read = reader(withoutEater(withoutEater(tripFields(TRIP, 'metric'), 0), 0));
+    expect(readTrip(read, TRIP)).toBeUndefined();
+    expect(read.problems).toEqual([{ field: 'party', message: 'must have at least one eater' }]);
+  });
+});
+
+describe('rows of the form', () => {
+  const fields = tripFields(TRIP, 'metric');
+
+  it('are counted, and not beyond what any trip has', () => {
+    expect(rowCount(fields, 'party')).toBe(2);
+    expect(rowCount(fields, 'days')).toBe(3);
+    expect(rowCount({ 'party[999].name': ['x'], 'party[99999999].name': ['x'] }, 'party')).toBe(100);
+    expect(rowCount({}, 'party')).toBe(0);
+  });
+
+  it('an eater is added empty and at the end', () => {
+    const more = withEater(fields);
+    expect(rowCount(more, 'party')).toBe(3);
+    expect(more).toMatchObject({ ...fields, 'party[2].name': [''] });
+  });
+
+  it('an eater is taken away with all their fields, and the next one moves up', () => {
+    const fewer = withoutEater(fields, 0);
+    expect(rowCount(fewer, 'party')).toBe(1);
+    expect(fewer).toMatchObject({
+      'party[0].name': ['Ben'],
+      'party[0].diets': ['vegan'],
+      'party[0].allergens': [],
+    });
+    expect(fewer['days[1].walkingH']).toEqual(['7.5']);
+  });
+
+  it('the first day is copied to every day', () => {
+    const alike = withFirstDayEverywhere({
+      ...fields,
+      'days[0].walkingH': ['5'],
+      'days[0].campWater': ['dry'],
+    });
+    for (const index of [0, 1, 2]) {
+      expect(alike[`days[${index}].walkingH`]).toEqual(['5']);
+      expect(alike[`days[${index}].campWater`]).toEqual(['dry']);
+      expect(alike[`days[${index}].campAltitudeM`]).toEqual(['']);
+    }
+  });
+});
+
+it('tripLabel says which eater or day', () => {
+  expect(tripLabel('party[1].maxLoadG')).toBe('Eater 2, may carry');
+  expect(tripLabel('party[0].allergens[3]')).toBe('Eater 1, allergens');
+  expect(tripLabel('days[2].campWater')).toBe('Day 3, camp at');
+  expect(tripLabel('stove.reserve')).toBe('Reserve');
+  expect(tripLabel('version')).toBeUndefined();
+});
+
+it('tripDifferences shows both sides in words', () => {
+  const theirs = tripFields(TRIP, 'metric');
+  const mine = { ...theirs, dayCount: ['4'], 'party[0].allergens': ['milk'], version: ['7'] };
+  expect(tripDifferences(mine, theirs)).toEqual([
+    { label: 'Days', mine: '4', theirs: '3' },
+    { label: 'Eater 1, allergens', mine: 'milk', theirs: 'egg, milk' },
+  ]);
+});

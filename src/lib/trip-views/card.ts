@@ -1,0 +1,27 @@
+import type { CardMeal, CardPouches, TripPlan } from '../planning/model/trip-plan.ts';
+
+export type CardShare = { readonly eater: string; readonly servings: number; readonly energyKcal: number };
+export type CardLine = Omit<CardPouches, 'shares'> & { readonly shares: readonly CardShare[] };
+export type CardMealView = Omit<CardMeal, 'pouches'> & { readonly pouches: readonly CardLine[] };
+export type CardDayView = Omit<TripPlan['card']['days'][number], 'meals'> & {
+  readonly meals: readonly CardMealView[];
+};
+
+/** The days of the trail card, each share with its energy. */
+export function cardDays(plan: TripPlan): CardDayView[] {
+  return plan.card.days.map((day) => ({
+    ...day,
+    meals: day.meals.map((meal) => {
+      const served = plan.menu.meals.find((other) => other.day === day.day && other.meal === meal.meal);
+      const energyOf = (eater: string, code: string) =>
+        served?.portions.find((portion) => portion.eater === eater && portion.code === code)?.energyKcal ?? 0;
+      return {
+        ...meal,
+        pouches: meal.pouches.map((lot) => ({
+          ...lot,
+          shares: lot.shares.map((share) => ({ ...share, energyKcal: energyOf(share.eater, lot.code) })),
+        })),
+      };
+    }),
+  }));
+}

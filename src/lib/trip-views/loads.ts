@@ -1,0 +1,35 @@
+import type { CarriedPouches, DayLoad, TripPlan } from '../planning/model/trip-plan.ts';
+
+/** What a pack is made of, in the order in which it is stacked. */
+export const LOAD_PARTS = [
+  { key: 'baseG', label: 'Base' },
+  { key: 'packagingG', label: 'Packaging' },
+  { key: 'foodG', label: 'Food' },
+  { key: 'fuelG', label: 'Fuel' },
+  { key: 'waterG', label: 'Water' },
+] as const satisfies readonly { key: keyof DayLoad; label: string }[];
+
+/** One day of one pack, and the pouches that are still in it when leaving camp. */
+export type PackDay = DayLoad & { readonly pouchesLeft: readonly CarriedPouches[] };
+
+/** @returns the days of one eater's pack; empty where nobody of that name is in the party. */
+export function packDays(plan: TripPlan, eater: string): PackDay[] {
+  const pack = plan.carry.packs.find((other) => other.eater === eater);
+  return plan.carry.loads
+    .filter((load) => load.eater === eater)
+    .map((load) => ({
+      ...load,
+      pouchesLeft: (pack?.pouches ?? []).filter(
+        ({ day, meal }) => day > load.day || (day === load.day && meal !== 'breakfast'),
+      ),
+    }));
+}
+
+/** The heaviest moment of each pack over the trip. */
+export function peakLoads(plan: TripPlan): DayLoad[] {
+  return plan.carry.packs.flatMap(({ eater }) => {
+    const loads = plan.carry.loads.filter((load) => load.eater === eater);
+    const [first, ...rest] = loads;
+    return first ? [rest.reduce((peak, load) => (load.peakG > peak.peakG ? load : peak), first)] : [];
+  });
+}

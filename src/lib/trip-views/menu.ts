@@ -1,0 +1,56 @@
+import { keepMenu, listedMeal } from '../planning/menu/edit-menu.ts';
+import type { MenuMeal, MenuPouches, TripPlan } from '../planning/model/trip-plan.ts';
+import type { Trip } from '../planning/model/trip.ts';
+
+/** A lot on a meal: as it is listed, and as the shelf can serve it. */
+export type MealRow = {
+  readonly code: string;
+  readonly pouches: number;
+  /** Missing where the shelf cannot serve any of it. */
+  readonly served: MenuPouches | undefined;
+};
+
+/** One line of who eats what at a meal. */
+export type EaterShare = {
+  readonly eater: string;
+  readonly energyKcal: number;
+  readonly portions: readonly { readonly code: string; readonly recipe: string; readonly servings: number }[];
+};
+
+export type MealView = MenuMeal & {
+  readonly rows: readonly MealRow[];
+  readonly shares: readonly EaterShare[];
+};
+export type DayView = { readonly day: number; readonly date: string; readonly meals: readonly MealView[] };
+
+/** The menu day by day, with what each eater gets; what a meal lists and the shelf lacks is kept in view. */
+export function menuByDay(trip: Trip, plan: TripPlan): DayView[] {
+  const kept = keepMenu(trip, plan.menu);
+  return plan.demand.map(({ day, date }) => ({
+    day,
+    date,
+    meals: plan.menu.meals
+      .filter((meal) => meal.day === day)
+      .map((meal) => ({
+        ...meal,
+        rows: (listedMeal(kept, meal)?.opened ?? []).map(({ code, pouches }) => ({
+          code,
+          pouches,
+          served: meal.opened.find((lot) => lot.code === code),
+        })),
+        shares: sharesOf(meal),
+      })),
+  }));
+}
+
+function sharesOf(meal: MenuMeal): EaterShare[] {
+  const recipes = new Map(meal.opened.map(({ code, recipe }) => [code, recipe]));
+  return [...new Set(meal.portions.map(({ eater }) => eater))].map((eater) => {
+    const own = meal.portions.filter((portion) => portion.eater === eater);
+    return {
+      eater,
+      energyKcal: own.reduce((sum, portion) => sum + portion.energyKcal, 0),
+      portions: own.map(({ code, servings }) => ({ code, recipe: recipes.get(code) ?? code, servings })),
+    };
+  });
+}

@@ -1,0 +1,17 @@
+import type { Term } from '../planning/model/trip-plan.ts';
+import { show, type Quantity, type UnitSystem } from '../planning/units/show.ts';
+
+const QUANTITY_OF: Readonly<Record<string, Quantity>> = {
+  g: 'food',
+  kcal: 'energy',
+  ml: 'pour',
+  '°C': 'temperature',
+  m: 'altitude',
+};
+const number = new Intl.NumberFormat('en', { maximumFractionDigits: 1 });
+
+/** @returns the figure of one line of a derivation, in the unit a person reads. */
+export function showTerm({ value, unit }: Term, system: UnitSystem): string {
+  const quantity = QUANTITY_OF[unit];
+  return quantity ? show(value, quantity, system) : `${number.format(value)} ${unit}`.trim();
+}

@@ -1,0 +1,73 @@
+import type { DayLoad, Notice, TripPlan } from '../planning/model/trip-plan.ts';
+
+/** The figures that stand at the head of every page of a trip. */
+export type Standing = {
+  readonly dayCount: number;
+  readonly eaterCount: number;
+  readonly eatenKcal: number;
+  readonly targetKcal: number;
+  readonly missingKcal: number;
+  /** The heaviest pack of day 1. */
+  readonly heaviest: DayLoad | undefined;
+  readonly fuelGrossG: number;
+  readonly fuelWithReserveG: number;
+  readonly peakWaterMl: number;
+  readonly peakWaterDay: number;
+  readonly pouches: number;
+};
+
+export function standingOf(plan: TripPlan): Standing {
+  const onDay1 = plan.carry.loads.filter(({ day }) => day === 1);
+  return {
+    dayCount: plan.demand.length,
+    eaterCount: plan.carry.packs.length,
+    eatenKcal: plan.totals.eatenKcal,
+    targetKcal: plan.totals.targetKcal,
+    missingKcal: plan.totals.missingKcal,
+    heaviest: onDay1.reduce<DayLoad | undefined>(
+      (heaviest, load) => (heaviest && heaviest.peakG >= load.peakG ? heaviest : load),
+      undefined,
+    ),
+    fuelGrossG: plan.fuel.grossG,
+    fuelWithReserveG: plan.fuel.withReserveG,
+    peakWaterMl: plan.water.peakMl,
+    peakWaterDay: plan.water.peakDay,
+    pouches: plan.totals.pouches,
+  };
+}
+
+/** The pages of a trip, in the order of the work. */
+export const TRIP_PAGES = [
+  { slug: 'party', label: 'Party' },
+  { slug: 'menu', label: 'Menu' },
+  { slug: 'loads', label: 'Loads' },
+  { slug: 'water', label: 'Water and fuel' },
+  { slug: 'missing', label: 'Missing' },
+  { slug: 'card', label: 'Trail card' },
+  { slug: 'pouches', label: 'Set aside' },
+] as const;
+export type TripPage = (typeof TRIP_PAGES)[number]['slug'];
+
+const PAGE_OF: Readonly<Record<Notice['topic'], TripPage>> = {
+  input: 'party',
+  menu: 'menu',
+  allergen: 'missing',
+  energy: 'missing',
+  load: 'loads',
+  water: 'water',
+  fuel: 'water',
+  stove: 'water',
+};
+
+/** @returns the page on which what a notice says can be mended or looked up. */
+export function pageOf(notice: Notice): (typeof TRIP_PAGES)[number] {
+  const slug = PAGE_OF[notice.topic];
+  return TRIP_PAGES.find((page) => page.slug === slug) ?? TRIP_PAGES[0];
+}
+
+const LEVELS: readonly Notice['level'][] = ['wrong', 'caution', 'note'];
+
+/** @returns the notices, the worst first, otherwise in their order. */
+export function worstFirst(notices: readonly Notice[]): Notice[] {
+  return [...notices].sort((a, b) => LEVELS.indexOf(a.level) - LEVELS.indexOf(b.level));
+}
