@@ -13,6 +13,7 @@ import {
 } from './fields.ts';
 import { readCell, readDate, readNumber, type DateOrder, type DecimalMark } from './read-cell.ts';
 import { unitCalled } from './unit-words.ts';
+import { withoutReason } from './write-shelf-csv.ts';
 
 const FieldName = z.enum(SHELF_FIELDS.map(({ field }) => field));
 const SAME_FOR_ALL = SHELF_FIELDS.filter(({ sameForAll }) => sameForAll !== undefined);
@@ -39,25 +40,29 @@ export type Mapping = z.infer<typeof Mapping>;
 
 /** @returns what files with the same columns in the same order have in common. */
 export function headerSignature(header: readonly string[]): string {
-  return header.map(plainWords).join('|');
+  return withoutReason(header).map(plainWords).join('|');
 }
 
 /** @returns whether this is the header of an exported file, which can be read without asking. */
 export function isExportHeader(header: readonly string[]): boolean {
-  return (
-    header.length === EXPORT_HEADER.length &&
-    header.every((heading, index) => heading === EXPORT_HEADER[index])
-  );
+  return startsWith(header, EXPORT_HEADER);
 }
 
 /** @returns the mapping of an earlier file, where it is one for this header. */
 export function rememberedMapping(header: readonly string[], remembered: unknown): Mapping | undefined {
   const { data } = Mapping.safeParse(remembered);
-  return data &&
-    data.columns.length === header.length &&
-    data.columns.every((column, index) => column.header === header[index])
-    ? data
-    : undefined;
+  if (!data || !startsWith(header, withoutReason(data.columns.map((column) => column.header))))
+    return undefined;
+  return {
+    ...data,
+    columns: header.map((heading, index) => data.columns[index] ?? { header: heading, field: null }),
+  };
+}
+
+/** A header may be followed by the reasons of an earlier refusal, and by nothing else. */
+function startsWith(header: readonly string[], known: readonly string[]): boolean {
+  const own = withoutReason(header);
+  return own.length === known.length && own.every((heading, index) => heading === known[index]);
 }
 
 /** @returns the most likely mapping of a file, by its headings and its first rows. What they leave open stays open. */

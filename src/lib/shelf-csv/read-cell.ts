@@ -1,4 +1,3 @@
-import type { PouchLot } from '../planning/model/pouch-lot.ts';
 import { toCore } from '../planning/units/convert.ts';
 import { moneyToMinor } from '../planning/units/money.ts';
 import { plainWords, type ColumnUnit, type FieldEntry } from './fields.ts';

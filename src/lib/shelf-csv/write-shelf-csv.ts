@@ -1,0 +1,73 @@
+import Papa from 'papaparse';
+import type { PouchLot } from '../planning/model/pouch-lot.ts';
+import { moneyFieldValue } from '../planning/units/money.ts';
+import { EXPORT_HEADER, SHELF_FIELDS, type ShelfField } from './fields.ts';
+import type { RowProblem } from './read-row.ts';
+import { neutralise, restore } from './spreadsheet-safe.ts';
+
+/** Heading of the column that is put behind the cells of refused rows. */
+export const REASON_HEADING = 'reason';
+
+const LOTS_AT_ONCE = 500;
+
+/**
+ * Writes a shelf as CSV that the import reads back to the same shelf: RFC 4180, per serving, in the units of the core.
+ *
+ * @param currency ISO 4217 code of the costs
+ * @returns the file in pieces
+ */
+export function* shelfCsv(lots: readonly PouchLot[], currency: string): Generator<string> {
+  yield csvLines([EXPORT_HEADER]);
+  for (let from = 0; from < lots.length; from += LOTS_AT_ONCE)
+    yield csvLines(
+      lots
+        .slice(from, from + LOTS_AT_ONCE)
+        .map((lot) => SHELF_FIELDS.map(({ field }) => neutralise(cellOf(lot, field, currency)))),
+    );
+}
+
+/** What a refused row needs to be written out again. */
+export type RefusedCells = { readonly cells: readonly string[]; readonly problems: readonly RowProblem[] };
+
+/** @returns the header of a file of refused rows: that of their file and `reason`. */
+export function refusedHeaderCsv(header: readonly string[]): string {
+  return csvLines([[...withoutReason(header), REASON_HEADING].map(neutralise)]);
+}
+
+/** @returns refused rows with their own cells and, under `reason`, what was wrong; cells beyond the header follow behind that. */
+export function refusedRowsCsv(header: readonly string[], rows: readonly RefusedCells[]): string {
+  const width = withoutReason(header).length;
+  return csvLines(
+    rows.map(({ cells, problems }) => {
+      const own = Array.from({ length: width }, (_, index) => cells[index] ?? '');
+      const reason = problems.map(problemText).join('; ');
+      return [...own.map(restore), reason, ...cells.slice(header.length).map(restore)].map(neutralise);
+    }),
+  );
+}
+
+/** @returns one problem as a line: column, value and reason. */
+export function problemText({ column, field, value, reason }: RowProblem): string {
+  const name = column || field;
+  const shown = value === '' || reason.includes(`"${value}"`) ? '' : ` "${value}"`;
+  return name === '' ? reason : `${name}${shown}: ${reason}`;
+}
+
+/** @returns a header without the column of reasons, which a file of refused rows has when it comes back mended. */
+export function withoutReason(header: readonly string[]): readonly string[] {
+  return header.at(-1) === REASON_HEADING ? header.slice(0, -1) : header;
+}
+
+/** @returns what an exported file says about one field of a lot; '' where nothing is stated. */
+export function cellOf(lot: PouchLot, field: ShelfField, currency: string): string {
+  if (field === 'currency') return lot.costMinor === undefined ? '' : currency;
+  if (field === 'costMinor')
+    return lot.costMinor === undefined ? '' : moneyFieldValue(lot.costMinor, currency);
+  if (field === 'allergens' && lot.allergens?.length === 0) return 'none';
+  const value = lot[field];
+  if (value === undefined) return '';
+  return Array.isArray(value) ? value.join('; ') : String(value);
+}
+
+const csvLines = (rows: readonly (readonly string[])[]): string =>
+  rows.length === 0 ? '' : `${Papa.unparse(rows as string[][], { newline: '\r\n' })}\r\n`;
