@@ -14,7 +14,7 @@ export const LotCode = z
   .trim()
   .min(1, 'must not be empty')
   .max(40, 'must be at most 40 characters')
-  .regex(/^[^\p{Cc}/?#]*$/u, 'must be a single line without / ? #');
+  .regex(/^[^\p{Cc}\p{Cs}/?#]*$/u, 'must be a single line without / ? #');
 
 /**
  * Pouches of one sealing that are alike. Everything from `dryWeightG` to `costMinor` is for one serving;
@@ -81,7 +81,13 @@ export const PouchLot = z.strictObject({
     .max(100_000_000)
     .optional()
     .describe('Cost of one serving in minor units of the currency of the settings'),
-  note: z.string().trim().max(2000, 'must be at most 2000 characters').default('').describe('Free note'),
+  note: z
+    .string()
+    .trim()
+    .max(2000, 'must be at most 2000 characters')
+    .regex(/^(?:[^\p{Cc}\p{Cs}]|[\t\n\r])*$/u, 'must be text without control characters')
+    .default('')
+    .describe('Free note'),
 });
 export type PouchLot = z.infer<typeof PouchLot>;
 

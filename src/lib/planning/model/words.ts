@@ -28,4 +28,4 @@ export const ShortText = z
   .trim()
   .min(1, 'must not be empty')
   .max(120, 'must be at most 120 characters')
-  .regex(/^[^\p{Cc}]*$/u, 'must be a single line');
+  .regex(/^[^\p{Cc}\p{Cs}]*$/u, 'must be a single line');
