@@ -74,7 +74,7 @@ describe('FormReader', () => {
       entered: { a: ['much'], b: [''], boxes: ['milk', 'egg'] },
       problems: [
         { field: 'a', message: '"much" is not a number; write figures only, such as 120 or 4.5' },
-        { field: 'b', message: 'is missing' },
+        { field: 'b', message: 'please fill this in' },
       ],
     });
   });

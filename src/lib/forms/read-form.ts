@@ -36,9 +36,9 @@ export class FormReader {
     this.#system = system;
   }
 
-  /** @returns the text without blanks around it; `undefined` where it is empty. */
+  /** @returns the text without blanks around it, its lines ended by \n; `undefined` where it is empty. */
   text(name: string): string | undefined {
-    return this.entered[name]?.[0]?.trim() || undefined;
+    return this.entered[name]?.[0]?.replace(/\r\n?/g, '\n').trim() || undefined;
   }
 
   /** @returns every ticked box of a group, or every field of this name. */
@@ -73,7 +73,16 @@ export class FormReader {
   /** Adds the problems of a schema, except for fields that could not even be read: those have their message. */
   add(problems: readonly Problem[]): void {
     const unread = new Set(this.problems.map(({ field }) => field));
-    this.problems.push(...problems.filter(({ field }) => !unread.has(field)));
+    for (const { field, message } of problems) {
+      if (unread.has(field)) continue;
+      this.problems.push({
+        field,
+        message:
+          this.text(field) === undefined && /^is missing|^must be a date/.test(message)
+            ? 'please fill this in'
+            : message,
+      });
+    }
   }
 
   /** @returns what an action hands to `fail`. */

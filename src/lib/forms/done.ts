@@ -1,0 +1,36 @@
+import type { Cookies } from '@sveltejs/kit';
+
+/** What a page can say once, after an action that led there. The cookie holds the key only, so no text can be slipped in. */
+const DONE = {
+  'lot-added': 'The lot is on the shelf.',
+  'lot-saved': 'The lot is saved.',
+  'lot-counted': 'The count is entered in the history.',
+  'pouches-discarded': 'The pouches are taken off the shelf.',
+  'settings-saved': 'The settings are saved.',
+  'settings-reset': 'The usual values are back.',
+  'trip-planned': 'The trip is planned. Everything about the party, the days and the stove can be changed under Party.',
+  'trip-saved': 'The trip is saved. The menu is as it was; Plan again, under Menu, fits it to what has changed.',
+  'trip-replanned': 'The trip is saved and planned again. Locked meals are as they were.',
+  'trip-copied': 'This is the copy. Its menu is planned from what is free on the shelf now.',
+  'trip-deleted': 'The trip is deleted.',
+  'pouches-set-aside': 'The pouches of the menu are set aside for this trip.',
+  'pouches-released': 'The pouches are back on the shelf.',
+  'pouches-packed': 'The pouches are packed.',
+  'pouches-back': 'What came back is on the shelf again. The rest is entered as eaten.',
+  'demo-filled': 'The demo is in: an invented shelf and a trip to plan from it.',
+} as const;
+export type Done = keyof typeof DONE;
+
+const COOKIE = 'done';
+
+export function sayDone(cookies: Cookies, done: Done): void {
+  cookies.set(COOKIE, done, { path: '/', maxAge: 60, httpOnly: true, sameSite: 'lax', secure: false });
+}
+
+/** @returns what there is to say, once. */
+export function takeDone(cookies: Cookies): string | undefined {
+  const done = cookies.get(COOKIE);
+  if (done === undefined) return undefined;
+  cookies.delete(COOKIE, { path: '/', secure: false });
+  return Object.hasOwn(DONE, done) ? DONE[done as Done] : undefined;
+}

@@ -1,0 +1,152 @@
+import { describe, expect, it } from 'vitest';
+import { PouchLot } from '$lib/planning/model/pouch-lot.ts';
+import { differences, lotFields, newLotFields, readLot, unconfirmed, type ShownIn } from './lot-form.ts';
+import { FormReader, type Entered } from './read-form.ts';
+
+const METRIC: ShownIn = { unitSystem: 'metric', currency: 'EUR' };
+const US: ShownIn = { unitSystem: 'us', currency: 'USD' };
+
+const LOT = PouchLot.parse({
+  code: 'L-7',
+  recipe: 'Lentil stew',
+  mealKinds: ['lunch', 'dinner'],
+  sealedOn: '2026-01-10',
+  bestBefore: '2027-01-10',
+  pouches: 4,
+  servingsPerPouch: 1.5,
+  dryWeightG: 120.4567,
+  energyKcal: 480,
+  proteinG: 25,
+  fatG: 12,
+  carbohydrateG: 68,
+  waterMl: 301,
+  waterKind: 'boiling',
+  steepMin: 12,
+  tareG: 14,
+  allergens: [],
+  diets: ['vegan'],
+  costMinor: 215,
+  note: 'two\nlines',
+});
+
+function formOf(fields: Entered): FormData {
+  const form = new FormData();
+  for (const [name, values] of Object.entries(fields)) for (const value of values) form.append(name, value);
+  return form;
+}
+
+const read = (fields: Entered, shown: ShownIn, stored?: PouchLot) => {
+  const reader = new FormReader(formOf(fields), shown.unitSystem);
+  return { result: readLot(reader, shown, stored), problems: reader.problems, reader };
+};
+
+describe('readLot', () => {
+  it.each([
+    ['metric', METRIC],
+    ['US', US],
+  ])('reads back the very lot that the form was filled with, in %s units', (_, shown) => {
+    expect(read(lotFields(LOT, shown), shown, LOT).result).toEqual({ lot: LOT, warnings: [] });
+  });
+
+  it('leaves out what is empty, and tells "holds none" from "nobody has stated them"', () => {
+    const { allergens, volumeMl, proteinG, costMinor, ...rest } = LOT;
+    const bare = PouchLot.parse(rest);
+    expect('allergens' in (read(lotFields(bare, METRIC), METRIC).result?.lot ?? {})).toBe(false);
+    expect(read(lotFields(bare, METRIC), METRIC, bare).result?.lot).toEqual(bare);
+    expect(
+      read({ ...lotFields(bare, METRIC), allergensStated: ['yes'] }, METRIC).result?.lot.allergens,
+    ).toEqual([]);
+  });
+
+  it('does not read ticked allergens away when it also says that nobody has stated them', () => {
+    const { result, problems } = read(
+      { ...lotFields(LOT, METRIC), allergensStated: ['no'], allergens: ['milk'] },
+      METRIC,
+    );
+    expect(result).toBeUndefined();
+    expect(problems).toEqual([
+      { field: 'allergens', message: expect.stringContaining('choose one of the two') },
+    ]);
+  });
+
+  it('keeps the count of a stored lot, whatever the form says', () => {
+    expect(read({ ...lotFields(LOT, METRIC), pouches: ['99'] }, METRIC, LOT).result?.lot.pouches).toBe(4);
+    expect(read({ ...lotFields(LOT, METRIC), pouches: ['99'] }, METRIC).result?.lot.pouches).toBe(99);
+  });
+
+  it('names every field that has to be mended, and keeps what was entered', () => {
+    const fields = {
+      ...lotFields(LOT, METRIC),
+      code: [''],
+      dryWeightG: ['a lot'],
+      energyKcal: ['-4'],
+      mealKinds: [],
+      bestBefore: [''],
+    };
+    const { result, problems, reader } = read(fields, METRIC);
+    expect(result).toBeUndefined();
+    expect(problems.map(({ field }) => field).sort()).toEqual([
+      'bestBefore',
+      'code',
+      'dryWeightG',
+      'energyKcal',
+      'mealKinds',
+    ]);
+    expect(problems.find(({ field }) => field === 'code')?.message).toBe('please fill this in');
+    expect(reader.refused().entered['dryWeightG']).toEqual(['a lot']);
+  });
+
+  it('refuses what cannot be true', () => {
+    const { result, problems } = read(
+      { ...lotFields(LOT, METRIC), bestBefore: ['2025-01-01'], energyKcal: ['48000'] },
+      METRIC,
+    );
+    expect(result).toBeUndefined();
+    expect(problems.map(({ field }) => field)).toEqual(['energyKcal']);
+    expect(
+      read({ ...lotFields(LOT, METRIC), bestBefore: ['2025-01-01'] }, METRIC).problems.map(
+        ({ field }) => field,
+      ),
+    ).toEqual(['bestBefore']);
+  });
+
+  it('wants a yes to what is odd, and a yes to one warning is none to another', () => {
+    const oddWith = (waterMl: string, confirmed: string[] = []) => {
+      const { result, reader } = read({ ...lotFields(LOT, METRIC), waterMl: [waterMl], confirmed }, METRIC);
+      return unconfirmed(reader, result?.warnings ?? []);
+    };
+    const odd = oddWith('5000');
+    expect(odd?.reasons).toEqual([expect.stringMatching(/^Water to add: .*ten times/)]);
+    expect(oddWith('5000', [odd?.yes ?? ''])).toBeUndefined();
+    expect(oddWith('6000', [odd?.yes ?? ''])?.reasons).toHaveLength(1);
+    expect(oddWith('300')).toBeUndefined();
+  });
+
+  it('asks the cook for what only the cook can know', () => {
+    const { problems } = read(newLotFields('2026-06-15', METRIC), METRIC);
+    expect(problems.map(({ field }) => field).sort()).toEqual([
+      'bestBefore',
+      'code',
+      'dryWeightG',
+      'energyKcal',
+      'recipe',
+      'waterMl',
+    ]);
+  });
+});
+
+describe('differences', () => {
+  it('names the fields that two people filled in differently, in words', () => {
+    const mine = {
+      ...lotFields(LOT, METRIC),
+      recipe: ['Lentil stew, hot'],
+      allergens: ['nuts'],
+      note: ['two\r\nlines'],
+    };
+    expect(differences(mine, lotFields({ ...LOT, diets: [], pouches: 2 }, METRIC))).toEqual([
+      { label: 'Recipe', mine: 'Lentil stew, hot', theirs: 'Lentil stew' },
+      { label: 'Allergens', mine: 'tree nuts', theirs: '–' },
+      { label: 'Diets', mine: 'vegan', theirs: '–' },
+    ]);
+  });
+});

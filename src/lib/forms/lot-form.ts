@@ -1,0 +1,184 @@
+import { ALLERGEN_LIST } from '$lib/planning/model/allergens.ts';
+import { DIET_LIST } from '$lib/planning/model/diets.ts';
+import { doubtsOf, type Doubt } from '$lib/planning/model/plausibility.ts';
+import { PouchLot } from '$lib/planning/model/pouch-lot.ts';
+import { problemsOf } from '$lib/planning/model/problems.ts';
+import type { Settings } from '$lib/planning/model/settings.ts';
+import { moneyFieldValue } from '$lib/planning/units/money.ts';
+import { fieldValue, type Quantity } from '$lib/planning/units/show.ts';
+import { withoutUndefined, type Entered, type FormReader } from './read-form.ts';
+
+/** In which units and money a form is filled in. */
+export type ShownIn = Pick<Settings, 'unitSystem' | 'currency'>;
+
+/** The label of every field of a lot, in the order of the form. */
+export const LOT_LABELS: Readonly<Record<string, string>> = {
+  code: 'Code',
+  recipe: 'Recipe',
+  mealKinds: 'Meals',
+  sealedOn: 'Sealed on',
+  bestBefore: 'Best before',
+  pouches: 'Pouches',
+  servingsPerPouch: 'Servings per pouch',
+  tareG: 'Empty pouch with absorber',
+  volumeMl: 'Volume of a sealed pouch',
+  dryWeightG: 'Dry weight',
+  energyKcal: 'Energy',
+  proteinG: 'Protein',
+  fatG: 'Fat',
+  carbohydrateG: 'Carbohydrate',
+  waterKind: 'Water',
+  waterMl: 'Water to add',
+  steepMin: 'Steep time',
+  allergensStated: 'Allergens stated',
+  allergens: 'Allergens',
+  diets: 'Diets',
+  costMinor: 'Cost',
+  note: 'Note',
+};
+
+/** Fields that hold a number, with what is measured; the others are bare numbers. */
+const NUMBERS = {
+  servingsPerPouch: undefined,
+  tareG: 'food',
+  volumeMl: 'pour',
+  dryWeightG: 'food',
+  energyKcal: 'energy',
+  proteinG: 'food',
+  fatG: 'food',
+  carbohydrateG: 'food',
+  waterMl: 'pour',
+  steepMin: undefined,
+} as const satisfies Partial<Record<keyof PouchLot, Quantity | undefined>>;
+type NumberName = keyof typeof NUMBERS;
+const NUMBER_NAMES = Object.keys(NUMBERS) as NumberName[];
+
+/** What the form of a new lot starts from: usual figures to be looked at, and nothing that only the cook can know. */
+export function newLotFields(today: string, shown: ShownIn): Entered {
+  return fieldsOf(
+    {
+      sealedOn: today,
+      pouches: 1,
+      servingsPerPouch: 1,
+      tareG: 14,
+      waterKind: 'boiling',
+      steepMin: 15,
+      mealKinds: ['dinner'],
+    },
+    shown,
+  );
+}
+
+/** @returns what the form of a lot is filled with. */
+export function lotFields(lot: PouchLot, shown: ShownIn): Entered {
+  return fieldsOf(lot, shown);
+}
+
+function fieldsOf(lot: Partial<PouchLot>, { unitSystem, currency }: ShownIn): Entered {
+  const numberField = (name: NumberName): string => {
+    const value = lot[name];
+    const quantity = NUMBERS[name];
+    if (value === undefined) return '';
+    return quantity ? fieldValue(value, quantity, unitSystem) : String(value);
+  };
+  return {
+    code: [lot.code ?? ''],
+    recipe: [lot.recipe ?? ''],
+    mealKinds: lot.mealKinds ?? [],
+    sealedOn: [lot.sealedOn ?? ''],
+    bestBefore: [lot.bestBefore ?? ''],
+    pouches: [lot.pouches === undefined ? '' : String(lot.pouches)],
+    ...Object.fromEntries(NUMBER_NAMES.map((name) => [name, [numberField(name)]])),
+    waterKind: [lot.waterKind ?? ''],
+    allergensStated: [lot.allergens ? 'yes' : 'no'],
+    allergens: lot.allergens ?? [],
+    diets: lot.diets ?? [],
+    costMinor: [lot.costMinor === undefined ? '' : moneyFieldValue(lot.costMinor, currency)],
+    note: [lot.note ?? ''],
+  };
+}
+
+/**
+ * Reads the form of a lot.
+ *
+ * @param stored the lot as it was when the form was opened; its count is kept, as pouches are counted elsewhere
+ * @returns the lot with what is odd about it, or `undefined` where `read.problems` says what has to be mended
+ */
+export function readLot(
+  read: FormReader,
+  shown: ShownIn,
+  stored?: PouchLot,
+): { lot: PouchLot; warnings: Doubt[] } | undefined {
+  const stated = read.text('allergensStated') === 'yes';
+  const allergens = read.choices('allergens');
+  const input = withoutUndefined({
+    code: read.text('code'),
+    recipe: read.text('recipe'),
+    mealKinds: read.choices('mealKinds'),
+    sealedOn: read.text('sealedOn'),
+    bestBefore: read.text('bestBefore'),
+    pouches: stored ? stored.pouches : read.number('pouches'),
+    ...Object.fromEntries(
+      NUMBER_NAMES.map((name) => {
+        const quantity = NUMBERS[name];
+        return [name, read.number(name, { stored: stored?.[name], ...(quantity && { quantity }) })];
+      }),
+    ),
+    waterKind: read.text('waterKind'),
+    allergens: stated ? allergens : undefined,
+    diets: read.choices('diets'),
+    costMinor: read.money('costMinor', shown.currency, stored?.costMinor),
+    note: read.text('note'),
+  });
+
+  const result = PouchLot.safeParse(input, { reportInput: true });
+  if (!result.success) read.add(problemsOf(result.error));
+  if (!stated && allergens.length > 0)
+    read.add([
+      {
+        field: 'allergens',
+        message: 'some are ticked, but above it says that nobody has stated them; choose one of the two',
+      },
+    ]);
+  if (!result.success || read.problems.length > 0) return undefined;
+
+  const doubts = doubtsOf(result.data);
+  read.add(
+    doubts
+      .filter(({ severity }) => severity === 'refuse')
+      .map(({ field, reason }) => ({ field, message: reason })),
+  );
+  if (read.problems.length > 0) return undefined;
+  return { lot: result.data, warnings: doubts.filter(({ severity }) => severity === 'warn') };
+}
+
+/** What is odd about a lot and wants a yes, and what the button "Save all the same" sends as that yes. */
+export type Odd = { readonly reasons: readonly string[]; readonly yes: string };
+
+/** @returns what still wants a yes. A yes holds for the warnings that were shown; other ones are asked about again. */
+export function unconfirmed(read: FormReader, warnings: readonly Doubt[]): Odd | undefined {
+  const reasons = warnings.map(({ field, reason }) => `${LOT_LABELS[field] ?? field}: ${reason}`);
+  const yes = reasons.join(' / ');
+  return reasons.length === 0 || read.text('confirmed') === yes ? undefined : { reasons, yes };
+}
+
+export type Difference = { readonly label: string; readonly mine: string; readonly theirs: string };
+
+/** @returns the fields in which two fillings of the form of one lot differ, as words. */
+export function differences(mine: Entered, theirs: Entered): Difference[] {
+  const found: Difference[] = [];
+  for (const [name, label] of Object.entries(LOT_LABELS)) {
+    if (name === 'pouches') continue;
+    const [ours, others] = [wordsFor(name, mine[name]), wordsFor(name, theirs[name])];
+    if (ours !== others) found.push({ label, mine: ours, theirs: others });
+  }
+  return found;
+}
+
+function wordsFor(name: string, values: readonly string[] = []): string {
+  const list = name === 'allergens' ? ALLERGEN_LIST : name === 'diets' ? DIET_LIST : [];
+  const words = values.map(
+    (value) => list.find(({ code }) => code === value)?.label ?? value.replace(/\r\n?/g, '\n').trim(),
+  );
+  return words.sort().join(', ') || '–';
+}

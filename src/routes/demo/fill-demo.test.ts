@@ -1,0 +1,36 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, expect, it } from 'vitest';
+import { openApp, type App } from '$lib/server/app.ts';
+import { fillDemo } from './fill-demo.ts';
+
+let folder: string;
+let app: App;
+beforeEach(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'demo-'));
+  app = await openApp(folder);
+});
+afterEach(async () => {
+  await app.close();
+  await rm(folder, { recursive: true });
+});
+
+it('fills an empty shelf and plans a trip from it', async () => {
+  const id = await fillDemo(app);
+  const lots = await app.shelf.listLots();
+  expect(lots.length).toBeGreaterThanOrEqual(20);
+  expect(lots.every(({ onShelf, setAside }) => onShelf > 0 && setAside === 0)).toBe(true);
+  expect(await app.trips.getTrip(id)).toMatchObject({ stage: 'open', trip: { dayCount: 5 } });
+});
+
+it('does not mix with a shelf that is in use, and says so', async () => {
+  await fillDemo(app);
+  const before = await app.shelf.listLots();
+  await expect(fillDemo(app)).rejects.toMatchObject({
+    code: 'Refused',
+    message: expect.stringContaining('empty shelf only'),
+  });
+  expect(await app.shelf.listLots()).toEqual(before);
+  expect(await app.trips.listTrips()).toHaveLength(1);
+});
