@@ -35,7 +35,7 @@ export function ensureBuilt(): boolean {
   const hash = sourcesHash();
   if (existsSync(STAMP) && readFileSync(STAMP, 'utf8') === hash) return true;
   console.log('Building the app…');
-  if (!run('vite build --logLevel warn')) return false;
+  if (!run('vite build --logLevel error')) return false;
   writeFileSync(STAMP, hash);
   return true;
 }

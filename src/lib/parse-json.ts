@@ -1,0 +1,29 @@
+import { parse as findFault } from '@humanwhocodes/momoa';
+
+/**
+ * Reads JSON text that a person may have typed.
+ *
+ * @returns the value, or what is wrong and where: "Unexpected token '}' … (line 3, column 12)"
+ */
+export function parseJson(text: string): { readonly value: unknown } | { readonly fault: string } {
+  try {
+    return { value: JSON.parse(text) };
+  } catch (error) {
+    const fault = error instanceof Error ? error.message : String(error);
+    // The engine names line and column for some faults only.
+    return { fault: oneLine(/line \d+/.test(fault) ? fault : `${fault} (${placeOfFault(text)})`) };
+  }
+}
+
+function placeOfFault(text: string): string {
+  try {
+    findFault(text);
+    return 'place unknown';
+  } catch (error) {
+    const { line, column } = error as { line: number; column: number };
+    return `line ${line} column ${column}`;
+  }
+}
+
+/** The engine quotes what it found, line breaks and all. */
+const oneLine = (message: string): string => message.replace(/[\p{Cc}\s]+/gu, ' ');

@@ -1,0 +1,68 @@
+import { showDates, showDay } from '../lib/dates.ts';
+import { allergenLabel } from '../lib/planning/model/allergens.ts';
+import type { CardPouches, TripPlan } from '../lib/planning/model/trip-plan.ts';
+import { friendlyAmount, showPour } from '../lib/planning/units/fractions.ts';
+import { show, type UnitSystem } from '../lib/planning/units/show.ts';
+import { counted } from '../lib/plural.ts';
+
+/** @returns the trail card as plain text, in the units of `system`. */
+export function cardText({ card }: TripPlan, system: UnitSystem): string {
+  const when =
+    card.startDate === card.endDate
+      ? showDay(card.startDate, system)
+      : showDates(card.startDate, card.endDate, system);
+  const days = card.days.flatMap(({ day, date, altitudeM, boilsAtC, longerSteep, dryCamp, meals }) => [
+    '',
+    `── Day ${day}, ${showDay(date, system)}${dryCamp ? ', dry camp' : ''}`,
+    `Water boils at ${show(boilsAtC, 'temperature', system)} at ${show(altitudeM, 'altitude', system)}${longerSteep ? '; the waiting times are longer for it' : ''}.`,
+    ...meals.flatMap(({ meal, boilMl, heatMl, pouches }) => [
+      '',
+      [
+        meal.toUpperCase(),
+        ...(boilMl > 0 ? [`boil ${showPour(boilMl, system)}`] : []),
+        ...(heatMl > 0 ? [`heat ${showPour(heatMl, system)}`] : []),
+      ].join(', '),
+      ...pouches.flatMap((lot) => pouchLines(lot, system)),
+    ]),
+  ]);
+  return [
+    `Trail card: ${card.title}, ${when}`,
+    ...card.party.flatMap(({ eater, excludes }) =>
+      excludes.length > 0 ? [`${eater}: ${excludes.join(', ')}`] : [],
+    ),
+    '',
+    ...card.cautions.map((caution) => `! ${caution}`),
+    ...days,
+    '',
+  ].join('\n');
+}
+
+function pouchLines(lot: CardPouches, system: UnitSystem): string[] {
+  const {
+    code,
+    recipe,
+    pouches,
+    waterMl,
+    waterMlPerPouch,
+    waterKind,
+    steepMin,
+    steepSeaLevelMin,
+    allergens,
+  } = lot;
+  const each = pouches > 1 ? ' into each' : '';
+  const wait =
+    steepMin > 0
+      ? `, wait ${steepMin} min${steepMin > steepSeaLevelMin ? ` (${steepSeaLevelMin} at sea level)` : ''}`
+      : '';
+  const holds = allergens?.map(allergenLabel).join(', ');
+  return [
+    `  ${pouches} × ${code}  ${recipe}`,
+    ...(waterMl > 0
+      ? [`      ${showPour(waterMlPerPouch, system)} ${waterKind} water${each}${wait}`]
+      : ['      no water']),
+    `      allergens: ${holds === undefined ? 'not stated' : holds || 'none, as the cook stated'}`,
+    `      servings: ${lot.shares.map(({ eater, servings }) => `${eater} ${friendlyAmount(servings)}`).join(', ')}`,
+    ...(lot.leftOverServings > 0 ? [`      left over: ${counted(lot.leftOverServings, 'serving')}`] : []),
+    `      in the pack of: ${lot.carriedBy.map((carrier) => `${carrier.eater} ${carrier.pouches}`).join(', ')}`,
+  ];
+}

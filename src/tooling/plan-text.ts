@@ -1,0 +1,109 @@
+import { showDates, showDay } from '../lib/dates.ts';
+import type { Notice, Suggestion, TripPlan } from '../lib/planning/model/trip-plan.ts';
+import { showPour } from '../lib/planning/units/fractions.ts';
+import { show, type UnitSystem } from '../lib/planning/units/show.ts';
+import { counted } from '../lib/plural.ts';
+import { table } from './text-table.ts';
+
+const MARK: Readonly<Record<Notice['level'], string>> = { wrong: '!!', caution: ' !', note: '  ' };
+
+/** @returns the whole plan as plain text, in the units of `system`. */
+export function planText(plan: TripPlan, system: UnitSystem): string {
+  const { totals } = plan;
+  const kcal = (value: number) => show(value, 'energy', system);
+  const kg = (value: number) => show(value, 'pack', system);
+  const water = (value: number) => show(value, 'water', system);
+  const when =
+    plan.startDate === plan.endDate
+      ? showDay(plan.startDate, system)
+      : showDates(plan.startDate, plan.endDate, system);
+
+  const menu = plan.demand.flatMap(({ day, date }) => [
+    '',
+    `Day ${day}, ${showDay(date, system)}`,
+    ...plan.menu.meals
+      .filter((meal) => meal.day === day)
+      .flatMap((meal) => [
+        `  ${meal.meal.padEnd(9)}  ${kcal(meal.eatenKcal)} of ${kcal(meal.targetKcal)}`,
+        ...meal.opened.map(
+          ({ pouches, code, recipe, waterMl, waterKind }) =>
+            `    ${pouches} × ${code}  ${recipe}${waterMl > 0 ? `, ${showPour(waterMl, system)} ${waterKind} water` : ''}`,
+        ),
+        ...(meal.opened.length === 0 ? ['    nothing from the shelf'] : []),
+        ...(meal.leftOverKcal > 0 ? [`    left over: ${kcal(meal.leftOverKcal)}`] : []),
+      ]),
+  ]);
+
+  const days = plan.demand.map(({ day }) => day);
+  const loads = plan.carry.packs.map(({ eater }) => {
+    const own = plan.carry.loads.filter((load) => load.eater === eater);
+    const over = own.some(({ overG }) => overG > 0);
+    return [
+      eater,
+      ...own.map(({ totalG, peakG }) => (peakG > totalG ? `${kg(totalG)} (${kg(peakG)})` : kg(totalG))),
+      over ? 'above what they may carry' : '',
+    ];
+  });
+
+  return [
+    plan.tripName,
+    `${when}: ${counted(plan.carry.packs.length, 'eater')}, ${counted(totals.pouches, 'pouch', 'pouches')}, ${kcal(totals.eatenKcal)} of ${kcal(totals.targetKcal)}`,
+    ...section(
+      'To know',
+      plan.notices.map(({ level, text }) => `${MARK[level]} ${text}`),
+    ),
+    ...section('Menu', menu.slice(1)),
+    ...section(
+      'Pack weight leaving camp; in brackets the heaviest of the day where water makes it heavier',
+      table([['', ...days.map((day) => `day ${day}`), ''], ...loads]),
+    ),
+    ...section(
+      'Water of the party',
+      table([
+        ['', 'to drink', 'into the food', 'carried at most'],
+        ...plan.water.days.map(({ day, drinkMl, cookMl, peakMl }) => [
+          `day ${day}`,
+          water(drinkMl),
+          water(cookMl),
+          water(peakMl),
+        ]),
+      ]),
+    ),
+    ...section('Fuel', [
+      ...plan.fuel.containers.map(({ count, label }) => `${count} × ${label} (${plan.fuel.fuel})`),
+      `${show(plan.fuel.need.value, 'food', system)} burnt, ${show(plan.fuel.withReserveG, 'food', system)} with the reserve, ${show(plan.fuel.takenG, 'food', system)} taken`,
+    ]),
+    ...section(
+      'Missing',
+      plan.shortfall.missingKcal > 0
+        ? [
+            ...plan.shortfall.meals.map(
+              ({ day, meal, missingKcal, missingServings }) =>
+                `day ${day} ${meal}: ${kcal(missingKcal)}, about ${counted(missingServings, 'serving')}`,
+            ),
+            ...plan.shortfall.shopping.flatMap(
+              ({ meal, forEaters, exclusions, missingKcal, suggestions }) => [
+                '',
+                `For ${meal}, ${forEaters.join(', ')}${exclusions.length > 0 ? ` (${exclusions.join(', ')})` : ''}: ${kcal(missingKcal)}, any one of`,
+                ...suggestions.map((suggestion) => `  ${suggested(suggestion, system)}`),
+              ],
+            ),
+          ]
+        : ['nothing'],
+    ),
+    ...section(
+      'Assumed, as nobody entered it',
+      plan.assumptions.map(({ field, value, reason }) => `${field} = ${value}: ${reason}`),
+    ),
+    '',
+  ].join('\n');
+}
+
+function section(title: string, lines: readonly string[]): string[] {
+  return lines.length > 0 ? ['', `── ${title}`, ...lines] : [];
+}
+
+function suggested({ way, what, pouches, weightG, energyKcal }: Suggestion, system: UnitSystem): string {
+  const amount = pouches === undefined ? show(weightG, 'food', system) : counted(pouches, 'pouch', 'pouches');
+  return `${way} ${amount} of ${what}, ${show(energyKcal, 'energy', system)}`;
+}

@@ -1,0 +1,75 @@
+/* `npm run schema`: writes docs/schema from the model. With --check it only tells whether what is there is current. */
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { z } from 'zod';
+import { PouchLot } from '../lib/planning/model/pouch-lot.ts';
+import { Settings } from '../lib/planning/model/settings.ts';
+import { TripPlan } from '../lib/planning/model/trip-plan.ts';
+import { Trip } from '../lib/planning/model/trip.ts';
+import { ROOT } from './run.ts';
+
+const FOLDER = path.join(ROOT, 'docs/schema');
+
+type Entry = {
+  readonly file: string;
+  readonly title: string;
+  readonly schema: z.ZodType;
+  readonly io: 'input' | 'output';
+};
+const MORE_RULES = 'The program also checks rules that span several fields.';
+const SCHEMAS: readonly (Entry & { readonly description: string })[] = [
+  {
+    file: 'trip.json',
+    title: 'Trip',
+    schema: Trip,
+    io: 'input',
+    description: `A trip as a person enters it. ${MORE_RULES}`,
+  },
+  {
+    file: 'stock-row.json',
+    title: 'Stock row',
+    schema: PouchLot,
+    io: 'input',
+    description: `Pouches of one sealing that are alike; a stock is a list of them. ${MORE_RULES}`,
+  },
+  {
+    file: 'settings.json',
+    title: 'Settings',
+    schema: Settings,
+    io: 'input',
+    description: 'What holds for every trip of a household.',
+  },
+  {
+    file: 'trip-plan.json',
+    title: 'Trip plan',
+    schema: TripPlan,
+    io: 'output',
+    description: 'What planTrip makes of a trip and a stock.',
+  },
+];
+
+function text({ title, description, schema, io }: (typeof SCHEMAS)[number]): string {
+  const { $schema, ...rest } = z.toJSONSchema(schema, { target: 'draft-2020-12', io });
+  return `${JSON.stringify({ $schema, title, description, ...rest }, null, 2)}\n`;
+}
+
+function onDisk(file: string): string | undefined {
+  try {
+    return readFileSync(path.join(FOLDER, file), 'utf8');
+  } catch {
+    return undefined;
+  }
+}
+
+if (process.argv.includes('--check')) {
+  const stale = SCHEMAS.filter((entry) => onDisk(entry.file) !== text(entry)).map(
+    ({ file }) => `docs/schema/${file}`,
+  );
+  if (stale.length > 0) {
+    console.error(`Not current: ${stale.join(', ')}. Run "npm run schema" and commit what it writes.`);
+    process.exitCode = 1;
+  }
+} else {
+  mkdirSync(FOLDER, { recursive: true });
+  for (const entry of SCHEMAS) writeFileSync(path.join(FOLDER, entry.file), text(entry));
+}
