@@ -1,0 +1,51 @@
+import { z } from 'zod';
+import { ShortText } from './words.ts';
+
+const AlongM = z.number('must be a distance').min(0, 'must not be negative').max(5_000_000, 'must be at most 5000 km');
+const AltitudeM = z.number('must be an altitude').min(-430, 'must be at least -430 m').max(8848, 'must be at most 8848 m');
+
+/** A point of the smoothed profile: how far along the route, and how high. */
+export const ProfilePoint = z.strictObject({ distanceM: AlongM, altitudeM: AltitudeM });
+export type ProfilePoint = z.infer<typeof ProfilePoint>;
+
+/** A place on the route. A water source that is struck is not counted on: it may be dry, frozen or foul. */
+export const RouteWaypoint = z.strictObject({
+  name: ShortText.describe('Name, unique on the route'),
+  distanceM: AlongM.describe('How far along the route, m'),
+  water: z.boolean().default(false).describe('There is a water source here'),
+  struck: z.boolean().default(false).describe('The source is not counted on'),
+});
+export type RouteWaypoint = z.infer<typeof RouteWaypoint>;
+
+/** A route as it is planned with: the profile after smoothing, and the places along it. */
+export const Route = z
+  .strictObject({
+    name: ShortText,
+    profile: z.array(ProfilePoint).min(2, 'must have at least two points').max(4000, 'must have at most 4000 points'),
+    altitudeKnown: z.boolean().default(true).describe('False where the track had no elevation, so that the profile is flat by want of knowledge'),
+    waypoints: z.array(RouteWaypoint).max(400, 'must have at most 400 waypoints').default([]),
+  })
+  .superRefine((route, context) => {
+    const fail = (path: (string | number)[], message: string) => context.addIssue({ code: 'custom', path, message });
+    route.profile.forEach((point, index) => {
+      const before = route.profile[index - 1];
+      if (before && point.distanceM <= before.distanceM) fail(['profile', index, 'distanceM'], 'must lie further along the route than the point before it');
+    });
+    const endM = route.profile.at(-1)?.distanceM ?? 0;
+    const names = new Set<string>();
+    route.waypoints.forEach(({ name, distanceM }, index) => {
+      if (names.has(name)) fail(['waypoints', index, 'name'], `"${name}" is on the route twice; tell them apart`);
+      names.add(name);
+      if (distanceM > endM) fail(['waypoints', index, 'distanceM'], `lies beyond the end of the route, ${Math.round(endM)} m`);
+    });
+  });
+export type Route = z.infer<typeof Route>;
+
+export const WALKING_TIME_METHODS = ['din-33466', 'tobler', 'naismith'] as const;
+export const WalkingTimeMethod = z.enum(WALKING_TIME_METHODS);
+export type WalkingTimeMethod = z.infer<typeof WalkingTimeMethod>;
+
+/** Ground underfoot, by the terrain factors of Soule & Goldman 1972. */
+export const TERRAINS = ['blacktop', 'dirt-road', 'light-brush', 'heavy-brush', 'swampy-bog', 'loose-sand'] as const;
+export const Terrain = z.enum(TERRAINS);
+export type Terrain = z.infer<typeof Terrain>;
