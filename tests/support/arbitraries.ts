@@ -3,7 +3,7 @@ import { ALLERGENS } from '../../src/lib/planning/model/allergens.ts';
 import { DIETS } from '../../src/lib/planning/model/diets.ts';
 import { PouchLot, type Stock } from '../../src/lib/planning/model/pouch-lot.ts';
 import { Trip } from '../../src/lib/planning/model/trip.ts';
-import { addDays } from '../../src/lib/planning/model/trip-defaults.ts';
+import { addDays } from '../../src/lib/planning/model/resolve-trip.ts';
 import { FUEL_KINDS, MAIN_MEALS, MEAL_KINDS } from '../../src/lib/planning/model/words.ts';
 
 /** Random shelves and trips that the schemas accept, for the properties every plan must have. */
@@ -87,12 +87,15 @@ export const trips: fc.Arbitrary<Trip> = fc
         walkingH: optional(amount(0, 10)),
         campAltitudeM: optional(fc.integer({ min: -400, max: 5500 })),
         airTemperatureC: optional(fc.integer({ min: -20, max: 42 })),
-        waterTemperatureC: optional(fc.integer({ min: 0, max: 25 })),
-        campWater: optional(fc.constantFrom('source' as const, 'dry' as const)),
+        waterTemperatureC: optional(fc.integer({ min: -10, max: 25 })),
+        humidityShare: optional(amount(0, 1)),
+        wind: optional(fc.constantFrom('calm' as const, 'breezy' as const, 'windy' as const)),
+        campWater: optional(fc.constantFrom('source' as const, 'dry' as const, 'snow' as const)),
         waterEveryH: optional(amount(0.5, 12)),
       }),
       { maxLength: 7 },
     ),
+    treatment: optional(fc.constantFrom('boil' as const, 'filter' as const)),
     stove: fc.record({
       fuel: optional(fc.constantFrom(...FUEL_KINDS)),
       efficiency: optional(amount(0.2, 0.8)),

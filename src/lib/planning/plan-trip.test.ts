@@ -11,15 +11,15 @@ describe('fuel, by hand', () => {
   it('heats 700 ml from 10 °C to the boil at sea level with half of the heat of canister gas', () => {
     const trip = exampleTrip({
       ...dinner,
-      days: [{ campAltitudeM: 0, waterTemperatureC: 10 }],
+      days: [{ campAltitudeM: 0, waterTemperatureC: 10, airTemperatureC: 20 }],
       stove: { fuel: 'canister-gas', efficiency: 0.5, reserve: 0.25 },
     });
     const { fuel } = planTrip(trip, [exampleLot({ pouches: 1 })], settings);
-    // 0.7 kg × 4.186 kJ/(kg K) × (99.974 - 10) K = 263.6 kJ; / (45.76 kJ/g × 0.5) = 11.52 g
+    // 0.7 kg × 4.186 kJ/(kg K) × (99.974 - 10) K = 263.6 kJ, and the pot 0.25 kg × 0.9 × 89.974 K = 20.2 kJ; / (45.76 kJ/g × 0.5) = 12.41 g
     expect(fuel.boils).toHaveLength(1);
-    expect(fuel.boils[0]?.heatKJ).toBeCloseTo(263.6, 0);
-    expect(fuel.need.value).toBeCloseTo(11.52, 1);
-    expect(fuel.withReserveG).toBeCloseTo(14.4, 1);
+    expect(fuel.boils[0]?.heatKJ).toBeCloseTo(283.9, 0);
+    expect(fuel.need.value).toBeCloseTo(12.41, 1);
+    expect(fuel.withReserveG).toBeCloseTo(15.51, 1);
     expect(fuel.containers.map(({ label, count }) => [label, count])).toEqual([['small canister, 100 g', 1]]);
   });
 
@@ -55,13 +55,40 @@ describe('fuel, by hand', () => {
 
 describe('water, by hand', () => {
   const day = { walkingH: 6, waterEveryH: 3, airTemperatureC: 15 };
+  const startOf = (plan: ReturnType<typeof planTrip>, dayNumber: number, stretch = 0) =>
+    plan.water.days[dayNumber - 1]?.stretches.at(stretch)?.start;
+  const own = (ml: number) => [
+    { eater: 'Ada', ml },
+    { eater: 'Bo', ml },
+  ];
+
   it('carries from source to source on the way', () => {
-    const { water } = planTrip(exampleTrip({ days: [day, day] }), [], settings);
-    // 1600 ml at rest, half of it on the way, and 6 h × 400 ml: 3200 ml over 6 h, so 1600 ml for 3 h
-    expect(water.days[0]?.drink[0]?.ml.value).toBe(4000);
-    expect(water.days[0]?.morning).toEqual({ eachMl: 1600, groupMl: 0 });
-    expect(water.days[0]?.toDryCamp).toBeUndefined();
-    expect(water.days[0]?.peakMl).toBe(3200);
+    const plan = planTrip(exampleTrip({ days: [day, day] }), [], settings);
+    // 2250 ml at rest, half of it on the way, and 6 h × 400 ml: 3525 ml over 6 h, so 1762.5 ml for 3 h
+    expect(plan.water.days[0]?.drink[0]?.ml.value).toBe(4650);
+    expect(
+      plan.water.days[0]?.stretches.map(({ from, fromH, toH, refilled, toDryCamp }) => [
+        from,
+        fromH,
+        toH,
+        refilled,
+        toDryCamp,
+      ]),
+    ).toEqual([
+      ['the start', 0, 3, true, false],
+      ['source after 3 h', 3, 6, true, false],
+    ]);
+    expect(startOf(plan, 1)).toEqual({ own: own(1762.5), groupMl: 0, totalMl: 3525 });
+    expect(plan.water.days[0]?.peakMl).toBe(3525);
+  });
+
+  it('counts the water in the food', () => {
+    const dry =
+      planTrip(exampleTrip({ ...dinner, days: [day] }), [], settings).water.days[0]?.drink[0]?.ml.value ?? 0;
+    const fed =
+      planTrip(exampleTrip({ ...dinner, days: [day] }), [exampleLot({ pouches: 1 })], settings).water.days[0]
+        ?.drink[0]?.ml.value ?? 0;
+    expect(dry - fed).toBeCloseTo(350, 6);
   });
 
   it('carries to a dry camp the last stretch, the evening, dinner, breakfast and the first stretch of the next day', () => {
@@ -82,16 +109,21 @@ describe('water, by hand', () => {
       { day: 2, meal: 'breakfast' as const, opened: [{ code: 'B1', pouches: 1 }] },
     ];
     const plan = planTrip(exampleTrip({ days: [{ ...day, campWater: 'dry' }, day], menu }), stock, settings);
-    expect(plan.water.days[0]?.toDryCamp).toEqual({ eachMl: 1600 + 800 + 1600, groupMl: 700 + 400 });
-    expect(plan.water.days[0]?.peakMl).toBe(2 * 4000 + 1100);
-    expect(plan.water.days[1]?.morning).toEqual({ eachMl: 1600, groupMl: 0 });
-    const load = plan.carry.loads.find((entry) => entry.day === 1 && entry.eater === 'Ada');
-    expect(load?.peakWhen).toBe('leaving the last source for a dry camp');
-    expect(load?.peakWaterG).toBe(4000 + 550);
+    // day 1: 350 ml come with dinner, so (1900 / 2 + 2400) / 6 = 558.33 ml an hour on the way and 950 ml at camp; day 2: 200 ml with breakfast, (1025 + 2400) / 6 = 570.83 ml an hour
+    const eachMl = 3 * (3350 / 6) + 950 + 3 * (3425 / 6);
+    const load = startOf(plan, 1, -1);
+    expect(load?.groupMl).toBe(700 + 400);
+    expect(load?.own[0]?.ml).toBeCloseTo(eachMl, 2);
+    expect(plan.water.days[0]?.stretches.at(-1)?.toDryCamp).toBe(true);
+    expect(plan.water.days[1]?.stretches[0]?.refilled).toBe(false);
+    expect(startOf(plan, 2)?.own[0]?.ml).toBeCloseTo(3 * (3425 / 6), 2);
+    const pack = plan.carry.loads.find((entry) => entry.day === 1 && entry.eater === 'Ada');
+    expect(pack?.peakWhen).toBe('leaving source after 3 h for a dry camp');
+    expect(pack?.peakWaterG).toBeCloseTo(eachMl + 550, 2);
   });
 
-  it('carries everything out of camp where neither the way nor the next camp has a source', () => {
-    const { water } = planTrip(
+  it('carries everything out of camp where neither the way nor the next camp has a source, and says when no bottle holds it', () => {
+    const plan = planTrip(
       exampleTrip({
         days: [
           { ...day, waterEveryH: 12, campWater: 'dry' },
@@ -101,16 +133,27 @@ describe('water, by hand', () => {
       [],
       settings,
     );
-    expect(water.days[0]?.morning.eachMl).toBe(3200 + 800 + 3200);
-    expect(water.days[1]?.morning.eachMl).toBe(3200);
+    expect(startOf(plan, 1)?.own[0]?.ml).toBe(3525 + 1125 + 3525);
+    expect(startOf(plan, 2)?.own[0]?.ml).toBe(3525);
+    expect(plan.notices.filter((notice) => notice.topic === 'water').map((notice) => notice.day)).toEqual([
+      1, 2,
+    ]);
+    const bags = exampleTrip({
+      party: [
+        { name: 'Ada', waterCapacityMl: 10_000 },
+        { name: 'Bo', waterCapacityMl: 10_000 },
+      ],
+      days: plan.water.days.map(() => ({ ...day, waterEveryH: 12, campWater: 'dry' as const })),
+    });
+    expect(planTrip(bags, [], settings).notices.filter((notice) => notice.topic === 'water')).toEqual([]);
   });
 
   it('drinks more when it is hot, and never more than the limits', () => {
     const drinkAt = (airTemperatureC: number) =>
       planTrip(exampleTrip({ days: [{ ...day, airTemperatureC }] }), [], settings).water.days[0]?.drink[0]?.ml
         .value ?? 0;
-    expect(drinkAt(30)).toBe(1600 + 6 * 400 * 1.4);
-    expect(drinkAt(-20)).toBe(4000);
+    expect(drinkAt(-20)).toBe(4650);
+    for (let air = -30; air < 45; air++) expect(drinkAt(air + 1)).toBeGreaterThanOrEqual(drinkAt(air));
     const long = planTrip(exampleTrip({ days: [{ walkingH: 20, airTemperatureC: 55 }] }), [], settings);
     expect(long.water.days[0]?.drink[0]?.ml.value).toBeCloseTo(11_356.235, 2);
   });
@@ -118,6 +161,129 @@ describe('water, by hand', () => {
   it('carries nothing on a rest day at a source', () => {
     const { water } = planTrip(exampleTrip({ days: [{ walkingH: 0 }, { walkingH: 0 }] }), [], settings);
     expect(water.days.map((entry) => entry.peakMl)).toEqual([0, 0]);
+  });
+
+  it('melts at a snow camp what is drunk and cooked there and carried on, and burns fuel for it', () => {
+    const atSource = planTrip(exampleTrip({ days: [day, day] }), [], settings);
+    const onSnow = planTrip(
+      exampleTrip({ days: [{ ...day, campWater: 'snow', waterTemperatureC: -8 }, day] }),
+      [],
+      settings,
+    );
+    expect(onSnow.water.days[0]?.meltMl).toBe(2 * 1125);
+    expect(onSnow.water.days[1]?.meltMl).toBe(3525);
+    expect(atSource.fuel.need.value).toBe(0);
+    const melted = onSnow.fuel.boils.filter((boil) => boil.purpose === 'melting');
+    expect(melted.map((boil) => boil.waterMl)).toEqual([2250, 3525]);
+    // 2.25 kg from -8 to 5 °C: 2.25 × (16.8 + 333.55 + 20.93) = 835.4 kJ, and 2 potsful × 0.25 kg × 0.9 × 13 K = 5.9 kJ
+    expect(melted[0]?.heatKJ).toBeCloseTo(835.4 + 5.85, 0);
+  });
+
+  it('burns fuel to make water safe by boiling, longer above 2000 m', () => {
+    const boiled = (campAltitudeM: number) =>
+      planTrip(exampleTrip({ treatment: 'boil', days: [{ ...day, campAltitudeM }, day] }), [], settings).fuel
+        .boils[0];
+    expect(boiled(1000)?.purpose).toBe('making safe');
+    const perPot = (boil: ReturnType<typeof boiled>) =>
+      (boil?.heatKJ ?? 0) -
+      (boil
+        ? ((boil.waterMl / 1000) * 4.186 + Math.ceil(boil.waterMl / 1500) * 0.25 * 0.9) *
+          (boil.toC - boil.fromC)
+        : 0);
+    expect(perPot(boiled(1000))).toBeCloseTo(Math.ceil((boiled(1000)?.waterMl ?? 0) / 1500) * 18, 1);
+    expect(perPot(boiled(2500))).toBeCloseTo(Math.ceil((boiled(2500)?.waterMl ?? 0) / 1500) * 54, 1);
+  });
+});
+
+describe('fuel from home', () => {
+  it('takes a started canister where that is lighter, by its weight less the empty weight', () => {
+    const started = [
+      { label: 'canister from spring', fuel: 'canister-gas' as const, grossG: 150, tareG: 95 },
+    ];
+    const { fuel } = planTrip(
+      exampleTrip({ ...dinner, stove: { started } }),
+      [exampleLot({ pouches: 1 })],
+      settings,
+    );
+    expect(fuel.containers).toEqual([
+      { label: 'canister from spring', count: 1, netG: 55, tareG: 95, started: true },
+    ]);
+    const empty = planTrip(
+      exampleTrip({ ...dinner, stove: { started: [{ ...started[0]!, grossG: 100 }] } }),
+      [exampleLot({ pouches: 1 })],
+      settings,
+    );
+    expect(empty.fuel.containers.map(({ label }) => label)).toEqual(['small canister, 100 g']);
+  });
+
+  it('burns more in wind and cold, and says so for canister gas in frost', () => {
+    const burnt = (conditions: object) =>
+      planTrip(exampleTrip({ ...dinner, days: [conditions] }), [exampleLot({ pouches: 1 })], settings);
+    const calm = burnt({ airTemperatureC: 20 }).fuel.need.value;
+    expect(burnt({ airTemperatureC: 20, wind: 'windy' }).fuel.need.value).toBeCloseTo(calm / 0.7, 2);
+    expect(burnt({ airTemperatureC: -5 }).fuel.need.value).toBeCloseTo(calm / 0.9, 2);
+    expect(burnt({ airTemperatureC: -5 }).notices.some((notice) => notice.text.includes('n-butane'))).toBe(
+      true,
+    );
+    expect(burnt({ airTemperatureC: 20 }).notices.some((notice) => notice.text.includes('n-butane'))).toBe(
+      false,
+    );
+  });
+});
+
+describe('needs from body data', () => {
+  const body = { sex: 'male' as const, ageY: 30, heightM: 1.8, massG: 80_000 };
+  const withBody = (changes: object = {}, more: object = {}) =>
+    exampleTrip({
+      party: [{ name: 'Ada', body: { ...body, ...changes } }],
+      days: [{ walkingH: 6 }, { walkingH: 0 }],
+      ...more,
+    });
+  const row = (plan: ReturnType<typeof planTrip>, day: number) => plan.demand[day - 1]?.eaters[0];
+
+  it('come from resting, camp and walking, with a range and a cross-check', () => {
+    const plan = planTrip(withBody(), [], settings);
+    const rest = row(plan, 2);
+    // resting 1781.6 kcal/d: sleep 8 h × 0.95, camp 16 h × 1.6, and a tenth of both for digesting
+    expect(rest?.need.value).toBeCloseTo((1781.6 / 24) * (8 * 0.95 + 16 * 1.6) * 1.1, 1);
+    expect(row(plan, 1)?.need.value).toBeGreaterThan((rest?.need.value ?? 0) + 500);
+    expect(row(plan, 1)?.need.low).toBeLessThan(row(plan, 1)?.need.value ?? 0);
+    expect(row(plan, 1)?.need.terms.some((term) => term.label.includes('DRI 2005'))).toBe(true);
+  });
+
+  it('are planned at the chosen point of the range, less a planned deficit, and not below the need otherwise', () => {
+    const middle = row(planTrip(withBody(), [], settings), 1);
+    const high = row(planTrip(withBody({}, { planFor: 'high' }), [], settings), 1);
+    expect(middle?.targetKcal).toBeCloseTo(middle?.need.value ?? 0, 2);
+    expect(high?.targetKcal).toBeCloseTo(high?.need.high ?? 0, 2);
+    const hungry = planTrip(withBody({}, { deficitShare: 0.2 }), [], settings);
+    expect(row(hungry, 1)?.targetKcal).toBeCloseTo(0.8 * (middle?.need.value ?? 0), 1);
+    expect(hungry.notices.some((notice) => notice.text.includes('on purpose'))).toBe(true);
+  });
+
+  it('of minors are those of their age, without a deficit, with a word of caution', () => {
+    const plan = planTrip(
+      withBody({ ageY: 14, massG: 50_000, heightM: 1.6 }, { deficitShare: 0.2 }),
+      [],
+      settings,
+    );
+    expect(row(plan, 1)?.basis).toBe('minor body');
+    expect(row(plan, 1)?.deficitKcal).toBe(0);
+    expect(row(plan, 1)?.targetKcal).toBeCloseTo(row(plan, 1)?.need.value ?? 0, 2);
+    expect(
+      plan.notices.some((notice) => notice.eater === 'Ada' && notice.text.includes('professional')),
+    ).toBe(true);
+  });
+
+  it('settle with the loads that the food makes', () => {
+    const plan = planTrip(
+      withBody(),
+      [exampleLot({ pouches: 20, mealKinds: ['breakfast', 'lunch', 'dinner', 'snack'] })],
+      settings,
+    );
+    expect(plan.coupling.settled).toBe(true);
+    expect(plan.coupling.steps).toBeGreaterThan(1);
+    expect(row(plan, 1)?.walkingLoadG).toBeGreaterThan(8000);
   });
 });
 

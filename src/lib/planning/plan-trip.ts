@@ -1,5 +1,5 @@
 import { sharePacks } from './carry/share-packs.ts';
-import { demandOf } from './demand/day-demand.ts';
+import { demandNotices, demandOf, type WalkingLoad } from './demand/day-demand.ts';
 import { planWater } from './hydration/plan-water.ts';
 import { firstExpired } from './menu/first-expired.ts';
 import type { MenuPlanner } from './menu/menu-problem.ts';
@@ -7,20 +7,30 @@ import { planMenu } from './menu/plan-menu.ts';
 import type { Stock } from './model/pouch-lot.ts';
 import { tidyNumbers } from './model/tidy-numbers.ts';
 import type { Settings } from './model/settings.ts';
-import { resolveTrip } from './model/trip-defaults.ts';
-import type { MenuPlan, Totals, TripPlan } from './model/trip-plan.ts';
+import { resolveTrip } from './model/resolve-trip.ts';
+import type { CarryPlan, DayDemand, MenuPlan, Totals, TripPlan } from './model/trip-plan.ts';
 import type { Trip } from './model/trip.ts';
+import { knownDays, knownLegs, legSummary, plannedLegs } from './route/trip-legs.ts';
 import { findShortfall } from './shortfall/find-shortfall.ts';
 import { planFuel } from './stove/plan-fuel.ts';
 import { makeCard } from './trail-card/make-card.ts';
 
+/** Rounds after which the coupling of load and need is given up; trials settle in two to four. */
+const MOST_ROUNDS = 8;
+/** The coupling has settled when no eater's daily target moves by more, kcal: far below what a label or an equation knows. */
+const SETTLED_KCAL = 10;
+
 /**
  * The spine: from a trip and a stock to everything the party has to know. Pure: the same input gives the same plan, to the byte of its JSON.
+ *
+ * Where a need is estimated from body data, the load makes the need and the food makes the load: the plan is made again with the loads of the last
+ * round until the targets stand still (docs/method.md says why they do).
  *
  * @param trip a valid trip; the meals its `menu` lists stand as they are, the planner fills the others
  * @param stock lots, each code once, with the pouches free for this trip
  * @param planner chooses the meals that are not listed
  * @returns the plan; its amounts are rounded to a thousandth of their unit
+ * @throws RouteError where the days do not lie along the route
  */
 export function planTrip(
   trip: Trip,
@@ -28,20 +38,46 @@ export function planTrip(
   settings: Settings,
   planner: MenuPlanner = firstExpired,
 ): TripPlan {
-  const resolved = resolveTrip(trip);
-  const demand = demandOf(resolved, settings);
-  const { menu, notices: menuNotices } = planMenu(resolved, demand, stock, settings, planner);
-  const water = planWater(resolved, menu, settings);
-  const { fuel, notices: fuelNotices } = planFuel(resolved, menu, settings);
-  const { carry, notices: loadNotices } = sharePacks(resolved, menu, stock, water, fuel);
+  const known = knownLegs(trip);
+  const resolved = resolveTrip(trip, knownDays(trip, known));
+  const legs = plannedLegs(trip, resolved, known);
+
+  const planWith = (loads: WalkingLoad) => {
+    const demand = demandOf(resolved, legs, loads, settings);
+    const { menu, notices: menuNotices } = planMenu(resolved, demand, stock, settings, planner);
+    const { water, notices: waterNotices } = planWater(resolved, legs, demand, menu, settings);
+    const { fuel, notices: fuelNotices, assumptions } = planFuel(resolved, menu, water, settings);
+    const { carry, notices: loadNotices } = sharePacks(resolved, menu, stock, water, fuel);
+    return {
+      demand,
+      menu,
+      water,
+      fuel,
+      carry,
+      assumptions,
+      notices: [...menuNotices, ...loadNotices, ...waterNotices, ...fuelNotices],
+    };
+  };
+
+  let round = planWith((_, eater) => resolved.party.find((other) => other.name === eater)?.baseLoadG ?? 0);
+  let steps = 1;
+  let changeKcal = targetChangeKcal(round.demand, demandOf(resolved, legs, loadsOf(round.carry), settings));
+  while (changeKcal > SETTLED_KCAL && steps < MOST_ROUNDS) {
+    round = planWith(loadsOf(round.carry));
+    steps++;
+    changeKcal = targetChangeKcal(round.demand, demandOf(resolved, legs, loadsOf(round.carry), settings));
+  }
+  const { demand, menu, water, fuel, carry } = round;
   const shortfall = findShortfall(resolved, demand, menu, stock, settings);
-  const card = makeCard(resolved, menu, stock, carry, fuel);
+  const card = makeCard(resolved, menu, stock, carry, fuel, settings);
   return tidyNumbers({
     tripName: card.title,
     startDate: card.startDate,
     endDate: card.endDate,
-    assumptions: [...resolved.assumptions],
-    notices: [...menuNotices, ...loadNotices, ...fuelNotices],
+    assumptions: [...resolved.assumptions, ...round.assumptions],
+    notices: [...round.notices, ...demandNotices(resolved, legs, demand)],
+    legs: legs.map(legSummary),
+    coupling: { steps, changeKcal, settled: changeKcal <= SETTLED_KCAL },
     demand,
     menu,
     water,
@@ -51,6 +87,20 @@ export function planTrip(
     card,
     totals: totalsOf(menu, stock, carry, fuel),
   });
+}
+
+function loadsOf(carry: CarryPlan): WalkingLoad {
+  const loads = new Map(carry.loads.map((load) => [`${load.day} ${load.eater}`, load.meanWalkingG]));
+  return (day, eater) => loads.get(`${day} ${eater}`) ?? 0;
+}
+
+/** The most that any eater's target of a day moves from one round to the next, kcal. */
+function targetChangeKcal(before: readonly DayDemand[], after: readonly DayDemand[]): number {
+  return Math.max(
+    ...before.flatMap((day, index) =>
+      day.eaters.map((eater, at) => Math.abs(eater.targetKcal - (after[index]?.eaters[at]?.targetKcal ?? 0))),
+    ),
+  );
 }
 
 function totalsOf(menu: MenuPlan, stock: Stock, carry: TripPlan['carry'], fuel: TripPlan['fuel']): Totals {

@@ -1,5 +1,5 @@
 import { pouchFoodG, pouchGrossG, type Stock } from '../model/pouch-lot.ts';
-import type { ResolvedEater, ResolvedTrip } from '../model/trip-defaults.ts';
+import type { ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { CarryPlan, DayLoad, FuelPlan, MenuPlan, Notice, Pack, WaterPlan } from '../model/trip-plan.ts';
 import { MEAL_KINDS, type MealKind } from '../model/words.ts';
 
@@ -16,7 +16,8 @@ type FuelItem = { readonly label: string; readonly netG: number; readonly tareG:
 
 /** What an eater may carry beyond the base load, g; a gram is left where there is nothing, so that shares stay defined and the overload shows. */
 const headroomG = (eater: ResolvedEater): number => Math.max(1, eater.maxLoadG - eater.baseLoadG);
-const isEvening = (meal: MealKind): boolean => meal === 'dinner' || meal === 'drink';
+const MORNING: readonly MealKind[] = ['breakfast'];
+const MIDDAY: readonly MealKind[] = ['lunch', 'snack'];
 
 /**
  * Who carries what, and what each pack weighs on each day.
@@ -142,45 +143,81 @@ function loadOf(
 ): DayLoad {
   const own = food.filter((item) => item.carrier === index);
   const roomShare = headroomG(eater) / trip.party.reduce((sum, other) => sum + headroomG(other), 0);
-  const foodAfter = (isLeft: (item: FoodItem) => boolean) =>
-    own.filter(isLeft).reduce((sum, item) => sum + item.foodG, 0);
-  const fuelAfter = (isBurnt: (boil: FuelPlan['boils'][number]) => boolean) =>
-    fuelLeftG(
-      containers,
-      index,
-      fuel.boils.filter(isBurnt).reduce((sum, boil) => sum + boil.fuelG, 0),
-    );
-  const dayWater = water.days[day - 1];
-  const ownWaterG = (load: { eachMl: number; groupMl: number } | undefined) =>
-    load ? load.eachMl + load.groupMl * roomShare : 0;
-
   const baseG = eater.baseLoadG;
   const packagingG = own.reduce((sum, item) => sum + item.tareG, 0);
-  const morning = {
-    foodG: foodAfter((item) => item.day > day || (item.day === day && item.meal !== 'breakfast')),
-    fuelG: fuelAfter((boil) => boil.day < day || (boil.day === day && boil.meal === 'breakfast')),
-    waterG: ownWaterG(dayWater?.morning),
+  const leftAfter = (meals: readonly MealKind[]) => {
+    const isOver = (item: { day: number; meal?: MealKind | undefined }) =>
+      item.day < day || (item.day === day && item.meal !== undefined && meals.includes(item.meal));
+    return {
+      foodG: own.filter((item) => !isOver(item)).reduce((sum, item) => sum + item.foodG, 0),
+      fuelG: fuelLeftG(
+        containers,
+        index,
+        fuel.boils.filter(isOver).reduce((sum, boil) => sum + boil.fuelG, 0),
+      ),
+    };
   };
-  const totalG = baseG + packagingG + morning.foodG + morning.fuelG + morning.waterG;
-  const evening = {
-    foodG: foodAfter((item) => item.day > day || (item.day === day && isEvening(item.meal))),
-    fuelG: fuelAfter((boil) => boil.day < day || (boil.day === day && !isEvening(boil.meal))),
-    waterG: ownWaterG(dayWater?.toDryCamp),
-  };
-  const eveningG = dayWater?.toDryCamp
-    ? baseG + packagingG + evening.foodG + evening.fuelG + evening.waterG
-    : 0;
-  const peakG = Math.max(totalG, eveningG);
+  const total = (parts: { foodG: number; fuelG: number }, waterG: number) =>
+    baseG + packagingG + parts.foodG + parts.fuelG + waterG;
+
+  const stretches = water.days[day - 1]?.stretches ?? [];
+  const noonH = (stretches.at(-1)?.toH ?? 0) / 2;
+  const lunchAt = stretches.findLastIndex((stretch) => stretch.fromH <= noonH + 1e-9);
+  const loads = stretches.map((stretch, position) => {
+    const parts = leftAfter(position > lunchAt ? [...MORNING, ...MIDDAY] : MORNING);
+    const ownMl = stretch.start.own.find((entry) => entry.eater === eater.name)?.ml ?? 0;
+    const drunkMl = stretch.drunkEach.find((entry) => entry.eater === eater.name)?.ml ?? 0;
+    const waterG = ownMl + stretch.start.groupMl * roomShare;
+    const next = stretches[position + 1];
+    const lunchWaterG =
+      position === lunchAt && next && !next.refilled
+        ? (stretch.start.groupMl - next.start.groupMl) * roomShare
+        : 0;
+    const atEnd = leftAfter(position >= lunchAt ? [...MORNING, ...MIDDAY] : MORNING);
+    const startG = total(parts, waterG);
+    return {
+      stretch,
+      parts,
+      waterG,
+      startG,
+      endG: total(atEnd, Math.max(0, waterG - drunkMl - lunchWaterG)),
+      hours: stretch.toH - stretch.fromH,
+    };
+  });
+
+  const resting = leftAfter(MORNING);
+  const morning = loads[0] ?? { parts: resting, waterG: 0, startG: total(resting, 0) };
+  const peak = loads.reduce<(typeof loads)[number] | undefined>(
+    (most, load) => (most && most.startG >= load.startG ? most : load),
+    undefined,
+  );
+  const peakG = peak?.startG ?? morning.startG;
+  const hours = loads.reduce((sum, load) => sum + load.hours, 0);
   return {
     day,
     eater: eater.name,
     baseG,
-    ...morning,
+    foodG: morning.parts.foodG,
     packagingG,
-    totalG,
+    fuelG: morning.parts.fuelG,
+    waterG: morning.waterG,
+    totalG: morning.startG,
     peakG,
-    peakWaterG: eveningG > totalG ? evening.waterG : morning.waterG,
-    peakWhen: eveningG > totalG ? 'leaving the last source for a dry camp' : 'leaving camp',
+    peakWaterG: peak?.waterG ?? 0,
+    peakWhen: peak
+      ? `leaving ${peak.stretch.from}${peak.stretch.toDryCamp ? ' for a dry camp' : ''}`
+      : 'at camp',
+    meanWalkingG:
+      hours > 0
+        ? loads.reduce((sum, load) => sum + ((load.startG + load.endG) / 2) * load.hours, 0) / hours
+        : morning.startG,
+    stretches: loads.map(({ stretch, startG, endG }) => ({
+      from: stretch.from,
+      fromM: stretch.fromM,
+      toM: stretch.toM,
+      startG,
+      endG,
+    })),
     limitG: eater.maxLoadG,
     overG: Math.max(0, peakG - eater.maxLoadG),
   };

@@ -1,7 +1,21 @@
+import type { ResolvedDay, ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { Settings } from '../model/settings.ts';
-import type { ResolvedDay, ResolvedTrip } from '../model/trip-defaults.ts';
-import type { DayDemand, EaterDayDemand, Term } from '../model/trip-plan.ts';
+import type { DayDemand, EaterDayDemand, Estimate, Notice } from '../model/trip-plan.ts';
 import { MEAL_KINDS, type MainMeal, type MealKind } from '../model/words.ts';
+import type { DayLeg } from '../route/day-legs.ts';
+import { showBoth } from '../units/both.ts';
+import { ADULT_FROM_Y, adultNeed, minorNeed } from './energy-need.ts';
+import { STEEPEST_ASCENT, STEEPEST_DESCENT, TERRAIN_FACTOR } from './load-carriage.ts';
+import { MIFFLIN_AGES } from './resting-energy.ts';
+import { walkingEnergy } from './walking-energy.ts';
+
+/** Mean load of an eater on the move on a day, g. */
+export type WalkingLoad = (day: number, eater: string) => number;
+
+/** Body mass behind the work rate of those who gave no body data, g (common practice: the reference man of the equation's trials). */
+const USUAL_MASS_G = 75_000;
+/** Energy of a kilogram of body mass, kcal. Source: Wishnofsky 1958, Am J Clin Nutr 6:542-546 (3500 kcal a pound); real losses differ, and hold water and muscle too. */
+export const KCAL_PER_KG_BODY = 7700;
 
 /** A snack belongs to lunch and a drink to dinner, so a trip that begins with dinner has its evening drink and no snack. */
 const FIRST_OF: Readonly<Record<MainMeal, MealKind>> = {
@@ -15,9 +29,7 @@ const LAST_OF: Readonly<Record<MainMeal, MealKind>> = {
   dinner: 'drink',
 };
 
-/**
- * Meals of one day in the order in which they are eaten: those between the trip's first and last meal whose share of the day is not 0.
- */
+/** Meals of one day in the order in which they are eaten: those between the trip's first and last meal whose share of the day is not 0. */
 export function mealsOfDay(trip: ResolvedTrip, day: ResolvedDay, settings: Settings): MealKind[] {
   const from = day.day === 1 ? MEAL_KINDS.indexOf(FIRST_OF[trip.firstMeal]) : 0;
   const to =
@@ -28,30 +40,146 @@ export function mealsOfDay(trip: ResolvedTrip, day: ResolvedDay, settings: Setti
 /**
  * Energy that each eater needs on each day, kcal, and how it falls on the meals.
  *
- * A day that begins or ends between meals needs the shares of the meals that it has. The shares are a choice of the user;
- * the daily target is what the user entered or the trip's default.
+ * An entered need stands as it is. A need from body data is planned for at the chosen point of its range, less the planned deficit (never for minors).
+ * A day that begins or ends between meals needs the shares of the meals that it has.
  */
-export function demandOf(trip: ResolvedTrip, settings: Settings): DayDemand[] {
-  return trip.days.map((day) => {
+export function demandOf(
+  trip: ResolvedTrip,
+  legs: readonly DayLeg[],
+  loads: WalkingLoad,
+  settings: Settings,
+): DayDemand[] {
+  return trip.days.map((day, index) => {
+    const leg = legs[index];
+    if (!leg) throw new RangeError(`no leg for day ${day.day}`);
     const meals = mealsOfDay(trip, day, settings);
-    const dayShare = meals.reduce((sum, meal) => sum + settings.mealShares[meal], 0);
     const eaters = trip.party.map((eater): EaterDayDemand => {
-      const terms: Term[] = [{ label: 'energy target of a full day', value: eater.energyKcal, unit: 'kcal' }];
-      if (meals.length < MEAL_KINDS.length)
-        terms.push({
-          label: `share of the day: ${meals.join(', ') || 'no meal'}`,
-          value: dayShare * 100,
-          unit: '%',
-        });
+      const walkingLoadG = loads(day.day, eater.name);
+      const { basis, need, walkingRateW } = needOf(eater, day, leg, walkingLoadG);
+      const plannedKcal = basis === 'entered' ? need.value : pointOf(need, trip.planFor);
+      const deficitKcal = basis === 'adult body' ? plannedKcal * trip.deficitShare : 0;
+      const fullDayKcal = plannedKcal - deficitKcal;
+      const mealKcal = Object.fromEntries(
+        meals.map((meal) => [meal, fullDayKcal * settings.mealShares[meal]]),
+      );
+      const targetKcal = meals.reduce((sum, meal) => sum + fullDayKcal * settings.mealShares[meal], 0);
       return {
         eater: eater.name,
-        targetKcal: eater.energyKcal * dayShare,
-        mealKcal: Object.fromEntries(
-          meals.map((meal) => [meal, eater.energyKcal * settings.mealShares[meal]]),
-        ),
-        terms,
+        basis,
+        need,
+        deficitKcal,
+        targetKcal,
+        mealKcal,
+        walkingRateW,
+        walkingLoadG,
       };
     });
     return { day: day.day, date: day.date, meals, eaters };
   });
+}
+
+function needOf(
+  eater: ResolvedEater,
+  day: ResolvedDay,
+  leg: DayLeg,
+  loadG: number,
+): Pick<EaterDayDemand, 'basis' | 'need' | 'walkingRateW'> {
+  if (eater.need.kind === 'entered') {
+    const { kcal } = eater.need;
+    const need: Estimate = {
+      value: kcal,
+      low: kcal,
+      high: kcal,
+      terms: [{ label: 'energy target of a full day, as entered', value: kcal, unit: 'kcal' }],
+    };
+    return {
+      basis: 'entered',
+      need,
+      walkingRateW: walkingEnergy(leg, USUAL_MASS_G, loadG, TERRAIN_FACTOR[day.terrain]).meanW,
+    };
+  }
+  const { body } = eater.need;
+  if (body.ageY < ADULT_FROM_Y)
+    return {
+      basis: 'minor body',
+      need: minorNeed(body, leg),
+      walkingRateW: walkingEnergy(leg, body.massG, loadG, TERRAIN_FACTOR[day.terrain]).meanW,
+    };
+  const { walkingRateW, ...need } = adultNeed(body, day, leg, loadG);
+  return { basis: 'adult body', need, walkingRateW };
+}
+
+const pointOf = (need: Estimate, planFor: ResolvedTrip['planFor']): number =>
+  planFor === 'low' ? need.low : planFor === 'high' ? need.high : need.value;
+
+/** What has to be said about the needs: who must be advised by a professional, what a deficit means, and where an equation is used beyond its data. */
+export function demandNotices(
+  trip: ResolvedTrip,
+  legs: readonly DayLeg[],
+  demand: readonly DayDemand[],
+): Notice[] {
+  const notices: Notice[] = [];
+  const bodies = trip.party.flatMap(({ name, need }) =>
+    need.kind === 'body' ? [{ name, body: need.body }] : [],
+  );
+  const note = (text: string, more: Partial<Notice> = {}) =>
+    notices.push({ level: 'note', topic: 'energy', text, ...more });
+
+  if (bodies.length > 0)
+    note(
+      'Needs from body data hold for healthy people. In pregnancy, nursing or illness, after an eating disorder, or for a child, ask a professional and enter the daily figure they give.',
+    );
+  for (const { name, body } of bodies) {
+    if (body.ageY < ADULT_FROM_Y)
+      notices.push({
+        level: 'caution',
+        topic: 'energy',
+        eater: name,
+        text: `${name} is ${body.ageY}: the need is that of the age for a ${body.ageY < 9 ? 'child' : 'youth'} on the move, without the load, and no deficit is planned. Keep the load light and let a professional advise.`,
+      });
+    if (body.ageY > MIFFLIN_AGES.to)
+      note(
+        `${name} is ${body.ageY}, above the ages of the resting-energy equation (up to ${MIFFLIN_AGES.to}); it is carried on.`,
+        { eater: name },
+      );
+  }
+
+  const onDeficit = demand.flatMap((day) => day.eaters.filter((eater) => eater.deficitKcal > 0));
+  if (onDeficit.length > 0) {
+    const byEater = [...new Set(onDeficit.map((row) => row.eater))].map((eater) => {
+      const kcal = onDeficit
+        .filter((row) => row.eater === eater)
+        .reduce((sum, row) => sum + row.deficitKcal, 0);
+      return `${eater} ${showBoth((kcal / KCAL_PER_KG_BODY) * 1000, 'pack')}`;
+    });
+    notices.push({
+      level: 'caution',
+      topic: 'energy',
+      text: `The plan falls short of the need by ${(trip.deficitShare * 100).toFixed(0)} % on purpose, which comes to body mass of about ${byEater.join(', ')}. A deficit costs strength, warmth and judgement; keep spare food, and ask a professional where anyone is under 18, ill or pregnant.`,
+    });
+  }
+
+  legs.forEach((leg) => {
+    const up = leg.grades
+      .filter(({ grade }) => grade > STEEPEST_ASCENT)
+      .reduce((sum, { lengthM }) => sum + lengthM, 0);
+    const down = leg.grades
+      .filter(({ grade }) => grade < STEEPEST_DESCENT)
+      .reduce((sum, { lengthM }) => sum + lengthM, 0);
+    if (bodies.length === 0 || up + down < leg.distanceM * 0.02 || up + down === 0) return;
+    const parts = [
+      ...(up > 0
+        ? [
+            `${(up / 1000).toFixed(1)} km climbs steeper than ${STEEPEST_ASCENT * 100} %, where the walking equation is carried on`,
+          ]
+        : []),
+      ...(down > 0
+        ? [
+            `${(down / 1000).toFixed(1)} km falls steeper than ${-STEEPEST_DESCENT * 100} %, where it is taken as ${-STEEPEST_DESCENT * 100} %`,
+          ]
+        : []),
+    ];
+    note(`Day ${leg.day}: ${parts.join('; ')}.`, { day: leg.day });
+  });
+  return notices;
 }

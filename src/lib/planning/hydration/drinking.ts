@@ -1,40 +1,68 @@
+import type { ResolvedDay } from '../model/resolve-trip.ts';
 import type { Settings } from '../model/settings.ts';
-import type { ResolvedDay } from '../model/trip-defaults.ts';
 import type { Estimate } from '../model/trip-plan.ts';
+import {
+  fluidReplacementMl,
+  INDIVIDUAL_PER_HOUR_ML,
+  MOST_PER_DAY_ML,
+  MOST_PER_HOUR_ML,
+  workRateOf,
+} from './fluid-replacement.ts';
+import { wetBulbGlobeC } from './heat-stress.ts';
 
-/** US quart, ml. */
-const QUART_ML = 946.352946;
-/** Most that may be drunk in an hour and in a day: 1.5 and 12 quarts. Above it, over-drinking harms. Source: US Army TB MED 507, fluid replacement table. */
-export const MOST_PER_HOUR_ML = 1.5 * QUART_ML;
-export const MOST_PER_DAY_ML = 12 * QUART_ML;
-/** Individual need differs by ± 1/4 quart an hour. Source: US Army TB MED 507, fluid replacement table. */
-const INDIVIDUAL_PER_HOUR_ML = QUART_ML / 4;
+/** However much water the food brings, this much of a day at rest is still drunk, ml (common practice). */
+const LEAST_DRUNK_AT_REST_ML = 1000;
 
-/** Above this air temperature sweat makes the walker drink more: 4 % of the mild-day figure for each degree (common practice). */
-const MILD_UP_TO_C = 20;
-const MORE_PER_DEGREE = 0.04;
-
-/** Drinking water for one hour of walking, ml per eater. */
-export function drinkPerWalkingHourMl(day: ResolvedDay, settings: Settings): number {
-  const heat = 1 + MORE_PER_DEGREE * Math.max(0, day.airTemperatureC - MILD_UP_TO_C);
-  return Math.min(MOST_PER_HOUR_ML, settings.drinkPerWalkingHourMl * heat);
-}
+export type Drinking = {
+  /** Drunk apart from walking, ml. */
+  readonly restMl: number;
+  /** Drunk in an hour of walking, ml. */
+  readonly perHourMl: number;
+  readonly total: Estimate;
+};
 
 /**
- * What one eater drinks on a day, ml: a resting share and a walking share, within the limits of TB MED 507.
+ * What one eater drinks on a day, ml.
+ *
+ * At rest: the adequate intake of EFSA 2010 (2.0 l women, 2.5 l men, food included, moderate weather; memory; a setting), less the water in the food of the day.
+ * On the move: the table of TB MED 507 by work rate and heat; below its heats, and never less, the figure of the settings (the lower end of the 0.4 to 0.8 l/h of the
+ * American College of Sports Medicine 2007, memory). Bounded by the limits of TB MED 507.
+ *
+ * @param foodWaterMl water added to what this eater eats on the day
  */
-export function drinkOfDay(day: ResolvedDay, settings: Settings): Estimate {
-  const perHourMl = drinkPerWalkingHourMl(day, settings);
-  const value = Math.min(MOST_PER_DAY_ML, settings.drinkAtRestMl + perHourMl * day.walkingH);
-  const spread = INDIVIDUAL_PER_HOUR_ML * day.walkingH;
+export function drinkOfDay(
+  day: ResolvedDay,
+  walkingH: number,
+  walkingRateW: number,
+  foodWaterMl: number,
+  settings: Settings,
+): Drinking {
+  const wbgtC = wetBulbGlobeC(day.airTemperatureC, day.humidityShare);
+  const work = workRateOf(walkingRateW);
+  const restMl = Math.max(LEAST_DRUNK_AT_REST_ML, settings.waterAtRestMl - foodWaterMl);
+  const wantedPerHourMl = Math.min(
+    MOST_PER_HOUR_ML,
+    Math.max(settings.drinkPerWalkingHourMl, fluidReplacementMl(wbgtC, work)),
+  );
+  const value = Math.min(MOST_PER_DAY_ML, restMl + wantedPerHourMl * walkingH);
+  const spread = INDIVIDUAL_PER_HOUR_ML * walkingH;
   return {
-    value,
-    low: Math.max(settings.drinkAtRestMl, value - spread),
-    high: Math.min(MOST_PER_DAY_ML, value + spread),
-    terms: [
-      { label: 'a day at rest', value: settings.drinkAtRestMl, unit: 'ml' },
-      { label: `an hour of walking at ${day.airTemperatureC} °C`, value: perHourMl, unit: 'ml' },
-      { label: 'hours of walking', value: day.walkingH, unit: 'h' },
-    ],
+    restMl: Math.min(restMl, value),
+    perHourMl: walkingH > 0 ? Math.max(0, value - restMl) / walkingH : 0,
+    total: {
+      value,
+      low: Math.max(Math.min(restMl, value), value - spread),
+      high: Math.min(MOST_PER_DAY_ML, value + spread),
+      terms: [
+        { label: 'water of a day at rest, food included', value: settings.waterAtRestMl, unit: 'ml' },
+        { label: 'already in the food', value: foodWaterMl, unit: 'ml' },
+        {
+          label: `an hour of ${work} walking at ${wbgtC.toFixed(0)} °C WBGT`,
+          value: wantedPerHourMl,
+          unit: 'ml',
+        },
+        { label: 'hours of walking', value: walkingH, unit: 'h' },
+      ],
+    },
   };
 }

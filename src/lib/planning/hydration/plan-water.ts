@@ -1,122 +1,241 @@
+import type { ResolvedDay, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { Settings } from '../model/settings.ts';
-import type { ResolvedDay, ResolvedTrip } from '../model/trip-defaults.ts';
-import type { DayWater, MenuPlan, WaterPlan } from '../model/trip-plan.ts';
+import type {
+  DayDemand,
+  DayWater,
+  MenuPlan,
+  Notice,
+  WaterLoad,
+  WaterPlan,
+  WaterStretch,
+} from '../model/trip-plan.ts';
 import type { MealKind } from '../model/words.ts';
-import { drinkOfDay } from './drinking.ts';
+import type { PlannedLeg } from '../route/trip-legs.ts';
+import { showBoth } from '../units/both.ts';
+import { drinkOfDay, type Drinking } from './drinking.ts';
+import { wetBulbGlobeC } from './heat-stress.ts';
 
-/** Of the drinking water of a day at rest, this share is drunk at camp, from arriving to leaving; the rest on the way (common practice). */
+/** Of what is drunk apart from walking, this share is drunk at camp, from arriving to leaving; the rest on the way (common practice). */
 const AT_CAMP_SHARE = 0.5;
 
+type Use = { readonly eachMl: readonly number[]; readonly groupMl: number };
 /**
- * The trip as a line of moments: at each, water is used (by each eater, and by the group for its food), and there may be a source.
- * What has to be carried past a moment is all that is used until the next source.
+ * The trip is a line of moments. At each, water is used until the next one, and there may be water to take up: what has to be carried past
+ * a moment is all that is used until the next source.
  */
 type Moment = {
   readonly day: number;
-  readonly place: 'breakfast' | 'leaving camp' | 'source on the way' | 'evening';
-  readonly source: boolean;
-  readonly eachMl: number;
-  readonly groupMl: number;
+  readonly place: 'breakfast' | 'walk' | 'camp';
+  readonly name: string;
+  readonly source: 'water' | 'snow' | undefined;
+  readonly use: Use;
+  readonly fromH: number;
+  readonly toH: number;
+  readonly fromM: number;
+  readonly toM: number;
 };
 
 /**
- * Water to drink, to cook with and to carry, day by day.
+ * Water to drink, to cook with and to carry, stretch by stretch.
  *
- * The trip starts at a source. Sources on the way come every `waterEveryH` hours of walking, and lunch is cooked half-way.
- * A camp is a source unless it is dry; at a dry camp everything until the next source has been carried there.
+ * The trip starts at a source. Lunch is cooked half-way, from water carried since the last source. At a dry camp, dinner, breakfast and the night's drinking
+ * have been carried there, and so has what is drunk until the next source; at a snow camp they are melted.
  */
-export function planWater(trip: ResolvedTrip, menu: MenuPlan, settings: Settings): WaterPlan {
-  const cookMl = (day: number, meals: readonly MealKind[]) =>
-    menu.meals
-      .filter((meal) => meal.day === day && meals.includes(meal.meal))
-      .reduce((sum, meal) => sum + meal.opened.reduce((water, lot) => water + lot.waterMl, 0), 0);
+export function planWater(
+  trip: ResolvedTrip,
+  legs: readonly PlannedLeg[],
+  demand: readonly DayDemand[],
+  menu: MenuPlan,
+  settings: Settings,
+): { water: WaterPlan; notices: Notice[] } {
+  const drinking = trip.days.map((day, index) =>
+    trip.party.map((eater) => {
+      const work = demand[index]?.eaters.find((row) => row.eater === eater.name)?.walkingRateW ?? 0;
+      return drinkOfDay(
+        day,
+        legs[index]?.walkingH ?? 0,
+        work,
+        foodWaterMl(menu, day.day, eater.name),
+        settings,
+      );
+    }),
+  );
+  const moments = trip.days.flatMap((day, index) => momentsOf(trip, day, legs, drinking[index] ?? [], menu));
 
-  const moments = trip.days.flatMap((day) => momentsOf(day, trip, settings, cookMl));
-  const carriedFrom = (start: number) => {
-    let eachMl = 0;
-    let groupMl = 0;
-    for (let index = start; index < moments.length; index++) {
-      const moment = moments[index];
-      if (!moment || (index > start && moment.source)) break;
-      eachMl += moment.eachMl;
-      groupMl += moment.groupMl;
-    }
-    return { eachMl, groupMl };
-  };
-
-  const days = trip.days.map((day): DayWater => {
-    const own = moments.flatMap((moment, index) => (moment.day === day.day ? [{ moment, index }] : []));
-    const leavingCamp = own.find(({ moment }) => moment.place === 'leaving camp');
-    const morning = leavingCamp ? carriedFrom(leavingCamp.index) : { eachMl: 0, groupMl: 0 };
-    const lastSource = own.filter(({ moment }) => moment.place === 'source on the way').at(-1);
-    const evening = own.find(({ moment }) => moment.place === 'evening');
-    const toDryCamp =
-      lastSource && evening && !evening.moment.source ? carriedFrom(lastSource.index) : undefined;
-    const eaters = trip.party.length;
-    const fills = own
-      .filter(({ moment }) => moment.place === 'leaving camp' || moment.place === 'source on the way')
-      .map(({ index }) => carriedFrom(index));
-    const drink = trip.party.map((eater) => ({ eater: eater.name, ml: drinkOfDay(day, settings) }));
+  const days = trip.days.map((day, index): DayWater => {
+    const own = moments.flatMap((moment, at) => (moment.day === day.day ? [{ moment, at }] : []));
+    const camp = own.find(({ moment }) => moment.place === 'camp')?.moment;
+    const walks = own.filter(({ moment }) => moment.place === 'walk');
+    const stretches = walks.map(({ moment, at }, position): WaterStretch => ({
+      from: moment.name,
+      fromH: moment.fromH,
+      toH: moment.toH,
+      fromM: moment.fromM,
+      toM: moment.toM,
+      refilled: moment.source !== undefined,
+      toDryCamp: position === walks.length - 1 && camp !== undefined && camp.source === undefined,
+      start: loadOf(trip, usedUntilSource(moments, at)),
+      drunkEach: trip.party.map((eater, eaterIndex) => ({
+        eater: eater.name,
+        ml: moment.use.eachMl[eaterIndex] ?? 0,
+      })),
+    }));
+    const taken = own
+      .filter(({ moment }) => moment.source !== undefined)
+      .map(({ moment, at }) => ({ moment, ml: loadOf(trip, usedUntilSource(moments, at)).totalMl }));
+    const drinks = drinking[index] ?? [];
     return {
       day: day.day,
-      drink,
-      drinkMl: drink.reduce((sum, { ml }) => sum + ml.value, 0),
-      cookMl: cookMl(day.day, ['breakfast', 'lunch', 'snack', 'dinner', 'drink']),
-      morning,
-      ...(toDryCamp ? { toDryCamp } : {}),
-      peakMl: Math.max(0, ...fills.map(({ eachMl, groupMl }) => eachMl * eaters + groupMl)),
+      wbgtC: wetBulbGlobeC(day.airTemperatureC, day.humidityShare),
+      drink: trip.party.map((eater, eaterIndex) => {
+        const drink = drinks[eaterIndex];
+        if (!drink) throw new RangeError(`no drinking figure for ${eater.name} on day ${day.day}`);
+        return { eater: eater.name, ml: drink.total };
+      }),
+      drinkMl: drinks.reduce((sum, drink) => sum + drink.total.value, 0),
+      cookMl: cookMl(menu, day.day, ['breakfast', 'lunch', 'snack', 'dinner', 'drink']),
+      stretches,
+      peakMl: Math.max(0, ...stretches.map((stretch) => stretch.start.totalMl)),
+      meltMl: taken.filter(({ moment }) => moment.source === 'snow').reduce((sum, { ml }) => sum + ml, 0),
+      treatMl: taken.reduce((sum, { ml }) => sum + ml, 0),
     };
   });
   const peak = days.reduce((most, day) => (day.peakMl > most.peakMl ? day : most));
-  return {
+  const water = {
     days,
     drinkMl: days.reduce((sum, day) => sum + day.drinkMl, 0),
     cookMl: days.reduce((sum, day) => sum + day.cookMl, 0),
     peakMl: peak.peakMl,
     peakDay: peak.day,
   };
+  return { water, notices: capacityNotices(trip, water) };
+}
+
+/** Water in the packs where a stretch begins, as one load. */
+function loadOf(trip: ResolvedTrip, { eachMl, groupMl }: Use): WaterLoad {
+  return {
+    own: trip.party.map((eater, index) => ({ eater: eater.name, ml: eachMl[index] ?? 0 })),
+    groupMl,
+    totalMl: eachMl.reduce((sum, ml) => sum + ml, groupMl),
+  };
+}
+
+function usedUntilSource(moments: readonly Moment[], start: number): Use {
+  let groupMl = 0;
+  let eachMl: number[] = [];
+  for (let index = start; index < moments.length; index++) {
+    const moment = moments[index];
+    if (!moment || (index > start && moment.source !== undefined)) break;
+    eachMl = moment.use.eachMl.map((ml, eater) => ml + (eachMl[eater] ?? 0));
+    groupMl += moment.use.groupMl;
+  }
+  return { eachMl, groupMl };
 }
 
 function momentsOf(
-  day: ResolvedDay,
   trip: ResolvedTrip,
-  settings: Settings,
-  cookMl: (day: number, meals: readonly MealKind[]) => number,
+  day: ResolvedDay,
+  legs: readonly PlannedLeg[],
+  drinking: readonly Drinking[],
+  menu: MenuPlan,
 ): Moment[] {
-  const drinkMl = drinkOfDay(day, settings).value;
-  const campMl = day.walkingH > 0 ? settings.drinkAtRestMl * AT_CAMP_SHARE : drinkMl;
-  const perHourMl = day.walkingH > 0 ? (drinkMl - campMl) / day.walkingH : 0;
-  const lunchMl = cookMl(day.day, ['lunch', 'snack']);
-  const sourceBefore = day.day === 1 || trip.days[day.day - 2]?.campWater === 'source';
+  const leg = legs[day.day - 1];
+  if (!leg) throw new RangeError(`no leg for day ${day.day}`);
+  const walks = leg.walkingH > 0;
+  const none = drinking.map(() => 0);
+  const atCampMl = drinking.map((drink) => (walks ? drink.restMl * AT_CAMP_SHARE : drink.total.value));
+  const onWayMl = drinking.map((drink, eater) => drink.total.value - (atCampMl[eater] ?? 0));
+  const lunchMl = cookMl(menu, day.day, ['lunch', 'snack']);
+  const yesterday = trip.days[day.day - 2]?.campWater;
+  const before =
+    day.day === 1 || yesterday === 'source' ? 'water' : yesterday === 'snow' ? 'snow' : undefined;
+  const place = { fromH: 0, toH: 0, fromM: leg.fromM, toM: leg.fromM };
 
-  const stops: number[] = [];
-  for (let hour = day.waterEveryH; hour < day.walkingH - 1e-9; hour += day.waterEveryH) stops.push(hour);
-  const starts = [0, ...stops];
-  const noon = day.walkingH / 2;
-  const lunchAt = starts.reduce((latest, start, index) => (start <= noon + 1e-9 ? index : latest), 0);
-
-  // Breakfast is cooked before leaving, so its water is no load out of camp; at a dry camp it was carried there with the evening's.
   const breakfast: Moment = {
     day: day.day,
     place: 'breakfast',
-    source: sourceBefore,
-    eachMl: 0,
-    groupMl: cookMl(day.day, ['breakfast']) + (day.walkingH > 0 ? 0 : lunchMl),
+    name: 'camp',
+    source: before,
+    use: { eachMl: none, groupMl: cookMl(menu, day.day, ['breakfast']) + (walks ? 0 : lunchMl) },
+    ...place,
   };
-  const walking = starts.map((start, index): Moment => ({
+  const starts: { name: string; atH: number; atM: number; source: Moment['source'] }[] = [
+    { name: day.day === 1 ? 'the start' : 'camp', atH: 0, atM: leg.fromM, source: before },
+    ...leg.sources
+      .filter((source) => source.atH > 1e-6 && source.atH < leg.walkingH - 1e-6)
+      .map((source) => ({ ...source, source: 'water' as const })),
+  ];
+  const noonH = leg.walkingH / 2;
+  const lunchAt = starts.reduce((latest, start, index) => (start.atH <= noonH + 1e-9 ? index : latest), 0);
+  const walking = walks
+    ? starts.map((start, index): Moment => {
+        const toH = starts[index + 1]?.atH ?? leg.walkingH;
+        return {
+          day: day.day,
+          place: 'walk',
+          name: start.name,
+          source: start.source,
+          use: {
+            eachMl: onWayMl.map((ml) => (ml * (toH - start.atH)) / leg.walkingH),
+            groupMl: index === lunchAt ? lunchMl : 0,
+          },
+          fromH: start.atH,
+          toH,
+          fromM: start.atM,
+          toM: starts[index + 1]?.atM ?? leg.toM,
+        };
+      })
+    : [];
+  const goesHome = day.day === trip.days.length && trip.lastMeal !== 'dinner';
+  const camp: Moment = {
     day: day.day,
-    place: index === 0 ? 'leaving camp' : 'source on the way',
-    source: index > 0 || sourceBefore,
-    eachMl: perHourMl * ((starts[index + 1] ?? day.walkingH) - start),
-    groupMl: index === lunchAt && day.walkingH > 0 ? lunchMl : 0,
-  }));
-  const isLast = day.day === trip.days.length;
-  const evening: Moment = {
-    day: day.day,
-    place: 'evening',
-    source: day.campWater === 'source' || (isLast && trip.lastMeal !== 'dinner'),
-    eachMl: campMl,
-    groupMl: cookMl(day.day, ['dinner', 'drink']),
+    place: 'camp',
+    name: 'camp',
+    source: goesHome || day.campWater === 'source' ? 'water' : day.campWater === 'snow' ? 'snow' : undefined,
+    use: { eachMl: atCampMl, groupMl: cookMl(menu, day.day, ['dinner', 'drink']) },
+    fromH: leg.walkingH,
+    toH: leg.walkingH,
+    fromM: leg.toM,
+    toM: leg.toM,
   };
-  return [breakfast, ...walking, evening];
+  return [breakfast, ...walking, camp];
+}
+
+function cookMl(menu: MenuPlan, day: number, meals: readonly MealKind[]): number {
+  return menu.meals
+    .filter((meal) => meal.day === day && meals.includes(meal.meal))
+    .reduce((sum, meal) => sum + meal.opened.reduce((water, lot) => water + lot.waterMl, 0), 0);
+}
+
+/** Water added to what one eater eats on a day, ml. */
+function foodWaterMl(menu: MenuPlan, day: number, eater: string): number {
+  let ml = 0;
+  for (const meal of menu.meals) {
+    if (meal.day !== day) continue;
+    for (const portion of meal.portions) {
+      const lot =
+        portion.eater === eater ? meal.opened.find((opened) => opened.code === portion.code) : undefined;
+      if (lot) ml += (lot.waterMl * portion.servings) / lot.servings;
+    }
+  }
+  return ml;
+}
+
+function capacityNotices(trip: ResolvedTrip, water: WaterPlan): Notice[] {
+  const holdsMl = trip.party.reduce((sum, eater) => sum + eater.waterCapacityMl, 0);
+  const notices: Notice[] = [];
+  for (const day of water.days) {
+    const worst = day.stretches.reduce<WaterStretch | undefined>(
+      (most, stretch) => (most && most.start.totalMl >= stretch.start.totalMl ? most : stretch),
+      undefined,
+    );
+    if (!worst || worst.start.totalMl <= holdsMl + 1) continue;
+    notices.push({
+      level: 'wrong',
+      topic: 'water',
+      day: day.day,
+      text: `Day ${day.day}: leaving ${worst.from}, the party has to carry ${showBoth(worst.start.totalMl, 'water')}, but its bottles and bags hold ${showBoth(holdsMl, 'water')}. Take more containers, or plan a source before${worst.toDryCamp ? ' or at the dry camp' : ' the next one'}.`,
+    });
+  }
+  return notices;
 }

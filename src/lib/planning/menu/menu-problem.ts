@@ -1,6 +1,6 @@
 import type { PouchLot, Stock } from '../model/pouch-lot.ts';
 import type { Settings } from '../model/settings.ts';
-import type { ResolvedEater } from '../model/trip-defaults.ts';
+import type { ResolvedEater } from '../model/resolve-trip.ts';
 import type { DayDemand } from '../model/trip-plan.ts';
 import type { MealKind } from '../model/words.ts';
 import { mayEat } from './exclusions.ts';

@@ -3,14 +3,17 @@ import { exampleLot, exampleTrip } from '../../../../tests/support/examples.ts';
 import { demandOf } from '../demand/day-demand.ts';
 import type { PouchLot } from '../model/pouch-lot.ts';
 import { defaultSettings, type Settings } from '../model/settings.ts';
-import { resolveTrip } from '../model/trip-defaults.ts';
+import { resolveTrip } from '../model/resolve-trip.ts';
 import type { TripInput } from '../model/trip.ts';
+import { plannedLegs } from '../route/trip-legs.ts';
 import { firstExpired } from './first-expired.ts';
 import { planMenu } from './plan-menu.ts';
 
 function planned(changes: Partial<TripInput>, stock: PouchLot[], settings: Settings = defaultSettings()) {
-  const trip = resolveTrip(exampleTrip(changes));
-  return planMenu(trip, demandOf(trip, settings), stock, settings, firstExpired);
+  const given = exampleTrip(changes);
+  const trip = resolveTrip(given);
+  const demand = demandOf(trip, plannedLegs(given, trip, []), () => 0, settings);
+  return planMenu(trip, demand, stock, settings, firstExpired);
 }
 const openedAt = (result: ReturnType<typeof planned>, day: number, meal: string) =>
   result.menu.meals

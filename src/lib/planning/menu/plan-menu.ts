@@ -1,6 +1,6 @@
 import type { PouchLot, Stock } from '../model/pouch-lot.ts';
 import type { Settings } from '../model/settings.ts';
-import type { ResolvedEater, ResolvedTrip } from '../model/trip-defaults.ts';
+import type { ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { DayDemand, EaterDayEnergy, MenuMeal, MenuPlan, Notice } from '../model/trip-plan.ts';
 import type { ChosenMeal } from '../model/trip.ts';
 import { exclusionsOf, whyNotServed } from './exclusions.ts';

@@ -1,8 +1,14 @@
 import { z } from 'zod';
 import { ShortText } from './words.ts';
 
-const AlongM = z.number('must be a distance').min(0, 'must not be negative').max(5_000_000, 'must be at most 5000 km');
-const AltitudeM = z.number('must be an altitude').min(-430, 'must be at least -430 m').max(8848, 'must be at most 8848 m');
+const AlongM = z
+  .number('must be a distance')
+  .min(0, 'must not be negative')
+  .max(5_000_000, 'must be at most 5000 km');
+const AltitudeM = z
+  .number('must be an altitude')
+  .min(-430, 'must be at least -430 m')
+  .max(8848, 'must be at most 8848 m');
 
 /** A point of the smoothed profile: how far along the route, and how high. */
 export const ProfilePoint = z.strictObject({ distanceM: AlongM, altitudeM: AltitudeM });
@@ -21,22 +27,32 @@ export type RouteWaypoint = z.infer<typeof RouteWaypoint>;
 export const Route = z
   .strictObject({
     name: ShortText,
-    profile: z.array(ProfilePoint).min(2, 'must have at least two points').max(4000, 'must have at most 4000 points'),
-    altitudeKnown: z.boolean().default(true).describe('False where the track had no elevation, so that the profile is flat by want of knowledge'),
+    profile: z
+      .array(ProfilePoint)
+      .min(2, 'must have at least two points')
+      .max(4000, 'must have at most 4000 points'),
+    altitudeKnown: z
+      .boolean()
+      .default(true)
+      .describe('False where the track had no elevation, so that the profile is flat by want of knowledge'),
     waypoints: z.array(RouteWaypoint).max(400, 'must have at most 400 waypoints').default([]),
   })
   .superRefine((route, context) => {
-    const fail = (path: (string | number)[], message: string) => context.addIssue({ code: 'custom', path, message });
+    const fail = (path: (string | number)[], message: string) =>
+      context.addIssue({ code: 'custom', path, message });
     route.profile.forEach((point, index) => {
       const before = route.profile[index - 1];
-      if (before && point.distanceM <= before.distanceM) fail(['profile', index, 'distanceM'], 'must lie further along the route than the point before it');
+      if (before && point.distanceM <= before.distanceM)
+        fail(['profile', index, 'distanceM'], 'must lie further along the route than the point before it');
     });
     const endM = route.profile.at(-1)?.distanceM ?? 0;
     const names = new Set<string>();
     route.waypoints.forEach(({ name, distanceM }, index) => {
-      if (names.has(name)) fail(['waypoints', index, 'name'], `"${name}" is on the route twice; tell them apart`);
+      if (names.has(name))
+        fail(['waypoints', index, 'name'], `"${name}" is on the route twice; tell them apart`);
       names.add(name);
-      if (distanceM > endM) fail(['waypoints', index, 'distanceM'], `lies beyond the end of the route, ${Math.round(endM)} m`);
+      if (distanceM > endM)
+        fail(['waypoints', index, 'distanceM'], `lies beyond the end of the route, ${Math.round(endM)} m`);
     });
   });
 export type Route = z.infer<typeof Route>;
@@ -46,6 +62,13 @@ export const WalkingTimeMethod = z.enum(WALKING_TIME_METHODS);
 export type WalkingTimeMethod = z.infer<typeof WalkingTimeMethod>;
 
 /** Ground underfoot, by the terrain factors of Soule & Goldman 1972. */
-export const TERRAINS = ['blacktop', 'dirt-road', 'light-brush', 'heavy-brush', 'swampy-bog', 'loose-sand'] as const;
+export const TERRAINS = [
+  'blacktop',
+  'dirt-road',
+  'light-brush',
+  'heavy-brush',
+  'swampy-bog',
+  'loose-sand',
+] as const;
 export const Terrain = z.enum(TERRAINS);
 export type Terrain = z.infer<typeof Terrain>;

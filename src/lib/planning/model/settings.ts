@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { Allergen } from './allergens.ts';
 import { Diet } from './diets.ts';
 import { FuelContainer } from './trip.ts';
-import { MealKind, ShortText } from './words.ts';
+import { CalendarDate, FuelKind, MealKind, ShortText } from './words.ts';
 
 const Share = z.number('must be a share').min(0, 'must not be negative').max(1, 'must be at most 100 %');
 
@@ -98,6 +98,43 @@ const USUAL_STAPLES: Staple[] = [
   { name: 'cocoa powder with sugar', meals: ['drink'], kcalPer100G: 390, allergens: [], diets: VEGAN },
 ];
 
+/** One boil measured at home or on the trail: from it comes the efficiency of this stove and pot. */
+export const StoveRun = z
+  .strictObject({
+    date: CalendarDate,
+    fuel: FuelKind,
+    grossBeforeG: z
+      .number('must be a weight')
+      .positive('must be more than 0')
+      .max(20_000, 'must be at most 20 kg')
+      .describe('Canister or bottle before, g'),
+    grossAfterG: z
+      .number('must be a weight')
+      .positive('must be more than 0')
+      .max(20_000, 'must be at most 20 kg')
+      .describe('The same after, g'),
+    waterMl: z
+      .number('must be a volume')
+      .min(50, 'must be at least 50 ml')
+      .max(20_000, 'must be at most 20 l')
+      .describe('Water brought to the boil, ml'),
+    fromC: z
+      .number('must be a temperature')
+      .min(0, 'must be at least 0 °C')
+      .max(60, 'must be at most 60 °C')
+      .describe('Temperature of the water before, °C'),
+    altitudeM: z
+      .number('must be an altitude')
+      .min(-430, 'must be at least -430 m')
+      .max(8848, 'must be at most 8848 m')
+      .describe('Where it was boiled, m'),
+  })
+  .refine((run) => run.grossAfterG < run.grossBeforeG, {
+    path: ['grossAfterG'],
+    message: 'must be less than before the boil, since fuel was burnt',
+  });
+export type StoveRun = z.infer<typeof StoveRun>;
+
 /** What holds for every trip of a household until it is changed. */
 export const Settings = z.strictObject({
   unitSystem: z.enum(['metric', 'us']).default('metric').describe('Units shown: metric or US customary'),
@@ -137,24 +174,30 @@ export const Settings = z.strictObject({
     .describe(
       "Most that an eater eats in a day, as a multiple of the day's target; what is opened above it is left over",
     ),
-  drinkAtRestMl: z
-    .number()
-    .min(500)
-    .max(8000)
-    .default(1600)
-    .describe('Drinking water for a day without walking, ml per eater'),
+  waterAtRestMl: z
+    .number('must be a volume')
+    .min(1000, 'must be at least 1000 ml')
+    .max(8000, 'must be at most 8000 ml')
+    .default(2250)
+    .describe('Water of a day at rest, ml per eater, the water in the food included'),
   drinkPerWalkingHourMl: z
-    .number()
-    .min(0)
-    .max(1400)
+    .number('must be a volume')
+    .min(0, 'must not be negative')
+    .max(1400, 'must be at most 1400 ml')
     .default(400)
-    .describe('Drinking water for each hour of walking on a mild day, ml per eater'),
+    .describe('Least drinking water for each hour of walking, ml per eater; heat and hard work raise it'),
   hotWaterC: z
     .number()
     .min(40, 'must be at least 40 °C')
     .max(95, 'must be at most 95 °C')
     .default(70)
     .describe('Temperature that "hot" water is heated to, °C'),
+  insulatedSteep: z.boolean().default(false).describe('Pouches steep in an insulating cover'),
+  stoveRuns: z
+    .array(StoveRun)
+    .max(200)
+    .default([])
+    .describe('Measured boils: the stove weighed before and after'),
   fuelContainers: z
     .array(FuelContainer)
     .min(1, 'must list at least one size')

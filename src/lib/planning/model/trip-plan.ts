@@ -42,13 +42,37 @@ export const Notice = z.strictObject({
 });
 export type Notice = z.infer<typeof Notice>;
 
+// route
+
+/** A day's walk: from the route, from a leg entered by hand, or level ground for the hours entered. */
+export const LegSummary = z.strictObject({
+  day: Day,
+  basis: z.enum(['route', 'by hand', 'hours only']),
+  fromM: Amount.describe('Where it begins along the route'),
+  distanceM: Amount,
+  climbM: Amount,
+  descentM: Amount,
+  highestM: z.number(),
+  walkingH: Amount.describe('With rests'),
+  movingH: Amount,
+  endsAt: z.string().optional(),
+  sources: z
+    .array(z.strictObject({ name: z.string(), atH: Amount, atM: Amount }))
+    .describe('Sources on the way that are counted on'),
+});
+export type LegSummary = z.infer<typeof LegSummary>;
+
 // demand
 
 export const EaterDayDemand = z.strictObject({
   eater: EaterName,
-  targetKcal: Amount,
+  basis: z.enum(['entered', 'adult body', 'minor body']),
+  need: Estimate.describe('Energy spent on the full day, kcal'),
+  deficitKcal: Amount.describe('Planned deficit of the full day'),
+  targetKcal: Amount.describe('What the meals of this day should bring'),
   mealKcal: z.partialRecord(MealKind, Amount).describe('The target by meal'),
-  terms: z.array(Term),
+  walkingRateW: Amount.describe('Mean metabolic rate on the move'),
+  walkingLoadG: Amount.describe('Mean load on the move'),
 });
 export type EaterDayDemand = z.infer<typeof EaterDayDemand>;
 export const DayDemand = z.strictObject({
@@ -115,19 +139,38 @@ export type MenuPlan = z.infer<typeof MenuPlan>;
 
 // water
 
+/** Water in the packs at one moment: each eater's own, and the group's for its food. */
+export const WaterLoad = z.strictObject({
+  own: z.array(z.strictObject({ eater: EaterName, ml: Amount })),
+  groupMl: Amount,
+  totalMl: Amount,
+});
+export type WaterLoad = z.infer<typeof WaterLoad>;
+
+/** The way from one source, or from camp, to the next source or camp. */
+export const WaterStretch = z.strictObject({
+  from: z.string(),
+  fromH: Amount,
+  toH: Amount,
+  fromM: Amount.describe('Along the route'),
+  toM: Amount,
+  refilled: z.boolean().describe('Water is taken up where it begins'),
+  toDryCamp: z.boolean().describe('It leads to a camp without water'),
+  start: WaterLoad.describe('Carried where it begins'),
+  drunkEach: z.array(z.strictObject({ eater: EaterName, ml: Amount })),
+});
+export type WaterStretch = z.infer<typeof WaterStretch>;
+
 export const DayWater = z.strictObject({
   day: Day,
+  wbgtC: z.number().describe('Wet-bulb globe temperature at midday'),
   drink: z.array(z.strictObject({ eater: EaterName, ml: Estimate })),
   drinkMl: Amount.describe('Drinking water of the party'),
   cookMl: Amount.describe('Water added to the food of the day'),
-  morning: z
-    .strictObject({ eachMl: Amount, groupMl: Amount })
-    .describe('Carried out of camp: each for themselves, and for the food on the way'),
-  toDryCamp: z
-    .strictObject({ eachMl: Amount, groupMl: Amount })
-    .optional()
-    .describe('Carried from the last source to a dry camp'),
+  stretches: z.array(WaterStretch),
   peakMl: Amount.describe('The most that the party carries at once on this day'),
+  meltMl: Amount.describe('Water melted from snow at this camp'),
+  treatMl: Amount.describe('Water taken up from the land on this day'),
 });
 export type DayWater = z.infer<typeof DayWater>;
 export const WaterPlan = z.strictObject({
@@ -143,23 +186,32 @@ export type WaterPlan = z.infer<typeof WaterPlan>;
 
 export const Boil = z.strictObject({
   day: Day,
-  meal: MealKind,
+  purpose: z.enum(['meal', 'melting', 'making safe']),
+  meal: MealKind.optional(),
   waterMl: Amount,
   fromC: z.number(),
   toC: z.number(),
   altitudeM: z.number(),
-  heatKJ: Amount.describe('Heat that has to reach the water'),
+  heatKJ: Amount.describe('Heat that has to reach water and pot'),
+  efficiency: z.number().describe('In this wind and cold'),
   fuelG: Amount.describe('Fuel burnt for it, without the reserve'),
 });
 export type Boil = z.infer<typeof Boil>;
 export const FuelPlan = z.strictObject({
   fuel: FuelKind,
-  efficiency: z.number(),
+  efficiency: z.number().describe('In calm mild air'),
+  efficiencyBasis: z.enum(['entered', 'measured', 'usual']),
   boils: z.array(Boil),
   need: Estimate.describe('Fuel burnt, g'),
   withReserveG: Amount,
   containers: z.array(
-    z.strictObject({ label: z.string(), count: z.int().positive(), netG: Amount, tareG: Amount }),
+    z.strictObject({
+      label: z.string(),
+      count: z.int().positive(),
+      netG: Amount.describe('Fuel in one'),
+      tareG: Amount,
+      started: z.boolean().describe('From home, part full'),
+    }),
   ),
   takenG: Amount.describe('Fuel in the containers'),
   grossG: Amount.describe('Fuel and containers'),
@@ -200,7 +252,11 @@ export const DayLoad = z.strictObject({
   ...LoadParts,
   peakG: Amount.describe('Heaviest pack of the day'),
   peakWaterG: Amount.describe('Water in it'),
-  peakWhen: z.enum(['leaving camp', 'leaving the last source for a dry camp']),
+  peakWhen: z.string().describe('Where the heaviest pack is shouldered'),
+  meanWalkingG: Amount.describe('Mean load on the move'),
+  stretches: z.array(
+    z.strictObject({ from: z.string(), fromM: Amount, toM: Amount, startG: Amount, endG: Amount }),
+  ),
   limitG: Amount,
   overG: Amount.describe('Peak above what this eater may carry'),
 });
@@ -322,6 +378,10 @@ export const TripPlan = z.strictObject({
     z.strictObject({ field: z.string(), value: z.union([z.string(), z.number()]), reason: z.string() }),
   ),
   notices: z.array(Notice),
+  legs: z.array(LegSummary),
+  coupling: z
+    .strictObject({ steps: z.int().positive(), changeKcal: Amount, settled: z.boolean() })
+    .describe('Rounds until the loads that make the need and the food that makes the loads agreed'),
   demand: z.array(DayDemand),
   menu: MenuPlan,
   water: WaterPlan,

@@ -1,7 +1,9 @@
 import { z } from 'zod';
 import { Allergen } from './allergens.ts';
+import { Body } from './body.ts';
 import { Diet } from './diets.ts';
 import { LotCode } from './pouch-lot.ts';
+import { Route, Terrain, WalkingTimeMethod } from './route.ts';
 import { CalendarDate, FuelKind, MainMeal, MealKind, ShortText } from './words.ts';
 
 const DailyEnergyKcal = z
@@ -17,8 +19,9 @@ const LoadG = z
 export const Eater = z.strictObject({
   name: ShortText.describe('Name, unique in the party'),
   energyKcal: DailyEnergyKcal.optional().describe(
-    'Energy target of this eater, kcal per full day; left out: that of the trip',
+    'Energy target of this eater, kcal per full day; left out: from the body data, or that of the trip',
   ),
+  body: Body.optional().describe('Body data to estimate the need from, where no energy target is given'),
   allergens: z.array(Allergen).default([]).describe('Allergens this eater must not be served'),
   diets: z
     .array(Diet)
@@ -26,6 +29,12 @@ export const Eater = z.strictObject({
     .describe('Diets that everything served to this eater must be stated to meet'),
   maxLoadG: LoadG.optional().describe('The most this eater may carry, g'),
   baseLoadG: LoadG.optional().describe('Pack without food, fuel and water, g'),
+  waterCapacityMl: z
+    .number('must be a volume')
+    .nonnegative('must not be negative')
+    .max(40_000, 'must be at most 40 l')
+    .optional()
+    .describe('What the water bottles and bags of this eater hold together, ml'),
 });
 export type Eater = z.infer<typeof Eater>;
 
@@ -36,35 +45,64 @@ export const DayConditions = z.strictObject({
     .min(0, 'must not be negative')
     .max(20, 'must be at most 20 hours')
     .optional()
-    .describe('Walking time, h'),
+    .describe('Walking time with rests, h; left out: from the route or the leg'),
+  distanceM: z
+    .number('must be a distance')
+    .min(0, 'must not be negative')
+    .max(150_000, 'must be at most 150 km a day')
+    .optional()
+    .describe('Length of the leg where there is no route, m'),
+  climbM: z
+    .number('must be a height')
+    .min(0, 'must not be negative')
+    .max(9000, 'must be at most 9000 m a day')
+    .optional()
+    .describe('Climb of the leg, m'),
+  descentM: z
+    .number('must be a height')
+    .min(0, 'must not be negative')
+    .max(9000, 'must be at most 9000 m a day')
+    .optional()
+    .describe('Descent of the leg, m'),
+  endsAt: ShortText.optional().describe(
+    'Waypoint of the route where this day ends; the one of the day before makes a rest day',
+  ),
+  terrain: Terrain.optional().describe('Ground underfoot'),
   campAltitudeM: z
     .number('must be an altitude')
     .min(-430, 'must be at least -430 m')
     .max(8848, 'must be at most 8848 m')
     .optional()
-    .describe("Altitude of the day's highest stove stop, m"),
+    .describe("Altitude of the day's highest stove stop, m; left out: from the route"),
   airTemperatureC: z
     .number('must be a temperature')
     .min(-50, 'must be at least -50 °C')
     .max(55, 'must be at most 55 °C')
     .optional()
     .describe('Air temperature at midday, °C'),
+  humidityShare: z
+    .number('must be a share')
+    .min(0, 'must not be negative')
+    .max(1, 'must be at most 100 %')
+    .optional()
+    .describe('Relative humidity at midday, 0 to 1'),
+  wind: z.enum(['calm', 'breezy', 'windy']).optional().describe('Wind at the stove, behind its shield'),
   waterTemperatureC: z
     .number('must be a temperature')
-    .min(0, 'must be at least 0 °C')
+    .min(-40, 'must be at least -40 °C')
     .max(60, 'must be at most 60 °C')
     .optional()
-    .describe('Temperature of the water before it is heated, °C'),
+    .describe('Temperature of the water before it is heated, °C; below 0 it is ice or snow'),
   campWater: z
-    .enum(['source', 'dry'])
+    .enum(['source', 'dry', 'snow'])
     .optional()
-    .describe('Water source at the camp of this night, or a dry camp'),
+    .describe('At the camp of this night: a water source, none (dry camp), or snow to melt'),
   waterEveryH: z
     .number('must be a number of hours')
     .min(0.25, 'must be at least a quarter of an hour')
     .max(48, 'must be at most 48 hours')
     .optional()
-    .describe('Walking time between water sources on the way, h'),
+    .describe('Walking time between water sources on the way, h; not used where the route has sources'),
 });
 export type DayConditions = z.infer<typeof DayConditions>;
 
@@ -80,6 +118,28 @@ export const FuelContainer = z.strictObject({
 });
 export type FuelContainer = z.infer<typeof FuelContainer>;
 
+/** A canister or bottle that is at home already, by the scale. */
+export const StartedContainer = z
+  .strictObject({
+    label: ShortText.describe('Which one it is'),
+    fuel: FuelKind,
+    grossG: z
+      .number('must be a weight')
+      .nonnegative('must not be negative')
+      .max(15_000, 'must be at most 15 kg')
+      .describe('Weight on the scale, g'),
+    tareG: z
+      .number('must be a weight')
+      .nonnegative('must not be negative')
+      .max(5_000, 'must be at most 5 kg')
+      .describe('Weight when empty, g'),
+  })
+  .refine((container) => container.grossG >= container.tareG, {
+    path: ['grossG'],
+    message: 'is less than the container weighs when empty; weigh again, or correct the empty weight',
+  });
+export type StartedContainer = z.infer<typeof StartedContainer>;
+
 export const Stove = z.strictObject({
   fuel: FuelKind.optional().describe('Fuel it burns'),
   efficiency: z
@@ -94,6 +154,23 @@ export const Stove = z.strictObject({
     .max(3, 'must be at most 300 %')
     .optional()
     .describe('Fuel taken above the need, as a share of the need'),
+  potG: z
+    .number('must be a weight')
+    .nonnegative('must not be negative')
+    .max(5000, 'must be at most 5 kg')
+    .optional()
+    .describe('Weight of the pot and lid that is heated each time, g'),
+  potMl: z
+    .number('must be a volume')
+    .min(100, 'must be at least 0.1 l')
+    .max(20_000, 'must be at most 20 l')
+    .optional()
+    .describe('Water boiled at a time, ml'),
+  started: z
+    .array(StartedContainer)
+    .max(20)
+    .default([])
+    .describe('Part-full containers at home that may be taken'),
 });
 export type Stove = z.infer<typeof Stove>;
 
@@ -130,6 +207,38 @@ const TripFields = z.strictObject({
   energyKcal: DailyEnergyKcal.optional().describe(
     'Energy target for every eater without their own, kcal per full day',
   ),
+  planFor: z
+    .enum(['low', 'middle', 'high'])
+    .optional()
+    .describe('Point of the range of each estimated need that the plan is made for'),
+  deficitShare: z
+    .number('must be a share')
+    .min(0, 'must not be negative')
+    .max(0.4, 'must be at most 40 %')
+    .optional()
+    .describe('Planned energy deficit, as a share of the need; never applied to minors'),
+  treatment: z
+    .enum(['boil', 'filter', 'chemical', 'none'])
+    .optional()
+    .describe('How water from the land is made safe to drink'),
+  route: Route.optional(),
+  pace: z
+    .strictObject({
+      method: WalkingTimeMethod.optional().describe('How walking time is reckoned'),
+      partyFactor: z
+        .number('must be a factor')
+        .min(0.3, 'must be at least 0.3')
+        .max(4, 'must be at most 4')
+        .optional()
+        .describe('Time of this party over the time of the method'),
+      restShare: z
+        .number('must be a share')
+        .min(0, 'must not be negative')
+        .max(2, 'must be at most 200 %')
+        .optional()
+        .describe('Rests, as a share of the time on the move'),
+    })
+    .default({}),
   party: z
     .array(Eater)
     .min(1, 'must have at least one eater')
@@ -140,7 +249,7 @@ const TripFields = z.strictObject({
     .max(90)
     .default([])
     .describe('Conditions day by day; a day that is left out takes the defaults'),
-  stove: Stove.default({}),
+  stove: Stove.default({ started: [] }),
   menu: z
     .array(ChosenMeal)
     .max(600)
@@ -176,6 +285,19 @@ export const Trip = TripFields.superRefine((trip, context) => {
     MainMeal.options.indexOf(trip.firstMeal) > MainMeal.options.indexOf(trip.lastMeal)
   )
     fail(['lastMeal'], `is ${trip.lastMeal}, before the first meal, ${trip.firstMeal}, of the same day`);
+
+  let endM = 0;
+  trip.days.forEach(({ endsAt }, index) => {
+    if (endsAt === undefined) return;
+    const waypoint = trip.route?.waypoints.find((other) => other.name === endsAt);
+    if (!waypoint) fail(['days', index, 'endsAt'], `"${endsAt}" is no waypoint of the route`);
+    else if (waypoint.distanceM < endM)
+      fail(
+        ['days', index, 'endsAt'],
+        `"${endsAt}" lies before the end of an earlier day; order the days along the route`,
+      );
+    else endM = waypoint.distanceM;
+  });
 
   const meals = new Set<string>();
   trip.menu.forEach(({ day, meal, opened }, index) => {

@@ -2,7 +2,7 @@ import { FED_SHARE } from '../menu/plan-menu.ts';
 import { exclusionsOf, mayEat } from '../menu/exclusions.ts';
 import { pouchEnergyKcal, pouchGrossG, type PouchLot, type Stock } from '../model/pouch-lot.ts';
 import type { Settings } from '../model/settings.ts';
-import type { ResolvedEater, ResolvedTrip } from '../model/trip-defaults.ts';
+import type { ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
 import type {
   DayDemand,
   MenuPlan,

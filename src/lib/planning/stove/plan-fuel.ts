@@ -1,95 +1,218 @@
+import type { Assumption, ResolvedDay, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { Settings } from '../model/settings.ts';
-import type { ResolvedTrip } from '../model/trip-defaults.ts';
-import type { Boil, FuelPlan, MenuPlan, Notice } from '../model/trip-plan.ts';
+import { STOVE_EFFICIENCY } from '../model/trip-defaults.ts';
+import type { Boil, FuelPlan, MenuPlan, Notice, WaterPlan } from '../model/trip-plan.ts';
 import { boilingPointC } from './boiling-point.ts';
+import { calibrateStove } from './calibrate-stove.ts';
 import { chooseContainers } from './choose-containers.ts';
 import { FUEL_LABEL, NET_CALORIFIC_VALUE } from './fuels.ts';
 import { heatForWaterKJ } from './heat-of-water.ts';
 import { stoveStopOf } from './stove-stop.ts';
 
-/** Spread of a stove's efficiency from wind, pot and flame, as a share of it (common practice). */
-const EFFICIENCY_SPREAD = 0.2;
+/** Share of the efficiency that is left in wind, behind a shield (common practice). */
+const WIND_FACTOR: Readonly<Record<ResolvedDay['wind'], number>> = { calm: 1, breezy: 0.85, windy: 0.7 };
+/** The pot loses more heat to colder air: 0.4 % of the efficiency for each degree below 20 °C (common practice). */
+const MILD_C = 20;
+const COLD_LOSS_PER_DEGREE = 0.004;
+/** Spread of an efficiency that the user entered, as a share of it (common practice). */
+const ENTERED_SPREAD = 0.1;
+/** Specific heat of an aluminium pot, kJ/(kg K) (handbook value; steel 0.5 and titanium 0.52 take less). */
+const POT_SPECIFIC_HEAT = 0.9;
+/** Melted snow is warmed to this to drink, °C; melting loses this share more to steam, spills and snow that is not taken (common practice). */
+const MELTED_C = 5;
+/** Keeping a pot at a rolling boil takes about this, kW (common practice), for 1 minute, above 2000 m for 3 (CDC). */
+const ROLLING_BOIL_KW = 0.3;
+export const SAFE_BOIL_MIN = (altitudeM: number): number => (altitudeM > 2000 ? 3 : 1);
+
+/** The efficiency of the stove in calm mild air, where it comes from, and its range. */
+function stoveEfficiency(
+  trip: ResolvedTrip,
+  settings: Settings,
+): { value: number; low: number; high: number; basis: FuelPlan['efficiencyBasis']; assumption?: Assumption } {
+  const { fuel, efficiency } = trip.stove;
+  if (efficiency !== undefined)
+    return {
+      value: efficiency,
+      low: efficiency * (1 - ENTERED_SPREAD),
+      high: Math.min(1, efficiency * (1 + ENTERED_SPREAD)),
+      basis: 'entered',
+    };
+  const measured = calibrateStove(settings.stoveRuns, fuel);
+  if (measured) {
+    const reason = `measured in ${measured.runs} boil${measured.runs > 1 ? 's' : ''} of your own`;
+    return {
+      value: measured.efficiency,
+      low: measured.low,
+      high: measured.high,
+      basis: 'measured',
+      assumption: { field: 'stove.efficiency', value: measured.efficiency, reason },
+    };
+  }
+  const usual = STOVE_EFFICIENCY[fuel];
+  return {
+    value: usual.value,
+    low: usual.low,
+    high: usual.high,
+    basis: 'usual',
+    assumption: { field: 'stove.efficiency', value: usual.value, reason: usual.reason },
+  };
+}
 
 /**
- * Fuel for the menu: each meal's water from its temperature to the boil at that altitude (or to "hot"), over the stove's efficiency, plus the reserve,
- * in the lightest set of whole containers.
+ * Fuel for the trip: each meal's water from its temperature to the boil at that altitude (or to "hot"), snow to melt, water to make safe by boiling, with the pot, over the
+ * stove's efficiency in that day's wind and cold; plus the reserve, in the lightest set of containers, started ones from home included.
  */
 export function planFuel(
   trip: ResolvedTrip,
   menu: MenuPlan,
+  water: WaterPlan,
   settings: Settings,
-): { fuel: FuelPlan; notices: Notice[] } {
-  const { fuel, efficiency, reserve } = trip.stove;
+): { fuel: FuelPlan; notices: Notice[]; assumptions: Assumption[] } {
+  const { fuel, reserve, potG, potMl } = trip.stove;
   const kJPerG = NET_CALORIFIC_VALUE[fuel];
-  const boils = menu.meals.flatMap((meal): Boil[] => {
+  const stove = stoveEfficiency(trip, settings);
+
+  const boilOf = (
+    stop: ResolvedDay,
+    at: Pick<Boil, 'day' | 'purpose' | 'meal'>,
+    waterMl: number,
+    toC: number,
+    extraKJ = 0,
+  ): Boil => {
+    const efficiency =
+      stove.value *
+      WIND_FACTOR[stop.wind] *
+      (1 - COLD_LOSS_PER_DEGREE * Math.max(0, MILD_C - stop.airTemperatureC));
+    const potsful = Math.ceil(waterMl / potMl);
+    const potKJ = potsful * (potG / 1000) * POT_SPECIFIC_HEAT * Math.max(0, toC - stop.waterTemperatureC);
+    const heatKJ = heatForWaterKJ(waterMl, stop.waterTemperatureC, toC) + potKJ + extraKJ * potsful;
+    return {
+      ...at,
+      waterMl,
+      fromC: stop.waterTemperatureC,
+      toC,
+      altitudeM: stop.campAltitudeM,
+      heatKJ,
+      efficiency,
+      fuelG: heatKJ / (kJPerG * efficiency),
+    };
+  };
+
+  const meals = menu.meals.flatMap((meal): Boil[] => {
     const stop = stoveStopOf(trip, meal.day, meal.meal);
     const boilC = boilingPointC(stop.campAltitudeM);
     return (['boiling', 'hot'] as const).flatMap((kind) => {
       const waterMl = meal.opened
         .filter((lot) => lot.waterKind === kind)
         .reduce((sum, lot) => sum + lot.waterMl, 0);
-      if (waterMl === 0) return [];
       const toC = kind === 'boiling' ? boilC : Math.min(settings.hotWaterC, boilC);
-      const heatKJ = heatForWaterKJ(waterMl, stop.waterTemperatureC, toC);
-      return [
-        {
-          day: meal.day,
-          meal: meal.meal,
-          waterMl,
-          fromC: stop.waterTemperatureC,
-          toC,
-          altitudeM: stop.campAltitudeM,
-          heatKJ,
-          fuelG: heatKJ / (kJPerG * efficiency),
-        },
-      ];
+      return waterMl === 0
+        ? []
+        : [boilOf(stop, { day: meal.day, purpose: 'meal', meal: meal.meal }, waterMl, toC)];
     });
   });
+  const drinking = trip.days.flatMap((stop): Boil[] => {
+    const day = water.days[stop.day - 1];
+    if (!day) return [];
+    const boilC = boilingPointC(stop.campAltitudeM);
+    const heatedMl = meals
+      .filter((boil) => boil.day === stop.day)
+      .reduce((sum, boil) => sum + boil.waterMl, 0);
+    const coldMl = Math.max(0, day.treatMl - heatedMl);
+    const meltMl = Math.min(coldMl, day.meltMl);
+    if (trip.treatment === 'boil') {
+      const keepBoilingKJ = ROLLING_BOIL_KW * SAFE_BOIL_MIN(stop.campAltitudeM) * 60;
+      return coldMl > 0
+        ? [boilOf(stop, { day: stop.day, purpose: 'making safe' }, coldMl, boilC, keepBoilingKJ)]
+        : [];
+    }
+    return meltMl > 0
+      ? [
+          boilOf(
+            { ...stop, waterTemperatureC: Math.min(stop.waterTemperatureC, -1) },
+            { day: stop.day, purpose: 'melting' },
+            meltMl,
+            MELTED_C,
+          ),
+        ]
+      : [];
+  });
+  const boils = [...meals, ...drinking].sort((a, b) => a.day - b.day);
 
+  const burntG = boils.reduce((sum, boil) => sum + boil.fuelG, 0);
+  const withReserveG = burntG * (1 + reserve);
+  const containers = chooseContainers(
+    withReserveG,
+    settings.fuelContainers.filter((size) => size.fuel === fuel),
+    trip.stove.started.filter((container) => container.fuel === fuel),
+  );
   const heatKJ = boils.reduce((sum, boil) => sum + boil.heatKJ, 0);
   const waterMl = boils.reduce((sum, boil) => sum + boil.waterMl, 0);
-  const burnG = (share: number) => heatKJ / (kJPerG * Math.min(1, efficiency * share));
-  const withReserveG = burnG(1) * (1 + reserve);
-  const sizes = settings.fuelContainers.filter((size) => size.fuel === fuel);
-  const taken = chooseContainers(withReserveG, sizes);
-  const takenG = taken.reduce((sum, { container, count }) => sum + container.netG * count, 0);
-  const notices: Notice[] = [];
-  if (withReserveG > 0 && sizes.length === 0)
-    notices.push({
-      level: 'wrong',
-      topic: 'fuel',
-      text: `The settings list no container for ${FUEL_LABEL[fuel]}, so its weight is missing from the packs; add the sizes you can get under Settings.`,
-    });
-
   return {
     fuel: {
       fuel,
-      efficiency,
+      efficiency: stove.value,
+      efficiencyBasis: stove.basis,
       boils,
       need: {
-        value: burnG(1),
-        low: burnG(1 + EFFICIENCY_SPREAD),
-        high: burnG(1 - EFFICIENCY_SPREAD),
+        value: burntG,
+        low: (burntG * stove.value) / stove.high,
+        high: (burntG * stove.value) / stove.low,
         terms: [
           { label: 'water to heat', value: waterMl, unit: 'ml' },
-          { label: 'heat into the water', value: heatKJ, unit: 'kJ' },
+          { label: 'heat into water and pot', value: heatKJ, unit: 'kJ' },
           { label: `heat in ${FUEL_LABEL[fuel]}`, value: kJPerG, unit: 'kJ/g' },
-          { label: 'share of it that reaches the water', value: efficiency * 100, unit: '%' },
+          {
+            label: `share of it that arrives, in calm mild air (${stove.basis})`,
+            value: stove.value * 100,
+            unit: '%',
+          },
+          {
+            label: 'the same in the wind and cold of the trip',
+            value: burntG > 0 ? (heatKJ / (burntG * kJPerG)) * 100 : stove.value * 100,
+            unit: '%',
+          },
         ],
       },
       withReserveG,
-      containers: taken.map(({ container, count }) => ({
-        label: container.label,
-        count,
-        netG: container.netG,
-        tareG: container.tareG,
-      })),
-      takenG,
-      grossG: taken.reduce(
-        (sum, { container, count }) => sum + (container.netG + container.tareG) * count,
-        0,
-      ),
+      containers,
+      takenG: containers.reduce((sum, { netG, count }) => sum + netG * count, 0),
+      grossG: containers.reduce((sum, { netG, tareG, count }) => sum + (netG + tareG) * count, 0),
     },
-    notices,
+    notices: fuelNotices(trip, withReserveG, containers.length),
+    assumptions: stove.assumption ? [stove.assumption] : [],
   };
+}
+
+/** Boiling points at sea level: n-butane -0.5 °C, isobutane -11.7 °C, propane -42.1 °C (handbook values). Nights are some 10 °C colder than midday (common practice). */
+const ISOBUTANE_BOILS_C = -11.7;
+const NIGHT_COLDER_C = 10;
+
+function fuelNotices(trip: ResolvedTrip, withReserveG: number, containers: number): Notice[] {
+  const notices: Notice[] = [];
+  if (withReserveG > 0 && containers === 0)
+    notices.push({
+      level: 'wrong',
+      topic: 'fuel',
+      text: `The settings list no container for ${FUEL_LABEL[trip.stove.fuel]}, so its weight is missing from the packs; add the sizes you can get under Settings.`,
+    });
+  const coldest = trip.days.reduce((cold, day) => (day.airTemperatureC < cold.airTemperatureC ? day : cold));
+  if (
+    withReserveG > 0 &&
+    trip.stove.fuel === 'canister-gas' &&
+    coldest.airTemperatureC - NIGHT_COLDER_C < ISOBUTANE_BOILS_C + 10
+  )
+    notices.push({
+      level: 'caution',
+      topic: 'stove',
+      day: coldest.day,
+      text: `Day ${coldest.day} is cold for canister gas: n-butane boils off only above -0.5 °C (31 °F) and isobutane above -11.7 °C (11 °F), and a canister cools itself as it burns. Choose a mix with much isobutane and propane, keep the canister warm in your clothes, never over a flame, or take a liquid-fuel stove.`,
+    });
+  if (withReserveG > 0)
+    notices.push({
+      level: 'caution',
+      topic: 'stove',
+      text: 'Ask whether fires and stoves are banned on the route at that season. Never use a stove in a closed tent or hut: its carbon monoxide can kill.',
+    });
+  return notices;
 }

@@ -1,4 +1,4 @@
-import type { ResolvedDay, ResolvedTrip } from '../model/trip-defaults.ts';
+import type { ResolvedDay, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { MealKind } from '../model/words.ts';
 
 /** The day whose camp a meal is cooked at: breakfast is still at the camp of the night before. */

@@ -1,6 +1,7 @@
 import { exclusionsOf } from '../menu/exclusions.ts';
 import type { Stock } from '../model/pouch-lot.ts';
-import type { ResolvedTrip } from '../model/trip-defaults.ts';
+import type { Settings } from '../model/settings.ts';
+import type { ResolvedTrip } from '../model/resolve-trip.ts';
 import type {
   CarryPlan,
   CardMeal,
@@ -25,6 +26,7 @@ export function makeCard(
   stock: Stock,
   carry: CarryPlan,
   fuel: FuelPlan,
+  settings: Settings,
 ): TrailCard {
   const lots = new Map(stock.map((lot) => [lot.code, lot]));
   const first = trip.days[0];
@@ -53,7 +55,10 @@ export function makeCard(
         waterMl: opened.waterMl,
         waterMlPerPouch: opened.waterMl / opened.pouches,
         waterKind: opened.waterKind,
-        steepMin: opened.waterKind === 'boiling' ? steepAtAltitudeMin(lot.steepMin, boilsAtC) : lot.steepMin,
+        steepMin:
+          opened.waterKind === 'boiling'
+            ? steepAtAltitudeMin(lot.steepMin, boilsAtC, settings.insulatedSteep)
+            : lot.steepMin,
         steepSeaLevelMin: lot.steepMin,
         ...(lot.allergens ? { allergens: lot.allergens } : {}),
         carriedBy,

@@ -1,0 +1,177 @@
+import type { Body } from './body.ts';
+import type { Terrain, WalkingTimeMethod } from './route.ts';
+import { TRIP_DEFAULTS, type Default } from './trip-defaults.ts';
+import type { DayConditions, Eater, StartedContainer, Trip } from './trip.ts';
+import type { FuelKind, MainMeal } from './words.ts';
+
+/** One value that a plan rests on although nobody entered it; `field` is its path in the trip, such as `days.0.walkingH`. */
+export type Assumption = { readonly field: string; readonly value: string | number; readonly reason: string };
+
+/** A need is either entered, kcal per full day, or estimated from body data. */
+export type Need =
+  { readonly kind: 'entered'; readonly kcal: number } | { readonly kind: 'body'; readonly body: Body };
+
+export type ResolvedEater = Pick<Eater, 'name' | 'allergens' | 'diets'> & {
+  readonly need: Need;
+  readonly maxLoadG: number;
+  readonly baseLoadG: number;
+  readonly waterCapacityMl: number;
+};
+export type ResolvedDay = {
+  readonly day: number;
+  readonly date: string;
+  readonly walkingH: number;
+  readonly campAltitudeM: number;
+  readonly airTemperatureC: number;
+  readonly humidityShare: number;
+  readonly wind: NonNullable<DayConditions['wind']>;
+  readonly terrain: Terrain;
+  readonly waterTemperatureC: number;
+  readonly campWater: NonNullable<DayConditions['campWater']>;
+  readonly waterEveryH: number;
+};
+export type Pace = {
+  readonly method: WalkingTimeMethod;
+  readonly partyFactor: number;
+  readonly restShare: number;
+};
+export type ResolvedTrip = {
+  readonly name: string;
+  readonly firstMeal: MainMeal;
+  readonly lastMeal: MainMeal;
+  readonly party: readonly ResolvedEater[];
+  readonly planFor: NonNullable<Trip['planFor']>;
+  readonly deficitShare: number;
+  readonly days: readonly ResolvedDay[];
+  readonly treatment: NonNullable<Trip['treatment']>;
+  readonly stove: {
+    readonly fuel: FuelKind;
+    /** Missing: as measured by the user, or usual for the fuel. */
+    readonly efficiency: number | undefined;
+    readonly reserve: number;
+    readonly potG: number;
+    readonly potMl: number;
+    readonly started: readonly StartedContainer[];
+  };
+  readonly menu: Trip['menu'];
+  readonly assumptions: readonly Assumption[];
+};
+
+/** What a route or a leg says of a day, where there is one. */
+export type KnownDay = {
+  readonly walkingH: number;
+  readonly campAltitudeM: number | undefined;
+  readonly campWater: 'source' | 'dry' | undefined;
+};
+
+/** @returns the calendar date `days` after `date`. */
+export function addDays(date: string, days: number): string {
+  return new Date(Date.parse(`${date}T00:00:00Z`) + days * 86_400_000).toISOString().slice(0, 10);
+}
+
+/** The pace of the party, with the defaults for what is left out. */
+export function paceOf(trip: Trip): Pace {
+  return {
+    method: trip.pace.method ?? TRIP_DEFAULTS.paceMethod.value,
+    partyFactor: trip.pace.partyFactor ?? TRIP_DEFAULTS.partyFactor.value,
+    restShare: trip.pace.restShare ?? TRIP_DEFAULTS.restShare.value,
+  };
+}
+
+/**
+ * Fills in what the user left out and lists every value filled in, so that a plan can show its defaults as such.
+ *
+ * @param trip a valid trip
+ * @param known by day, what the route or a leg entered by hand says
+ */
+export function resolveTrip(trip: Trip, known: readonly (KnownDay | undefined)[] = []): ResolvedTrip {
+  const assumptions: Assumption[] = [];
+  const orDefault = <T extends string | number>(
+    field: string,
+    given: T | undefined,
+    fallback: Default<T>,
+  ): T => {
+    if (given !== undefined) return given;
+    assumptions.push({ field, value: fallback.value, reason: fallback.reason });
+    return fallback.value;
+  };
+
+  const isOnTripsEnergy = (eater: Eater) => eater.energyKcal === undefined && eater.body === undefined;
+  const tripKcal = trip.party.some(isOnTripsEnergy)
+    ? orDefault('energyKcal', trip.energyKcal, TRIP_DEFAULTS.energyKcal)
+    : 0;
+  const firstMeal = orDefault('firstMeal', trip.firstMeal, TRIP_DEFAULTS.firstMeal);
+  const lastMealDefault =
+    trip.dayCount === 1 && firstMeal === 'dinner'
+      ? { value: 'dinner' as const, reason: 'the only day begins with dinner' }
+      : TRIP_DEFAULTS.lastMeal;
+  const lastMeal = orDefault('lastMeal', trip.lastMeal, lastMealDefault);
+  const party = trip.party.map((eater, index): ResolvedEater => ({
+    name: eater.name,
+    need:
+      eater.energyKcal === undefined && eater.body !== undefined
+        ? { kind: 'body', body: eater.body }
+        : { kind: 'entered', kcal: eater.energyKcal ?? tripKcal },
+    allergens: eater.allergens,
+    diets: eater.diets,
+    maxLoadG: orDefault(`party.${index}.maxLoadG`, eater.maxLoadG, TRIP_DEFAULTS.maxLoadG),
+    baseLoadG: orDefault(`party.${index}.baseLoadG`, eater.baseLoadG, TRIP_DEFAULTS.baseLoadG),
+    waterCapacityMl: orDefault(
+      `party.${index}.waterCapacityMl`,
+      eater.waterCapacityMl,
+      TRIP_DEFAULTS.waterCapacityMl,
+    ),
+  }));
+  const days = Array.from({ length: trip.dayCount }, (_, index): ResolvedDay => {
+    const given = trip.days[index] ?? {};
+    const leg = known[index];
+    const at = (name: string) => `days.${index}.${name}`;
+    return {
+      day: index + 1,
+      date: addDays(trip.startDate, index),
+      walkingH: orDefault(at('walkingH'), given.walkingH ?? leg?.walkingH, TRIP_DEFAULTS.walkingH),
+      campAltitudeM: orDefault(
+        at('campAltitudeM'),
+        given.campAltitudeM ?? leg?.campAltitudeM,
+        TRIP_DEFAULTS.campAltitudeM,
+      ),
+      airTemperatureC: orDefault(at('airTemperatureC'), given.airTemperatureC, TRIP_DEFAULTS.airTemperatureC),
+      humidityShare: orDefault(at('humidityShare'), given.humidityShare, TRIP_DEFAULTS.humidityShare),
+      wind: orDefault(at('wind'), given.wind, TRIP_DEFAULTS.wind),
+      terrain: orDefault(at('terrain'), given.terrain, TRIP_DEFAULTS.terrain),
+      waterTemperatureC: orDefault(
+        at('waterTemperatureC'),
+        given.waterTemperatureC,
+        TRIP_DEFAULTS.waterTemperatureC,
+      ),
+      campWater: orDefault(at('campWater'), given.campWater ?? leg?.campWater, TRIP_DEFAULTS.campWater),
+      waterEveryH: orDefault(at('waterEveryH'), given.waterEveryH, TRIP_DEFAULTS.waterEveryH),
+    };
+  });
+  const fuel = orDefault('stove.fuel', trip.stove.fuel, TRIP_DEFAULTS.fuel);
+  if (known.some((leg) => leg !== undefined)) {
+    orDefault('pace.method', trip.pace.method, TRIP_DEFAULTS.paceMethod);
+    orDefault('pace.partyFactor', trip.pace.partyFactor, TRIP_DEFAULTS.partyFactor);
+    orDefault('pace.restShare', trip.pace.restShare, TRIP_DEFAULTS.restShare);
+  }
+  return {
+    name: trip.name,
+    firstMeal,
+    lastMeal,
+    party,
+    planFor: orDefault('planFor', trip.planFor, TRIP_DEFAULTS.planFor),
+    deficitShare: orDefault('deficitShare', trip.deficitShare, TRIP_DEFAULTS.deficitShare),
+    days,
+    treatment: orDefault('treatment', trip.treatment, TRIP_DEFAULTS.treatment),
+    stove: {
+      fuel,
+      efficiency: trip.stove.efficiency,
+      reserve: orDefault('stove.reserve', trip.stove.reserve, TRIP_DEFAULTS.reserve),
+      potG: orDefault('stove.potG', trip.stove.potG, TRIP_DEFAULTS.potG),
+      potMl: orDefault('stove.potMl', trip.stove.potMl, TRIP_DEFAULTS.potMl),
+      started: trip.stove.started,
+    },
+    menu: trip.menu,
+    assumptions,
+  };
+}

@@ -1,0 +1,133 @@
+import { paceOf, type KnownDay, type ResolvedTrip } from '../model/resolve-trip.ts';
+import type { LegSummary } from '../model/trip-plan.ts';
+import type { Trip } from '../model/trip.ts';
+import { dayLegs, legByHand, type DayLeg } from './day-legs.ts';
+
+/** A leg as it is planned with: times as the user set them, and the sources that are counted on. */
+export type PlannedLeg = DayLeg & { readonly basis: LegSummary['basis'] };
+
+/** A source this near to a camp is the camp's source, m (common practice: a short walk with a bag). */
+const CAMP_SOURCE_WITHIN_M = 250;
+/** Speed on the level, km/h. Source: DIN 33466. */
+const LEVEL_KMH = 4;
+
+/** The legs that the route, or a length, climb or descent entered by hand, give; undefined for days of which only the hours are known. */
+export function knownLegs(trip: Trip): (DayLeg | undefined)[] {
+  const pace = paceOf(trip);
+  const days = Array.from({ length: trip.dayCount }, (_, index) => trip.days[index] ?? {});
+  if (trip.route)
+    return dayLegs(
+      trip.route,
+      trip.dayCount,
+      days.map((day) => day.endsAt),
+      pace,
+    );
+  return days.map(({ distanceM, climbM, descentM }, index) =>
+    distanceM === undefined && climbM === undefined && descentM === undefined
+      ? undefined
+      : legByHand(
+          { distanceM: distanceM ?? 0, climbM: climbM ?? 0, descentM: descentM ?? 0 },
+          index + 1,
+          pace,
+        ),
+  );
+}
+
+/** What the known legs say of each day, for the defaults of the trip. */
+export function knownDays(trip: Trip, known: readonly (DayLeg | undefined)[]): (KnownDay | undefined)[] {
+  const water = trip.route?.waypoints.filter((waypoint) => waypoint.water) ?? [];
+  return known.map((leg, index) => {
+    if (!leg) return undefined;
+    const hasSource = water.some(
+      (source) => !source.struck && Math.abs(source.distanceM - leg.toM) <= CAMP_SOURCE_WITHIN_M,
+    );
+    const isLastDay = index === known.length - 1;
+    return {
+      walkingH: leg.walkingH,
+      campAltitudeM: trip.route?.altitudeKnown ? leg.campAltitudeM : undefined,
+      campWater: water.length === 0 || isLastDay ? undefined : hasSource ? 'source' : 'dry',
+    };
+  });
+}
+
+/**
+ * The legs of all days. Hours entered by the user stand over those of the method; a day of which only the hours are known is level ground.
+ * Where the route has no source at all, sources come every so many hours of walking, as the day says.
+ */
+export function plannedLegs(
+  trip: Trip,
+  resolved: ResolvedTrip,
+  known: readonly (DayLeg | undefined)[],
+): PlannedLeg[] {
+  const hasSources = trip.route?.waypoints.some((waypoint) => waypoint.water) ?? false;
+  let soFarM = 0;
+  return resolved.days.map((day, index): PlannedLeg => {
+    const given = known[index] ?? levelLeg(day.day, day.walkingH, paceOf(trip).restShare);
+    const leg = trip.route ? given : { ...given, fromM: soFarM, toM: soFarM + given.distanceM };
+    soFarM = leg.toM;
+    const scale = leg.walkingH > 0 ? day.walkingH / leg.walkingH : 1;
+    const movingH = leg.walkingH > 0 ? leg.movingH * scale : day.walkingH;
+    const sources = hasSources
+      ? leg.sources
+          .filter((source) => !source.struck)
+          .map((source) => ({ ...source, atH: source.atH * scale }))
+      : sourcesEvery(day.waterEveryH, day.walkingH, leg);
+    return {
+      ...leg,
+      basis: trip.route ? 'route' : known[index] ? 'by hand' : 'hours only',
+      movingH,
+      walkingH: day.walkingH,
+      sources,
+    };
+  });
+}
+
+export function legSummary(leg: PlannedLeg): LegSummary {
+  const { day, basis, fromM, distanceM, climbM, descentM, highestM, walkingH, movingH, endsAt, sources } =
+    leg;
+  return {
+    day,
+    basis,
+    fromM,
+    distanceM,
+    climbM,
+    descentM,
+    highestM,
+    walkingH,
+    movingH,
+    ...(endsAt === undefined ? {} : { endsAt }),
+    sources: sources.map(({ name, atH, atM }) => ({ name, atH, atM })),
+  };
+}
+
+function levelLeg(day: number, walkingH: number, restShare: number): DayLeg {
+  const movingH = walkingH / (1 + restShare);
+  const distanceM = movingH * LEVEL_KMH * 1000;
+  return {
+    day,
+    fromM: 0,
+    toM: distanceM,
+    distanceM,
+    climbM: 0,
+    descentM: 0,
+    highestM: 0,
+    campAltitudeM: 0,
+    grades: distanceM > 0 ? [{ lengthM: distanceM, grade: 0, altitudeM: 0 }] : [],
+    movingH,
+    walkingH,
+    sources: [],
+    endsAt: undefined,
+  };
+}
+
+function sourcesEvery(everyH: number, walkingH: number, leg: DayLeg): DayLeg['sources'] {
+  const sources: DayLeg['sources'][number][] = [];
+  for (let atH = everyH; atH < walkingH - 1e-9; atH += everyH)
+    sources.push({
+      name: `source after ${Number(atH.toFixed(2))} h`,
+      atH,
+      atM: leg.fromM + (leg.distanceM * atH) / walkingH,
+      struck: false,
+    });
+  return sources;
+}
