@@ -19,7 +19,7 @@ const ajv = new Ajv2020({ allErrors: true, allowUnionTypes: true, formats: { dat
 function faults(name: string, value: unknown): string[] {
   const schema = JSON.parse(fileText(`docs/schema/${name}.json`));
   const validate = ajv.getSchema(`${name}`) ?? ajv.compile({ $id: name, ...schema });
-  validate(value);
+  if (validate(value) === true) return [];
   return (validate.errors ?? []).map(({ instancePath, message }) => `${instancePath} ${message}`);
 }
 
