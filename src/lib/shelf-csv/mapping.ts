@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { Problem } from '../planning/model/problems.ts';
 import { closest } from './closest.ts';
+import { currencyIn } from './currency-words.ts';
 import type { CsvFile } from './csv-records.ts';
 import {
   EXPORT_HEADER,
@@ -147,9 +148,9 @@ const PER = [
 ] as const;
 const ALL_UNITS = Unit.options;
 
-/** Takes "per pouch" and the unit off the end of a heading: "energy kJ per pouch" is energy, kJ, pouch. */
+/** Takes the currency off a heading, and "per pouch" and the unit off its end: "energy kJ per pouch" is energy, kJ, pouch. */
 function readHeading(heading: string): Heading {
-  let words = plainWords(heading);
+  let words = plainWords(heading.replace(currencyIn(heading) ?? '', ''));
   let unit: ColumnUnit | undefined;
   let per: Heading['per'];
   for (;;) {
@@ -223,8 +224,6 @@ function guessDecimalMark(cells: readonly string[]): DecimalMark {
 }
 
 function guessDateOrder(cells: readonly string[]): DateOrder {
-  const open = cells.filter((cell) => 'reason' in readDate(cell, 'iso'));
-  if (open.length === 0) return 'iso';
   const numeric = cells.filter((cell) => /^\d{1,2}[-/. ]+\d{1,2}[-/. ]+(?:\d{2}|\d{4})\b/.test(cell));
   const misfits = (order: DateOrder) => numeric.filter((cell) => 'reason' in readDate(cell, order)).length;
   const [dayFirst, monthFirst] = [misfits('day-first'), misfits('month-first')];

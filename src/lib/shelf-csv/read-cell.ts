@@ -1,5 +1,6 @@
 import { toCore } from '../planning/units/convert.ts';
 import { moneyToMinor } from '../planning/units/money.ts';
+import { signsOf } from './currency-words.ts';
 import { plainWords, type ColumnUnit, type FieldEntry } from './fields.ts';
 import { isUnit, unitCalled } from './unit-words.ts';
 import {
@@ -276,21 +277,6 @@ function readDiets(text: string): Reading<string[]> {
 }
 
 // money
-
-const currencySigns = new Map<string, ReadonlySet<string>>();
-/** The texts that stand for a currency: its code, and the signs that Intl writes for it. */
-function signsOf(currency: string): ReadonlySet<string> {
-  let signs = currencySigns.get(currency);
-  if (!signs) {
-    const sign = (currencyDisplay: 'symbol' | 'narrowSymbol') =>
-      new Intl.NumberFormat('en', { style: 'currency', currency, currencyDisplay })
-        .formatToParts(0)
-        .find(({ type }) => type === 'currency')?.value ?? currency;
-    signs = new Set([currency, sign('symbol'), sign('narrowSymbol')].map((text) => text.toUpperCase()));
-    currencySigns.set(currency, signs);
-  }
-  return signs;
-}
 
 /** @returns the currency, when it is that of the shelf. */
 export function readCurrency(text: string, currency: string): Reading<string> {
