@@ -78,7 +78,7 @@ export class FormReader {
       this.problems.push({
         field,
         message:
-          this.text(field) === undefined && /^is missing|^must be a date/.test(message)
+          this.text(field) === undefined && /^is missing|^must be a date|^must be one of/.test(message)
             ? 'please fill this in'
             : message,
       });
