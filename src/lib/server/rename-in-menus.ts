@@ -44,10 +44,10 @@ export async function renameInMenus(
 
 /** A menu may name a code that no lot has, so the new one may stand there already: the two are then one. */
 function renamed(opened: OpenedLots, from: string, to: string): OpenedLots {
-  const pouchesByCode = new Map<string, number>();
-  for (const { code, pouches } of opened) {
-    const now = code === from ? to : code;
-    pouchesByCode.set(now, (pouchesByCode.get(now) ?? 0) + pouches);
+  const byCode = new Map<string, OpenedLots[number]>();
+  for (const lot of opened) {
+    const code = lot.code === from ? to : lot.code;
+    byCode.set(code, { ...lot, code, pouches: lot.pouches + (byCode.get(code)?.pouches ?? 0) });
   }
-  return [...pouchesByCode].map(([code, pouches]) => ({ code, pouches }));
+  return [...byCode.values()];
 }

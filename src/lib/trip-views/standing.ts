@@ -71,3 +71,20 @@ const LEVELS: readonly Notice['level'][] = ['wrong', 'caution', 'note'];
 export function worstFirst(notices: readonly Notice[]): Notice[] {
   return [...notices].sort((a, b) => LEVELS.indexOf(a.level) - LEVELS.indexOf(b.level));
 }
+
+/** What is wrong with a plan in a few words: the worst notice, and how many more there are of its level. */
+export type Verdict = {
+  readonly level: 'good' | 'caution' | 'wrong';
+  readonly text: string;
+  readonly more: number;
+};
+
+export function verdictOf(plan: TripPlan): Verdict {
+  const wrong = plan.notices.filter(({ level }) => level === 'wrong');
+  const cautions = plan.notices.filter(({ level }) => level === 'caution');
+  const [worst] = wrong.length > 0 ? wrong : cautions;
+  if (!worst) return { level: 'good', text: 'Enough food for everyone, and no pack too heavy.', more: 0 };
+  return wrong.length > 0
+    ? { level: 'wrong', text: worst.text, more: wrong.length - 1 }
+    : { level: 'caution', text: worst.text, more: cautions.length - 1 };
+}
