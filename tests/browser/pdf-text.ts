@@ -13,6 +13,6 @@ export async function readPdf(bytes: Uint8Array): Promise<PdfPage[]> {
     const text = items.map((item) => ('str' in item ? item.str + (item.hasEOL ? '\n' : '') : '')).join('');
     pages.push({ widthPt: width, heightPt: height, text });
   }
-  await document.destroy();
+  await document.cleanup();
   return pages;
 }
