@@ -110,7 +110,7 @@ describe('mappingProblems', () => {
     );
     expect(mappingProblems({ ...whole, columns })).toEqual([
       {
-        field: `columns[${columns.length - 1}]`,
+        field: `columns[${columns.length - 1}].field`,
         message: '"note" and "recipe" cannot both be recipe; choose one of them',
       },
     ]);

@@ -7,17 +7,18 @@ import {
   EXPORT_HEADER,
   fieldEntry,
   plainWords,
+  SAME_FOR_ALL,
   SHELF_FIELDS,
   type ColumnUnit,
   type FieldEntry,
   type ShelfField,
 } from './fields.ts';
 import { readCell, readDate, readNumber, type DateOrder, type DecimalMark } from './read-cell.ts';
+import { restore } from './spreadsheet-safe.ts';
 import { unitCalled } from './unit-words.ts';
 import { withoutReason } from './write-shelf-csv.ts';
 
 const FieldName = z.enum(SHELF_FIELDS.map(({ field }) => field));
-const SAME_FOR_ALL = SHELF_FIELDS.filter(({ sameForAll }) => sameForAll !== undefined);
 const Unit = z.enum([...new Set(SHELF_FIELDS.flatMap(({ units }) => units ?? []))]);
 
 export const ColumnMapping = z.strictObject({
@@ -90,7 +91,7 @@ export function guessMapping({ header, sample }: Pick<CsvFile, 'header' | 'sampl
   };
 }
 
-/** @returns what has to be settled before the file can be read: `field` is `columns[3]`, `constants.steepMin` or the field itself. */
+/** @returns what has to be settled before the file can be read: `field` is `columns[3].field`, `constants.steepMin` or the field itself. */
 export function mappingProblems(mapping: Mapping): Problem[] {
   const problems: Problem[] = [];
   const columnOf = new Map<ShelfField, string>();
@@ -99,7 +100,7 @@ export function mappingProblems(mapping: Mapping): Problem[] {
     const earlier = columnOf.get(field);
     if (earlier !== undefined)
       problems.push({
-        field: `columns[${index}]`,
+        field: `columns[${index}].field`,
         message: `"${header}" and "${earlier}" cannot both be ${fieldEntry(field).label.toLowerCase()}; choose one of them`,
       });
     else columnOf.set(field, header);
@@ -129,6 +130,27 @@ export function mappingProblems(mapping: Mapping): Problem[] {
     }
   }
   return problems;
+}
+
+/** Cells of a column that cannot be read as its field: how many of the first rows, and why the first of them. */
+export type ColumnTrouble = { readonly cells: number; readonly reason: string };
+
+/** @returns for each column what its first rows hold that cannot be read; `undefined` where all can. */
+export function columnTroubles(
+  { sample }: Pick<CsvFile, 'sample'>,
+  mapping: Mapping,
+  currency: string,
+): (ColumnTrouble | undefined)[] {
+  return mapping.columns.map(({ field, unit }, index) => {
+    if (!field) return undefined;
+    const reasons = sample.flatMap(({ cells }) => {
+      const text = restore((cells[index] ?? '').trim());
+      const reading =
+        text === '' ? undefined : readCell(fieldEntry(field), text, { ...mapping, unit, currency });
+      return reading && 'reason' in reading ? [reading.reason] : [];
+    });
+    return reasons[0] === undefined ? undefined : { cells: reasons.length, reason: reasons[0] };
+  });
 }
 
 // guessing
