@@ -35,9 +35,9 @@ describe('a GPX text', () => {
         </trk>`),
     );
     expect(left).toEqual([]);
-    expect(lines.map(({ kind, name, breaks }) => [kind, name, breaks])).toEqual([
-      ['route', 'By road', []],
-      ['track', 'Long ridge', [2]],
+    expect(lines.map(({ kind, name }) => [kind, name])).toEqual([
+      ['route', 'By road'],
+      ['track', 'Long ridge'],
     ]);
     expect(lines[1]?.points).toEqual([
       { latDeg: 0, lonDeg: -150, elevationM: 600.5 },

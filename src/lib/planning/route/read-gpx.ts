@@ -18,8 +18,6 @@ export type GpxLine = {
   readonly name: string;
   readonly points: readonly GpxPoint[];
   readonly lengthM: number;
-  /** Index of the first point of each segment but the first: there the record was interrupted. */
-  readonly breaks: readonly number[];
 };
 
 export type GpxWaypoint = {
@@ -71,7 +69,7 @@ export function readGpx(xml: string): GpxContent {
   /** Names of the open elements; empty for those of other namespaces. */
   const open: string[] = [];
   let prefix = '';
-  let line: { kind: 'track' | 'route'; name: string; points: GpxPoint[]; breaks: number[] } | undefined;
+  let line: { kind: 'track' | 'route'; name: string; points: GpxPoint[] } | undefined;
   let point: OpenPoint | undefined;
   let text: string | undefined;
 
@@ -105,15 +103,15 @@ export function readGpx(xml: string): GpxContent {
   };
 
   const openLine = (kind: 'track' | 'route'): void => {
-    line = { kind, name: '', points: [], breaks: [] };
+    line = { kind, name: '', points: [] };
   };
 
   const closeLine = (): void => {
     if (!line) return;
-    const { kind, points, breaks } = line;
+    const { kind, points } = line;
     const ordinal = lines.filter((other) => other.kind === kind).length + 1;
     const name = line.name || `${kind === 'track' ? 'Track' : 'Route'} ${ordinal}`;
-    if (points.length >= 2) lines.push({ kind, name, points, breaks, lengthM: lengthOf(points) });
+    if (points.length >= 2) lines.push({ kind, name, points, lengthM: lengthOf(points) });
     else
       left.push(
         `The ${kind} "${name}" has ${points.length === 0 ? 'no point' : 'only one point'}; it takes two to walk.`,
@@ -150,9 +148,6 @@ export function readGpx(xml: string): GpxContent {
         return openLine('track');
       case 'gpx rte':
         return openLine('route');
-      case 'trk trkseg':
-        if (line && line.points.length > (line.breaks.at(-1) ?? 0)) line.breaks.push(line.points.length);
-        return;
       case 'trkseg trkpt':
       case 'rte rtept':
       case 'gpx wpt':
