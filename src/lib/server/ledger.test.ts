@@ -293,7 +293,7 @@ test('any sequence of changes leaves every pouch where it should be, after reope
       { weight: 1, arbitrary: count },
       { weight: 1, arbitrary: discard },
       { weight: 1, arbitrary: rename },
-      { weight: 1, arbitrary: importRows },
+      { weight: 2, arbitrary: importRows },
     ),
     { minLength: 10, maxLength: 40, size: 'max' },
   );

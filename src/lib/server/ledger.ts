@@ -96,8 +96,8 @@ export async function append(
 
 /** SQL: pouches that the entries of a group have left in a place; 0 for no entries. */
 export function held(place: Exclude<Place, 'outside'>): RawBuilder<number> {
-  const where = sql.lit(place);
-  return sql<number>`cast(coalesce(sum(case ${where}
+  const name = sql.lit(place);
+  return sql<number>`cast(coalesce(sum(case ${name}
     when ${sql.ref('ledger.toPlace')} then ${sql.ref('ledger.pouches')}
     when ${sql.ref('ledger.fromPlace')} then -${sql.ref('ledger.pouches')}
     else 0 end), 0) as integer)`;

@@ -65,7 +65,7 @@ export function reading<Result>(
   db: Database,
   work: (trx: Transaction<Tables>) => Promise<Result>,
 ): Promise<Result> {
-  return db.transaction().setAccessMode('read only').execute(work);
+  return db.transaction().setIsolationLevel('repeatable read').setAccessMode('read only').execute(work);
 }
 
 /** Runs a change that lands whole or not at all, alone among all that write to the file. */
@@ -73,5 +73,5 @@ export function writing<Result>(
   db: Database,
   work: (trx: Transaction<Tables>) => Promise<Result>,
 ): Promise<Result> {
-  return db.transaction().execute(work);
+  return db.transaction().setIsolationLevel('serializable').execute(work);
 }
