@@ -6,6 +6,7 @@ export type Standing = {
   readonly eaterCount: number;
   readonly eatenKcal: number;
   readonly targetKcal: number;
+  /** What has to be dried or bought: days that come close to their target miss nothing. */
   readonly missingKcal: number;
   /** The heaviest pack of day 1. */
   readonly heaviest: DayLoad | undefined;
@@ -23,7 +24,7 @@ export function standingOf(plan: TripPlan): Standing {
     eaterCount: plan.carry.packs.length,
     eatenKcal: plan.totals.eatenKcal,
     targetKcal: plan.totals.targetKcal,
-    missingKcal: plan.totals.missingKcal,
+    missingKcal: plan.shortfall.missingKcal,
     heaviest: onDay1.reduce<DayLoad | undefined>(
       (heaviest, load) => (heaviest && heaviest.peakG >= load.peakG ? heaviest : load),
       undefined,
