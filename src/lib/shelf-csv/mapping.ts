@@ -153,6 +153,16 @@ export function columnTroubles(
   });
 }
 
+/** @returns what is taken for every row because the file has no column for it, as a person reads it: "Packaging: 15 g". */
+export function sameForAllRows({ columns, constants }: Mapping): string[] {
+  const mapped = new Set(columns.map(({ field }) => field));
+  return SAME_FOR_ALL.flatMap(({ field, label, units }) => {
+    const text = constants[field]?.trim();
+    if (!text || mapped.has(field)) return [];
+    return [`${label}: ${text}${units && /[\d½¼¾]$/.test(text) ? ` ${units[0]}` : ''}`];
+  });
+}
+
 // guessing
 
 type Heading = {

@@ -174,7 +174,7 @@ export function readDate(text: string, order: DateOrder): Reading<string> {
     if (first > 12 || first === second) return existing(text, year, second, first);
     if (second > 12) return existing(text, year, first, second);
     return {
-      reason: `"${text}" can be the ${first}. of month ${second} or the ${second}. of month ${first}; choose the order of day and month of this file`,
+      reason: `"${text}" can be ${isoDate(year, second, first)} or ${isoDate(year, first, second)}; choose the order of day and month of this file`,
     };
   }
 
@@ -199,6 +199,9 @@ export function readDate(text: string, order: DateOrder): Reading<string> {
     return { reason: `"${text}" has no day; write a date such as 2026-07-04` };
   return { reason: `"${text}" is not a date; write one such as 2026-07-04` };
 }
+
+const isoDate = (year: number, month: number, day: number): string =>
+  `${year}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;
 
 const fullYear = (text: string): number => (text.length === 2 ? 2000 + Number(text) : Number(text));
 

@@ -2,7 +2,7 @@ import { fail, redirect } from '@sveltejs/kit';
 import { sayDone } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import type { PouchLot } from '$lib/planning/model/pouch-lot.ts';
-import { headerSignature, columnTroubles, mappingProblems } from '$lib/shelf-csv/mapping.ts';
+import { columnTroubles, headerSignature, mappingProblems, sameForAllRows } from '$lib/shelf-csv/mapping.ts';
 import {
   judgeRows,
   PREVIEW_FILTERS,
@@ -54,7 +54,6 @@ export const load: PageServerLoad = async ({ params, url, locals: { app } }) => 
   const window = { show: filter, from: (page - 1) * PAGE_SIZE, size: PAGE_SIZE };
   try {
     const { counts, rows } = await previewImport(judgeRows(file, context), window);
-    const mapped = new Set(mapping.columns.map(({ field }) => field));
     return {
       ...about,
       step: 'preview' as const,
@@ -67,7 +66,7 @@ export const load: PageServerLoad = async ({ params, url, locals: { app } }) => 
       leftOut: mapping.columns
         .filter(({ field, header }) => field === null && header !== '')
         .map(({ header }) => header),
-      sameForAll: Object.entries(mapping.constants).filter(([field]) => !mapped.has(field as keyof PouchLot)),
+      sameForAll: sameForAllRows(mapping),
     };
   } catch (caught) {
     if (!(caught instanceof UnreadableFile)) throw caught;
