@@ -27,6 +27,8 @@ const importOnly = (allowed, message) => [
 ];
 const OWN_FOLDER = String.raw`\./(?!.*\.\./).+`;
 const LIBRARIES = 'zod';
+/** Libraries that one folder of the core may import besides. */
+const FOLDER_LIBRARIES = { route: ['saxes', 'geographiclib-geodesic'] };
 
 const planningFolders = PLANNING_ORDER.map((folder, index) => ({
   files: [`src/lib/planning/${folder}/**/*.ts`],
@@ -35,10 +37,11 @@ const planningFolders = PLANNING_ORDER.map((folder, index) => ({
     'no-restricted-imports': importOnly(
       [
         LIBRARIES,
+        ...(FOLDER_LIBRARIES[folder] ?? []),
         OWN_FOLDER,
         ...PLANNING_ORDER.slice(0, index).map((earlier) => String.raw`\.\./${earlier}/[^/]+`),
       ],
-      `planning/${folder} may import zod, its own folder and ${index === 0 ? 'nothing else' : `planning's ${PLANNING_ORDER.slice(0, index).join(', ')}`}: the core is pure and its data goes one way.`,
+      `planning/${folder} may import ${[LIBRARIES, ...(FOLDER_LIBRARIES[folder] ?? [])].join(', ')}, its own folder and ${index === 0 ? 'nothing else' : `planning's ${PLANNING_ORDER.slice(0, index).join(', ')}`}: the core is pure and its data goes one way.`,
     ),
   },
 }));

@@ -1,6 +1,6 @@
 import { ALLERGENS, avoided, type Allergen } from './planning/model/allergens.ts';
 import { pouchEnergyKcal, type PouchLot } from './planning/model/pouch-lot.ts';
-import { addDays } from './planning/model/trip-defaults.ts';
+import { addDays } from './planning/model/calendar.ts';
 import { MEAL_KINDS, type MealKind } from './planning/model/words.ts';
 
 /** A lot as the shelf page needs it: `pouches` are at home, `setAside` of them are promised to a trip. */

@@ -1,4 +1,4 @@
-import { addDays } from '$lib/planning/model/trip-defaults.ts';
+import { addDays } from '$lib/planning/model/calendar.ts';
 import { shelfRow, SOON_DAYS } from '$lib/shelf-view.ts';
 import type { PageServerLoad } from './$types';
 

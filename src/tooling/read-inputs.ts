@@ -1,6 +1,6 @@
 import { createReadStream } from 'node:fs';
-import { readFile } from 'node:fs/promises';
 import path from 'node:path';
+import type { Readable } from 'node:stream';
 import { buffer } from 'node:stream/consumers';
 import type { z } from 'zod';
 import { parseJson } from '../lib/parse-json.ts';
@@ -9,104 +9,99 @@ import { problemsOf } from '../lib/planning/model/problems.ts';
 import { readShelfCsv, type ShelfCsv } from '../lib/shelf-csv/read-shelf-csv.ts';
 import { UnreadableFile } from '../lib/shelf-csv/text-encoding.ts';
 
-export const STDIN = '-';
-
 /** An input that cannot be used. The message is for the user: which file, where in it, and what is wrong. */
 export class BadInput extends Error {
   override name = 'BadInput';
 }
 
-/** npm runs its scripts in the project's folder; the user means the folder they are in. */
-const resolved = (file: string): string => path.resolve(process.env['INIT_CWD'] ?? '.', file);
-const nameOf = (file: string): string => (file === STDIN ? 'standard input' : file);
+/** Something to read, by the name the user gave it. */
+export type Source = { readonly name: string; open(): Readable };
 
-function unreadable(file: string, error: unknown): BadInput {
-  const code = (error as NodeJS.ErrnoException).code;
-  const reason =
-    code === 'ENOENT'
-      ? 'there is no such file'
-      : code === 'EISDIR'
-        ? 'this is a folder, not a file'
-        : code === 'EACCES'
-          ? 'it may not be read; check its permissions'
-          : String(error);
-  return new BadInput(`${nameOf(file)}: ${reason}`);
+/** npm runs its scripts in the project's folder; the user means the folder they are in. */
+export const fileSource = (file: string): Source => ({
+  name: file,
+  open: () => createReadStream(path.resolve(process.env['INIT_CWD'] ?? '.', file)),
+});
+
+const REASONS: Readonly<Record<string, string>> = {
+  ENOENT: 'there is no such file',
+  EISDIR: 'this is a folder, not a file',
+  EACCES: 'it may not be read; check its permissions',
+};
+
+function unreadable({ name }: Source, error: unknown): BadInput {
+  const { code = '' } = error as NodeJS.ErrnoException;
+  return new BadInput(`${name}: ${REASONS[code] ?? String(error)}`);
 }
 
-async function readText(file: string): Promise<string> {
-  const bytes = await (file === STDIN ? buffer(process.stdin) : readFile(resolved(file))).catch(
-    (error: unknown) => {
-      throw unreadable(file, error);
-    },
-  );
-  if (bytes.length === 0) throw new BadInput(`${nameOf(file)}: the file is empty; a JSON object is needed`);
+async function readText(source: Source): Promise<string> {
+  const bytes = await buffer(source.open()).catch((error: unknown) => {
+    throw unreadable(source, error);
+  });
+  if (bytes.length === 0) throw new BadInput(`${source.name}: the file is empty; a JSON object is needed`);
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch {
-    throw new BadInput(`${nameOf(file)}: this is no text in UTF-8, so it cannot be JSON`);
+    throw new BadInput(`${source.name}: this is no text in UTF-8, so it cannot be JSON`);
   }
 }
 
 /**
  * Reads a JSON file and checks it against its schema.
  *
- * @param file its path, or `-` for standard input
  * @throws BadInput naming the line of a fault in the JSON, or every field that is wrong
  */
 export async function readJson<Schema extends z.ZodType>(
-  file: string,
+  source: Source,
   schema: Schema,
 ): Promise<z.infer<Schema>> {
-  const json = parseJson(await readText(file));
-  if ('fault' in json) throw new BadInput(`${nameOf(file)}: this is no valid JSON: ${json.fault}`);
+  const json = parseJson(await readText(source));
+  if ('fault' in json) throw new BadInput(`${source.name}: this is no valid JSON: ${json.fault}`);
   const checked = schema.safeParse(json.value, { reportInput: true });
   if (checked.success) return checked.data;
   const lines = problemsOf(checked.error).map(({ field, message }) => `  ${field}: ${message}`);
-  throw new BadInput([`${nameOf(file)}:`, ...lines].join('\n'));
+  throw new BadInput([`${source.name}:`, ...lines].join('\n'));
 }
 
 /**
  * Reads a shelf from a CSV file.
  *
- * @param file its path, or `-` for standard input
  * @param currency ISO 4217 code in which costs are counted
  * @param skipRefused leave out rows that cannot be taken in, instead of failing
  * @returns the lots, and what the user has to know about rows that were left out or look odd
  * @throws BadInput when the file is no shelf, or naming each refused row with its column, value and reason
  */
 export async function readStock(
-  file: string,
+  source: Source,
   currency: string,
   skipRefused: boolean,
 ): Promise<{ readonly stock: Stock; readonly remarks: readonly string[] }> {
   let shelf: ShelfCsv;
   try {
-    shelf = await readShelfCsv(file === STDIN ? process.stdin : createReadStream(resolved(file)), {
-      currency,
-    });
+    shelf = await readShelfCsv(source.open(), { currency });
   } catch (error) {
     throw error instanceof UnreadableFile
-      ? new BadInput(`${nameOf(file)}: ${error.message}`)
-      : unreadable(file, error);
+      ? new BadInput(`${source.name}: ${error.message}`)
+      : unreadable(source, error);
   }
   const { lots, refused, warnings, taken } = shelf;
   const refusals = refused.flatMap(({ row, problems }) => problems.map((problem) => rowRemark(row, problem)));
   if (refused.length > 0 && !skipRefused)
     throw new BadInput(
       [
-        `${nameOf(file)}: ${refused.length} of ${refused.length + lots.length} rows cannot be taken in:`,
+        `${source.name}: ${refused.length} of ${refused.length + lots.length} rows cannot be taken in:`,
         ...refusals,
         'Mend them, or plan without them with --skip-refused.',
       ].join('\n'),
     );
   const remarks = [
-    ...heading(`${nameOf(file)}: left out:`, refusals),
+    ...heading(`${source.name}: left out:`, refusals),
     ...heading(
-      `${nameOf(file)}: worth a second look:`,
+      `${source.name}: worth a second look:`,
       warnings.map((warning) => rowRemark(warning.row, warning)),
     ),
     ...heading(
-      `${nameOf(file)}: taken for every row, as the file has no column for it:`,
+      `${source.name}: taken for every row, as the file has no column for it:`,
       taken.map((text) => `  ${text}`),
     ),
   ];

@@ -5,12 +5,12 @@ import { expect, test } from 'vitest';
 import { defaultSettings } from '../lib/planning/model/settings.ts';
 import { Trip } from '../lib/planning/model/trip.ts';
 import { planTrip } from '../lib/planning/plan-trip.ts';
-import { readStock } from './read-inputs.ts';
+import { fileSource, readStock } from './read-inputs.ts';
 import { ROOT } from './run.ts';
 
 const fileText = (file: string) => readFileSync(path.join(ROOT, file), 'utf8');
 const demoTrip = JSON.parse(fileText('demo-data/trip.json'));
-const { stock } = await readStock(path.join(ROOT, 'demo-data/shelf.csv'), 'EUR', false);
+const { stock } = await readStock(fileSource(path.join(ROOT, 'demo-data/shelf.csv')), 'EUR', false);
 
 /** Dates also carry a pattern, so the format needs no checker of its own. */
 const ajv = new Ajv2020({ allErrors: true, allowUnionTypes: true, formats: { date: true } });
@@ -19,7 +19,7 @@ const ajv = new Ajv2020({ allErrors: true, allowUnionTypes: true, formats: { dat
 function faults(name: string, value: unknown): string[] {
   const schema = JSON.parse(fileText(`docs/schema/${name}.json`));
   const validate = ajv.getSchema(`${name}`) ?? ajv.compile({ $id: name, ...schema });
-  validate(value);
+  if (validate(value) === true) return [];
   return (validate.errors ?? []).map(({ instancePath, message }) => `${instancePath} ${message}`);
 }
 

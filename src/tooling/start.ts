@@ -20,9 +20,10 @@ if (!ensureBuilt()) fail('The build failed; the reason stands above.');
 const running = await serve(wanted).catch((error: unknown) =>
   fail(error instanceof Error ? error.message : String(error)),
 );
+// The first request opens the database and migrates it where it is of an older version.
+await fetch(running.origin);
 if (wanted !== 0 && running.port !== wanted)
   console.log(`Port ${wanted} is taken, so this is ${running.port}.`);
 console.log(`Ridgelarder is at ${running.origin}  (Ctrl-C stops it)`);
 
-for (const signal of ['SIGINT', 'SIGTERM'] as const)
-  process.once(signal, () => void running.stop().then(() => process.exit(0)));
+for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => void running.stop());

@@ -3,7 +3,7 @@ import { ALLERGENS } from '../../src/lib/planning/model/allergens.ts';
 import { DIETS } from '../../src/lib/planning/model/diets.ts';
 import { PouchLot, type Stock } from '../../src/lib/planning/model/pouch-lot.ts';
 import { Trip } from '../../src/lib/planning/model/trip.ts';
-import { addDays } from '../../src/lib/planning/model/resolve-trip.ts';
+import { addDays } from '../../src/lib/planning/model/calendar.ts';
 import { FUEL_KINDS, MAIN_MEALS, MEAL_KINDS } from '../../src/lib/planning/model/words.ts';
 
 /** Random shelves and trips that the schemas accept, for the properties every plan must have. */

@@ -6,10 +6,13 @@ const DONE = {
   'lot-saved': 'The lot is saved.',
   'lot-counted': 'The count is entered in the history.',
   'pouches-discarded': 'The pouches are taken off the shelf.',
+  'shelf-imported': 'The import is done: every row that was not refused is on the shelf.',
   'settings-saved': 'The settings are saved.',
   'settings-reset': 'The usual values are back.',
-  'trip-planned': 'The trip is planned. Everything about the party, the days and the stove can be changed under Party.',
-  'trip-saved': 'The trip is saved. The menu is as it was; Plan again, under Menu, fits it to what has changed.',
+  'trip-planned':
+    'The trip is planned. Everything about the party, the days and the stove can be changed under Party.',
+  'trip-saved':
+    'The trip is saved. The menu is as it was; Plan again, under Menu, fits it to what has changed.',
   'trip-replanned': 'The trip is saved and planned again. Locked meals are as they were.',
   'trip-copied': 'This is the copy. Its menu is planned from what is free on the shelf now.',
   'trip-deleted': 'The trip is deleted.',

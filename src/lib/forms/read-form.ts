@@ -78,7 +78,7 @@ export class FormReader {
       this.problems.push({
         field,
         message:
-          this.text(field) === undefined && /^is missing|^must be a date/.test(message)
+          this.#isEmpty(field) && /^is missing|^must be a date|^must be one of/.test(message)
             ? 'please fill this in'
             : message,
       });
@@ -88,6 +88,11 @@ export class FormReader {
   /** @returns what an action hands to `fail`. */
   refused(): RefusedForm {
     return { entered: this.entered, problems: this.problems };
+  }
+
+  /** Whether nothing was entered for a field, or for the group that it is one box of, such as `meals[1]` of `meals`. */
+  #isEmpty(field: string): boolean {
+    return this.text(field) === undefined && this.text(field.replace(/\[\d+\]$/, '')) === undefined;
   }
 
   #typedNumber(name: string, text: string): number | undefined {

@@ -484,6 +484,11 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   },
 ];
 
+/** Fields that may be one value for the whole file. */
+export const SAME_FOR_ALL: readonly FieldEntry[] = SHELF_FIELDS.filter(
+  ({ sameForAll }) => sameForAll !== undefined,
+);
+
 /** The header of an exported file. */
 export const EXPORT_HEADER: readonly string[] = SHELF_FIELDS.map(({ heading }) => heading);
 

@@ -1,22 +1,24 @@
 import { z } from 'zod';
 import type { Problem } from '../planning/model/problems.ts';
 import { closest } from './closest.ts';
+import { currencyIn } from './currency-words.ts';
 import type { CsvFile } from './csv-records.ts';
 import {
   EXPORT_HEADER,
   fieldEntry,
   plainWords,
+  SAME_FOR_ALL,
   SHELF_FIELDS,
   type ColumnUnit,
   type FieldEntry,
   type ShelfField,
 } from './fields.ts';
 import { readCell, readDate, readNumber, type DateOrder, type DecimalMark } from './read-cell.ts';
+import { restore } from './spreadsheet-safe.ts';
 import { unitCalled } from './unit-words.ts';
 import { withoutReason } from './write-shelf-csv.ts';
 
 const FieldName = z.enum(SHELF_FIELDS.map(({ field }) => field));
-const SAME_FOR_ALL = SHELF_FIELDS.filter(({ sameForAll }) => sameForAll !== undefined);
 const Unit = z.enum([...new Set(SHELF_FIELDS.flatMap(({ units }) => units ?? []))]);
 
 export const ColumnMapping = z.strictObject({
@@ -89,7 +91,7 @@ export function guessMapping({ header, sample }: Pick<CsvFile, 'header' | 'sampl
   };
 }
 
-/** @returns what has to be settled before the file can be read: `field` is `columns[3]`, `constants.steepMin` or the field itself. */
+/** @returns what has to be settled before the file can be read: `field` is `columns[3].field`, `constants.steepMin` or the field itself. */
 export function mappingProblems(mapping: Mapping): Problem[] {
   const problems: Problem[] = [];
   const columnOf = new Map<ShelfField, string>();
@@ -98,7 +100,7 @@ export function mappingProblems(mapping: Mapping): Problem[] {
     const earlier = columnOf.get(field);
     if (earlier !== undefined)
       problems.push({
-        field: `columns[${index}]`,
+        field: `columns[${index}].field`,
         message: `"${header}" and "${earlier}" cannot both be ${fieldEntry(field).label.toLowerCase()}; choose one of them`,
       });
     else columnOf.set(field, header);
@@ -130,6 +132,37 @@ export function mappingProblems(mapping: Mapping): Problem[] {
   return problems;
 }
 
+/** Cells of a column that cannot be read as its field: how many of the first rows, and why the first of them. */
+export type ColumnTrouble = { readonly cells: number; readonly reason: string };
+
+/** @returns for each column what its first rows hold that cannot be read; `undefined` where all can. */
+export function columnTroubles(
+  { sample }: Pick<CsvFile, 'sample'>,
+  mapping: Mapping,
+  currency: string,
+): (ColumnTrouble | undefined)[] {
+  return mapping.columns.map(({ field, unit }, index) => {
+    if (!field) return undefined;
+    const reasons = sample.flatMap(({ cells }) => {
+      const text = restore((cells[index] ?? '').trim());
+      const reading =
+        text === '' ? undefined : readCell(fieldEntry(field), text, { ...mapping, unit, currency });
+      return reading && 'reason' in reading ? [reading.reason] : [];
+    });
+    return reasons[0] === undefined ? undefined : { cells: reasons.length, reason: reasons[0] };
+  });
+}
+
+/** @returns what is taken for every row because the file has no column for it, as a person reads it: "Packaging: 15 g". */
+export function sameForAllRows({ columns, constants }: Mapping): string[] {
+  const mapped = new Set(columns.map(({ field }) => field));
+  return SAME_FOR_ALL.flatMap(({ field, label, units }) => {
+    const text = constants[field]?.trim();
+    if (!text || mapped.has(field)) return [];
+    return [`${label}: ${text}${units && /[\d½¼¾]$/.test(text) ? ` ${units[0]}` : ''}`];
+  });
+}
+
 // guessing
 
 type Heading = {
@@ -147,9 +180,9 @@ const PER = [
 ] as const;
 const ALL_UNITS = Unit.options;
 
-/** Takes "per pouch" and the unit off the end of a heading: "energy kJ per pouch" is energy, kJ, pouch. */
+/** Takes the currency off a heading, and "per pouch" and the unit off its end: "energy kJ per pouch" is energy, kJ, pouch. */
 function readHeading(heading: string): Heading {
-  let words = plainWords(heading);
+  let words = plainWords(heading.replace(currencyIn(heading) ?? '', ''));
   let unit: ColumnUnit | undefined;
   let per: Heading['per'];
   for (;;) {
@@ -223,8 +256,6 @@ function guessDecimalMark(cells: readonly string[]): DecimalMark {
 }
 
 function guessDateOrder(cells: readonly string[]): DateOrder {
-  const open = cells.filter((cell) => 'reason' in readDate(cell, 'iso'));
-  if (open.length === 0) return 'iso';
   const numeric = cells.filter((cell) => /^\d{1,2}[-/. ]+\d{1,2}[-/. ]+(?:\d{2}|\d{4})\b/.test(cell));
   const misfits = (order: DateOrder) => numeric.filter((cell) => 'reason' in readDate(cell, order)).length;
   const [dayFirst, monthFirst] = [misfits('day-first'), misfits('month-first')];

@@ -1,5 +1,6 @@
 import { toCore } from '../planning/units/convert.ts';
 import { moneyToMinor } from '../planning/units/money.ts';
+import { signsOf } from './currency-words.ts';
 import { plainWords, type ColumnUnit, type FieldEntry } from './fields.ts';
 import { isUnit, unitCalled } from './unit-words.ts';
 import {
@@ -173,7 +174,7 @@ export function readDate(text: string, order: DateOrder): Reading<string> {
     if (first > 12 || first === second) return existing(text, year, second, first);
     if (second > 12) return existing(text, year, first, second);
     return {
-      reason: `"${text}" can be the ${first}. of month ${second} or the ${second}. of month ${first}; choose the order of day and month of this file`,
+      reason: `"${text}" can be ${isoDate(year, second, first)} or ${isoDate(year, first, second)}; choose the order of day and month of this file`,
     };
   }
 
@@ -198,6 +199,9 @@ export function readDate(text: string, order: DateOrder): Reading<string> {
     return { reason: `"${text}" has no day; write a date such as 2026-07-04` };
   return { reason: `"${text}" is not a date; write one such as 2026-07-04` };
 }
+
+const isoDate = (year: number, month: number, day: number): string =>
+  `${year}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;
 
 const fullYear = (text: string): number => (text.length === 2 ? 2000 + Number(text) : Number(text));
 
@@ -276,21 +280,6 @@ function readDiets(text: string): Reading<string[]> {
 }
 
 // money
-
-const currencySigns = new Map<string, ReadonlySet<string>>();
-/** The texts that stand for a currency: its code, and the signs that Intl writes for it. */
-function signsOf(currency: string): ReadonlySet<string> {
-  let signs = currencySigns.get(currency);
-  if (!signs) {
-    const sign = (currencyDisplay: 'symbol' | 'narrowSymbol') =>
-      new Intl.NumberFormat('en', { style: 'currency', currency, currencyDisplay })
-        .formatToParts(0)
-        .find(({ type }) => type === 'currency')?.value ?? currency;
-    signs = new Set([currency, sign('symbol'), sign('narrowSymbol')].map((text) => text.toUpperCase()));
-    currencySigns.set(currency, signs);
-  }
-  return signs;
-}
 
 /** @returns the currency, when it is that of the shelf. */
 export function readCurrency(text: string, currency: string): Reading<string> {

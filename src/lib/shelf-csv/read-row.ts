@@ -1,8 +1,9 @@
 import { doubtsOf } from '../planning/model/plausibility.ts';
 import { PouchLot } from '../planning/model/pouch-lot.ts';
 import { problemsOf } from '../planning/model/problems.ts';
+import { currencyIn } from './currency-words.ts';
 import type { CsvRecord } from './csv-records.ts';
-import { fieldEntry, plainWords, SHELF_FIELDS, type ShelfField } from './fields.ts';
+import { fieldEntry, SHELF_FIELDS, type ShelfField } from './fields.ts';
 import type { Mapping } from './mapping.ts';
 import { readCell, readCurrency, type CellRules } from './read-cell.ts';
 import { restore } from './spreadsheet-safe.ts';
@@ -49,7 +50,7 @@ export function rowReader({ mapping, currency, damaged, shelf }: RowContext): (r
   ).map(({ field }) => field as keyof PouchLot);
   const rules: CellRules[] = columns.map(({ unit }) => ({ ...mapping, unit, currency }));
   const constantRules: CellRules = { ...mapping, unit: undefined, currency };
-  const costIn = statedCurrency(columns.find(({ field }) => field === 'costMinor')?.header ?? '');
+  const costIn = currencyIn(columns.find(({ field }) => field === 'costMinor')?.header ?? '');
 
   return ({ row, cells, fault }) => {
     const problems: RowProblem[] = [];
@@ -197,13 +198,6 @@ function madeCode(recipe: unknown, sealedOn: unknown): string | undefined {
     .slice(0, 29)
     .replace(/^-+|-+$/g, '');
   return name === '' ? undefined : `${name}-${sealedOn}`;
-}
-
-const CURRENCIES = new Set(Intl.supportedValuesOf('currency'));
-/** @returns the currency that the heading of a column of costs names: "Cost (EUR)", "price $". */
-function statedCurrency(heading: string): string | undefined {
-  const words = plainWords(heading).toUpperCase().split(' ');
-  return /\p{Sc}/u.exec(heading)?.[0] ?? words.find((word) => CURRENCIES.has(word));
 }
 
 function withoutUndefined(fields: object): object {

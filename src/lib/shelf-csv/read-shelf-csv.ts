@@ -1,7 +1,6 @@
 import type { PouchLot } from '../planning/model/pouch-lot.ts';
 import { openCsv } from './csv-records.ts';
-import { fieldEntry, type ShelfField } from './fields.ts';
-import { guessMapping, mappingProblems, type Mapping } from './mapping.ts';
+import { guessMapping, mappingProblems, sameForAllRows, type Mapping } from './mapping.ts';
 import { rowReader, type ReadRow, type RowProblem } from './read-row.ts';
 import { UnreadableFile, type ByteSource } from './text-encoding.ts';
 
@@ -10,7 +9,7 @@ export type ShelfCsv = {
   readonly refused: readonly Extract<ReadRow, { status: 'refused' }>[];
   readonly warnings: readonly (RowProblem & { readonly row: number })[];
   readonly mapping: Mapping;
-  /** What was taken for every row because the file has no column for it: "Steep time: 15". */
+  /** What was taken for every row because the file has no column for it: "Steep time: 15 min". */
   readonly taken: readonly string[];
 };
 
@@ -45,11 +44,7 @@ export async function readShelfCsv(
       else refused.push(read);
       for (const warning of read.warnings) warnings.push({ row: read.row, ...warning });
     }
-  const columns = new Set(used.columns.map(({ field }) => field));
-  const taken = Object.entries(used.constants)
-    .filter(([field, value]) => value && !columns.has(field as ShelfField))
-    .map(([field, value]) => `${fieldEntry(field as ShelfField).label}: ${value}`);
-  return { lots, refused, warnings, mapping: used, taken };
+  return { lots, refused, warnings, mapping: used, taken: sameForAllRows(used) };
 }
 
 async function rewindable(input: Uint8Array | AsyncIterable<Uint8Array>): Promise<ByteSource> {

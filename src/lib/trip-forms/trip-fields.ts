@@ -102,7 +102,7 @@ export function tripFields(trip: Trip, system: UnitSystem): Entered {
     dayCount: [String(trip.dayCount)],
     firstMeal: [trip.firstMeal ?? ''],
     lastMeal: [trip.lastMeal ?? ''],
-    ...numbers({ energyKcal: 'energy' }, trip, ''),
+    energyKcal: [trip.energyKcal === undefined ? '' : fieldValue(trip.energyKcal, 'energy', system)],
     'stove.fuel': [trip.stove.fuel ?? ''],
     ...numbers(STOVE_NUMBERS, trip.stove, 'stove.'),
   };
@@ -170,7 +170,7 @@ export function readTrip(
     dayCount,
     firstMeal: read.text('firstMeal'),
     lastMeal: read.text('lastMeal'),
-    energyKcal: read.number('energyKcal', { stored: stored.energyKcal }),
+    energyKcal: read.number('energyKcal', { quantity: 'energy', stored: stored.energyKcal }),
     party,
     days: inTrip.slice(0, lastEntered + 1),
     stove: withoutUndefined({

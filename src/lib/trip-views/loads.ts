@@ -1,4 +1,4 @@
-import type { CarriedPouches, DayLoad, TripPlan } from '../planning/model/trip-plan.ts';
+import type { DayLoad, Pack, TripPlan } from '../planning/model/trip-plan.ts';
 
 /** What a pack is made of, in the order in which it is stacked. */
 export const LOAD_PARTS = [
@@ -10,7 +10,7 @@ export const LOAD_PARTS = [
 ] as const satisfies readonly { key: keyof DayLoad; label: string }[];
 
 /** One day of one pack, and the pouches that are still in it when leaving camp. */
-export type PackDay = DayLoad & { readonly pouchesLeft: readonly CarriedPouches[] };
+export type PackDay = DayLoad & { readonly pouchesLeft: Pack['pouches'] };
 
 /** @returns the days of one eater's pack; empty where nobody of that name is in the party. */
 export function packDays(plan: TripPlan, eater: string): PackDay[] {

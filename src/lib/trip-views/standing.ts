@@ -6,6 +6,7 @@ export type Standing = {
   readonly eaterCount: number;
   readonly eatenKcal: number;
   readonly targetKcal: number;
+  /** What has to be dried or bought: days that come close to their target miss nothing. */
   readonly missingKcal: number;
   /** The heaviest pack of day 1. */
   readonly heaviest: DayLoad | undefined;
@@ -23,7 +24,7 @@ export function standingOf(plan: TripPlan): Standing {
     eaterCount: plan.carry.packs.length,
     eatenKcal: plan.totals.eatenKcal,
     targetKcal: plan.totals.targetKcal,
-    missingKcal: plan.totals.missingKcal,
+    missingKcal: plan.shortfall.missingKcal,
     heaviest: onDay1.reduce<DayLoad | undefined>(
       (heaviest, load) => (heaviest && heaviest.peakG >= load.peakG ? heaviest : load),
       undefined,
@@ -70,4 +71,21 @@ const LEVELS: readonly Notice['level'][] = ['wrong', 'caution', 'note'];
 /** @returns the notices, the worst first, otherwise in their order. */
 export function worstFirst(notices: readonly Notice[]): Notice[] {
   return [...notices].sort((a, b) => LEVELS.indexOf(a.level) - LEVELS.indexOf(b.level));
+}
+
+/** What is wrong with a plan in a few words: the worst notice, and how many more there are of its level. */
+export type Verdict = {
+  readonly level: 'good' | 'caution' | 'wrong';
+  readonly text: string;
+  readonly more: number;
+};
+
+export function verdictOf(plan: TripPlan): Verdict {
+  const wrong = plan.notices.filter(({ level }) => level === 'wrong');
+  const cautions = plan.notices.filter(({ level }) => level === 'caution');
+  const [worst] = wrong.length > 0 ? wrong : cautions;
+  if (!worst) return { level: 'good', text: 'Enough food for everyone, and no pack too heavy.', more: 0 };
+  return wrong.length > 0
+    ? { level: 'wrong', text: worst.text, more: wrong.length - 1 }
+    : { level: 'caution', text: worst.text, more: cautions.length - 1 };
 }

@@ -43,7 +43,16 @@ const served = (at: MealPlace, code: string, pouches: number): MenuMeal => ({
   locked: false,
   byHand: false,
   opened: [
-    { code, recipe: code, pouches, servings: 1, energyKcal: 1, waterMl: 1, waterKind: 'boiling', why: '' },
+    {
+      code,
+      recipe: code,
+      pouches,
+      servings: 1,
+      energyKcal: 1,
+      waterMl: 1,
+      waterKind: 'boiling',
+      why: 'the rule',
+    },
   ],
   portions: [],
   targetKcal: 0,
@@ -61,7 +70,13 @@ describe('keepMenu', () => {
     );
     expect(kept.menu).toEqual([
       ...withDinner.menu,
-      { day: 2, meal: 'snack', locked: false, byHand: false, opened: [{ code: 'L4', pouches: 3 }] },
+      {
+        day: 2,
+        meal: 'snack',
+        locked: false,
+        byHand: false,
+        opened: [{ code: 'L4', pouches: 3, why: 'the rule' }],
+      },
     ]);
   });
 

@@ -29,7 +29,7 @@ export function keepMenu(trip: Trip, menu: MenuPlan): Trip {
       meal,
       locked: false,
       byHand: false,
-      opened: opened.map(({ code, pouches }) => ({ code, pouches })),
+      opened: opened.map(({ code, pouches, why }) => ({ code, pouches, why })),
     }));
   return { ...trip, menu: [...trip.menu, ...planned] };
 }
@@ -61,7 +61,7 @@ export function setPouches(trip: Trip, at: MealPlace, code: string, pouches: num
   if (pouches <= 0) return removePouch(trip, at, code);
   return editMeal(trip, at, (opened) =>
     opened.some((lot) => lot.code === code)
-      ? opened.map((lot) => (lot.code === code ? { code, pouches } : lot))
+      ? opened.map((lot) => (lot.code === code ? { ...lot, pouches } : lot))
       : [...opened, { code, pouches }],
   );
 }

@@ -11,7 +11,7 @@ import { serveMeal } from './serve-meal.ts';
 export const FED_SHARE = 0.97;
 
 const BY_HAND = 'chosen by hand';
-const AS_PLANNED = 'as planned before';
+const AS_LISTED = 'as the trip lists it';
 
 /**
  * The menu: the meals that the trip lists stand as they are, the planner fills the others, and everything is served.
@@ -69,7 +69,7 @@ function keepListedMeals(
         });
       return [];
     }
-    const opened = meal.opened.flatMap(({ code, pouches }) => {
+    const opened = meal.opened.flatMap(({ code, pouches, why }) => {
       const lot = lots.get(code);
       const room = free.get(code) ?? 0;
       const wrong = (text: string) => notices.push({ level: 'wrong', topic: 'menu', ...at, code, text });
@@ -90,7 +90,7 @@ function keepListedMeals(
       const taken = Math.min(room, pouches);
       if (taken === 0) return [];
       free.set(code, room - taken);
-      return [{ lot, pouches: taken, why: meal.byHand ? BY_HAND : meal.locked ? 'locked' : AS_PLANNED }];
+      return [{ lot, pouches: taken, why: why ?? (meal.byHand ? BY_HAND : AS_LISTED) }];
     });
     return [{ ...at, opened }];
   });

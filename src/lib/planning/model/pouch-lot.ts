@@ -63,9 +63,9 @@ export const PouchLot = z.strictObject({
     .describe('Steep time at sea level, min'),
   tareG: grams('packaging weight', 2000).describe('Weight of one empty pouch with its absorber, g'),
   volumeMl: z
-    .number()
+    .number('must be a number of ml')
     .positive('must be more than 0')
-    .max(50_000)
+    .max(50_000, 'must be at most 50000 ml')
     .optional()
     .describe('Outer volume of one sealed pouch, ml'),
   allergens: z
@@ -78,7 +78,7 @@ export const PouchLot = z.strictObject({
   costMinor: z
     .int('must be whole minor units, such as cents')
     .nonnegative('must not be negative')
-    .max(100_000_000)
+    .max(100_000_000, 'must be at most 100000000 minor units')
     .optional()
     .describe('Cost of one serving in minor units of the currency of the settings'),
   note: z

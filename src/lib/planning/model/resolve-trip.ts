@@ -1,3 +1,4 @@
+import { addDays } from './calendar.ts';
 import type { Body } from './body.ts';
 import type { Terrain, WalkingTimeMethod } from './route.ts';
 import { TRIP_DEFAULTS, type Default } from './trip-defaults.ts';
@@ -63,11 +64,6 @@ export type KnownDay = {
   readonly campAltitudeM: number | undefined;
   readonly campWater: 'source' | 'dry' | undefined;
 };
-
-/** @returns the calendar date `days` after `date`. */
-export function addDays(date: string, days: number): string {
-  return new Date(Date.parse(`${date}T00:00:00Z`) + days * 86_400_000).toISOString().slice(0, 10);
-}
 
 /** The pace of the party, with the defaults for what is left out. */
 export function paceOf(trip: Trip): Pace {

@@ -9,8 +9,12 @@ const Share = z.number('must be a share').min(0, 'must not be negative').max(1, 
 /** Food that a shop sells anywhere, to fill what the shelf lacks. */
 export const Staple = z.strictObject({
   name: ShortText,
-  meals: z.array(MealKind).min(1),
-  kcalPer100G: z.number().positive().max(930).describe('Energy as bought, kcal per 100 g'),
+  meals: z.array(MealKind).min(1, 'must name at least one meal'),
+  kcalPer100G: z
+    .number('must be a number of kcal')
+    .positive('must be more than 0')
+    .max(930, 'must be at most 930 kcal per 100 g, which is a little more than pure fat gives')
+    .describe('Energy as bought, kcal per 100 g'),
   allergens: z.array(Allergen).default([]),
   diets: z.array(Diet).default([]),
 });
@@ -152,15 +156,15 @@ export const Settings = z.strictObject({
     )
     .describe('Share of the energy of a full day that each meal brings'),
   maxRecipesPerMeal: z
-    .int()
+    .int('must be a whole number')
     .min(1, 'must be at least 1')
     .max(10, 'must be at most 10')
     .default(3)
     .describe('Most different recipes at one meal'),
   repeatAfterDays: z
-    .int()
-    .min(0)
-    .max(14)
+    .int('must be a whole number of days')
+    .min(0, 'must not be negative')
+    .max(14, 'must be at most 14 days')
     .default(1)
     .describe('Days for which another recipe is preferred before the same one comes again'),
   openFromShare: Share.min(0.05, 'must be at least 5 %')
@@ -201,9 +205,9 @@ export const Settings = z.strictObject({
   fuelContainers: z
     .array(FuelContainer)
     .min(1, 'must list at least one size')
-    .max(60)
+    .max(60, 'must list at most 60 sizes')
     .default(USUAL_CONTAINERS),
-  staples: z.array(Staple).max(200).default(USUAL_STAPLES),
+  staples: z.array(Staple).max(200, 'must list at most 200 foods').default(USUAL_STAPLES),
 });
 export type Settings = z.infer<typeof Settings>;
 

@@ -109,11 +109,15 @@ export type DayConditions = z.infer<typeof DayConditions>;
 export const FuelContainer = z.strictObject({
   label: ShortText.describe('What it is called on the packing list'),
   fuel: FuelKind,
-  netG: z.number().min(1, 'must be at least 1 g').max(10_000).describe('Fuel in it when full, g'),
+  netG: z
+    .number('must be a weight')
+    .min(1, 'must be at least 1 g')
+    .max(10_000, 'must be at most 10000 g')
+    .describe('Fuel in it when full, g'),
   tareG: z
-    .number()
+    .number('must be a weight')
     .nonnegative('must not be negative')
-    .max(5_000)
+    .max(5_000, 'must be at most 5000 g')
     .describe('Weight of the empty canister or bottle, g'),
 });
 export type FuelContainer = z.infer<typeof FuelContainer>;
@@ -181,6 +185,11 @@ export const OpenedLot = z.strictObject({
     .positive('must be at least 1')
     .max(1000)
     .describe('Pouches opened'),
+  why: z
+    .string()
+    .max(400)
+    .optional()
+    .describe('The rule by which the planner put it here; left out where it was not the planner'),
 });
 export type OpenedLot = z.infer<typeof OpenedLot>;
 

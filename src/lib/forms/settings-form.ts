@@ -1,0 +1,214 @@
+import { problemsOf } from '$lib/planning/model/problems.ts';
+import { Settings } from '$lib/planning/model/settings.ts';
+import { MEAL_KINDS } from '$lib/planning/model/words.ts';
+import { fieldValue, type Quantity, type UnitSystem } from '$lib/planning/units/show.ts';
+import type { Entered, FormReader } from './read-form.ts';
+
+/** The parts of the settings page; each is saved and reset by itself. */
+export const SETTINGS_PARTS = {
+  units: ['unitSystem', 'currency'],
+  shares: ['mealShares'],
+  menu: ['maxRecipesPerMeal', 'repeatAfterDays', 'openFromShare', 'eatUpToShare'],
+  water: ['waterAtRestMl', 'drinkPerWalkingHourMl', 'hotWaterC'],
+  fuel: ['fuelContainers'],
+  staples: ['staples'],
+} as const satisfies Record<string, readonly (keyof Settings)[]>;
+export type SettingsPart = keyof typeof SETTINGS_PARTS;
+
+export const isSettingsPart = (name: unknown): name is SettingsPart =>
+  typeof name === 'string' && Object.hasOwn(SETTINGS_PARTS, name);
+
+/** What each figure measures; the others are bare numbers. */
+const QUANTITIES = {
+  maxRecipesPerMeal: undefined,
+  repeatAfterDays: undefined,
+  openFromShare: 'share',
+  eatUpToShare: 'share',
+  waterAtRestMl: 'water',
+  drinkPerWalkingHourMl: 'pour',
+  hotWaterC: 'temperature',
+} as const satisfies Partial<Record<keyof Settings, Quantity | undefined>>;
+type FigureName = keyof typeof QUANTITIES;
+
+const FIGURE_LABELS: Readonly<Record<FigureName, string>> = {
+  maxRecipesPerMeal: 'Different recipes at one meal, at most',
+  repeatAfterDays: 'Days before a recipe comes again',
+  openFromShare: 'Open a pouch when this much of it is needed',
+  eatUpToShare: "Eat at most, of the day's target",
+  waterAtRestMl: 'Water of a day at rest, with the water in the food',
+  drinkPerWalkingHourMl: 'More for each hour of walking',
+  hotWaterC: '"Hot" water is heated to',
+};
+/** Labels of the fields of one line of a list. */
+export const LINE_LABELS = {
+  label: 'Name',
+  name: 'Name',
+  fuel: 'Fuel',
+  netG: 'Fuel when full',
+  tareG: 'Empty weight',
+  meals: 'Meals',
+  kcalPer100G: 'Energy as bought',
+  allergens: 'Allergens',
+  diets: 'Diets',
+} as const;
+const LIST_NAMES: Readonly<Record<string, string>> = { fuelContainers: 'Container', staples: 'Food' };
+
+/** @returns the label of a field of the settings page, `fuelContainers[1].netG` included. */
+export function settingsLabel(field: string): string {
+  const [, list, index, part] = /^(\w+)\[(\d+)\](?:\.(\w+))?/.exec(field) ?? [];
+  if (list !== undefined)
+    return [
+      `${LIST_NAMES[list] ?? list} ${Number(index) + 1}`,
+      LINE_LABELS[part as keyof typeof LINE_LABELS] ?? '',
+    ]
+      .filter(Boolean)
+      .join(', ');
+  const [, meal] = /^mealShares\.(\w+)$/.exec(field) ?? [];
+  if (meal !== undefined) return meal;
+  if (Object.hasOwn(FIGURE_LABELS, field)) return FIGURE_LABELS[field as FigureName];
+  return (
+    {
+      unitSystem: 'Units',
+      currency: 'Currency',
+      mealShares: 'Shares',
+      fuelContainers: 'Containers',
+      staples: 'Foods',
+    }[field] ?? field
+  );
+}
+
+/** @returns what the forms of the settings page are filled with. */
+export function settingsFields(settings: Settings): Entered {
+  const system = settings.unitSystem;
+  const shown = (value: number, quantity: Quantity | undefined) =>
+    quantity ? fieldValue(value, quantity, system) : String(value);
+  const fields: Record<string, readonly string[]> = {
+    unitSystem: [settings.unitSystem],
+    currency: [settings.currency],
+  };
+  for (const meal of MEAL_KINDS) fields[`mealShares.${meal}`] = [shown(settings.mealShares[meal], 'share')];
+  for (const name of Object.keys(QUANTITIES) as FigureName[])
+    fields[name] = [shown(settings[name], QUANTITIES[name])];
+  settings.fuelContainers.forEach((container, index) => {
+    const at = `fuelContainers[${index}]`;
+    fields[`${at}.label`] = [container.label];
+    fields[`${at}.fuel`] = [container.fuel];
+    fields[`${at}.netG`] = [shown(container.netG, 'food')];
+    fields[`${at}.tareG`] = [shown(container.tareG, 'food')];
+  });
+  settings.staples.forEach((staple, index) => {
+    const at = `staples[${index}]`;
+    fields[`${at}.name`] = [staple.name];
+    fields[`${at}.meals`] = staple.meals;
+    fields[`${at}.kcalPer100G`] = [shown(staple.kcalPer100G, 'labelRichness')];
+    fields[`${at}.allergens`] = staple.allergens;
+    fields[`${at}.diets`] = staple.diets;
+  });
+  return fields;
+}
+
+type ListName = 'fuelContainers' | 'staples';
+
+/** @returns the numbers of the lines of a list that were sent or filled in, in order: 0, 1, 2 … */
+export function linesOf(entered: Entered, list: ListName): number[] {
+  const lines = new Set<number>();
+  for (const name of Object.keys(entered)) {
+    const [, found, index] = /^(\w+)\[(\d{1,4})\]\./.exec(name) ?? [];
+    if (found === list) lines.add(Number(index));
+  }
+  return [...lines].sort((a, b) => a - b);
+}
+
+/**
+ * Reads one part of the settings page; the other parts stay as they are. A figure left empty takes its usual value.
+ *
+ * @returns the whole settings, or `undefined` where `read.problems` says what has to be mended
+ */
+export function readSettingsPart(
+  read: FormReader,
+  part: SettingsPart,
+  current: Settings,
+): Settings | undefined {
+  const numbers = (names: readonly FigureName[]) =>
+    Object.fromEntries(
+      names.map((name) => {
+        const quantity = QUANTITIES[name];
+        return [name, read.number(name, { stored: current[name], ...(quantity && { quantity }) })];
+      }),
+    );
+  // A line to be removed, or the empty line for a new one, is left out; `lines` leads from the place in the list back to the form.
+  let lines: readonly number[] = [];
+  const keptLines = (list: ListName) =>
+    (lines = linesOf(read.entered, list).filter(
+      (line) => read.text(`${list}[${line}].remove`) === undefined && isFilledIn(read, `${list}[${line}]`),
+    ));
+
+  const changed = ((): object => {
+    switch (part) {
+      case 'units':
+        return { unitSystem: read.text('unitSystem'), currency: read.text('currency') };
+      case 'shares':
+        return {
+          mealShares: Object.fromEntries(
+            MEAL_KINDS.map((meal) => [
+              meal,
+              read.number(`mealShares.${meal}`, { quantity: 'share', stored: current.mealShares[meal] }),
+            ]),
+          ),
+        };
+      case 'menu':
+      case 'water':
+        return numbers(SETTINGS_PARTS[part]);
+      case 'fuel':
+        return {
+          fuelContainers: keptLines('fuelContainers').map((line) => {
+            const at = `fuelContainers[${line}]`;
+            const stored = current.fuelContainers[line];
+            return {
+              label: read.text(`${at}.label`),
+              fuel: read.text(`${at}.fuel`),
+              netG: read.number(`${at}.netG`, { quantity: 'food', stored: stored?.netG }),
+              tareG: read.number(`${at}.tareG`, { quantity: 'food', stored: stored?.tareG }),
+            };
+          }),
+        };
+      case 'staples':
+        return {
+          staples: keptLines('staples').map((line) => {
+            const at = `staples[${line}]`;
+            return {
+              name: read.text(`${at}.name`),
+              meals: read.choices(`${at}.meals`),
+              kcalPer100G: read.number(`${at}.kcalPer100G`, {
+                quantity: 'labelRichness',
+                stored: current.staples[line]?.kcalPer100G,
+              }),
+              allergens: read.choices(`${at}.allergens`),
+              diets: read.choices(`${at}.diets`),
+            };
+          }),
+        };
+    }
+  })();
+
+  const result = Settings.safeParse({ ...current, ...changed }, { reportInput: true });
+  if (!result.success)
+    read.add(
+      problemsOf(result.error).map(({ field, message }) => ({
+        field: field.replace(
+          /^(fuelContainers|staples)\[(\d+)\]/,
+          (_, list, place) => `${list}[${lines[Number(place)] ?? place}]`,
+        ),
+        message,
+      })),
+    );
+  return result.success && read.problems.length === 0 ? result.data : undefined;
+}
+
+/** The fuel of a line is always chosen, so it does not tell a line that is meant from the empty one. */
+function isFilledIn(read: FormReader, at: string): boolean {
+  return Object.entries(read.entered).some(
+    ([name, values]) =>
+      name.startsWith(`${at}.`) && name !== `${at}.fuel` && values.some((value) => value.trim() !== ''),
+  );
+}

@@ -1,0 +1,232 @@
+import { SaxesParser, type SaxesTagPlain } from 'saxes';
+import { distanceM } from './geodesic.ts';
+import { RouteError } from './route-error.ts';
+
+export const MAX_GPX_CHARACTERS = 64_000_000;
+export const MAX_GPX_POINTS = 1_000_000;
+
+/** A point of a track or route. Elevation in m above sea level; undefined where the file states none that can be read. */
+export type GpxPoint = {
+  readonly latDeg: number;
+  readonly lonDeg: number;
+  readonly elevationM: number | undefined;
+};
+
+/** A track or route with at least two points. */
+export type GpxLine = {
+  readonly kind: 'track' | 'route';
+  readonly name: string;
+  readonly points: readonly GpxPoint[];
+  readonly lengthM: number;
+};
+
+export type GpxWaypoint = {
+  readonly latDeg: number;
+  readonly lonDeg: number;
+  readonly name: string;
+  readonly symbol: string;
+  readonly type: string;
+};
+
+export type GpxContent = {
+  readonly lines: readonly GpxLine[];
+  /** Waypoints, and the points of routes that have a name. */
+  readonly waypoints: readonly GpxWaypoint[];
+  /** What was left out, with its reason. */
+  readonly left: readonly string[];
+};
+
+/** Names in a GPX file may run over lines and be long; those of a route are one line of at most 120 characters. */
+const tidyName = (text: string): string =>
+  text
+    .replace(/[\p{Cc}\s]+/gu, ' ')
+    .trim()
+    .slice(0, 120)
+    .replace(/\p{Cs}$/u, '');
+
+type OpenPoint = GpxPoint & { elevationM: number | undefined; name: string; symbol: string; type: string };
+
+/**
+ * Reads the tracks, routes and waypoints of a GPX 1.1 or 1.0 text. The segments of a track are joined in their order. Extensions are passed over.
+ *
+ * @param xml the text of the file, at most MAX_GPX_CHARACTERS with at most MAX_GPX_POINTS points
+ * @throws RouteError for what is not well-formed, not GPX, has a DOCTYPE (no entity is ever expanded), a position off the globe, or no track or route of two points
+ */
+export function readGpx(xml: string): GpxContent {
+  if (xml.trim() === '')
+    throw new RouteError('The file is empty. Choose a GPX file with a track or a route.');
+  if (xml.length > MAX_GPX_CHARACTERS)
+    throw new RouteError(
+      `The file has ${Math.round(xml.length / 1e6)} million characters; at most ${MAX_GPX_CHARACTERS / 1e6} million are read. Thin out the track, or cut it in parts.`,
+    );
+
+  const lines: GpxLine[] = [];
+  const waypoints: GpxWaypoint[] = [];
+  const left: string[] = [];
+  let pointCount = 0;
+
+  const parser = new SaxesParser();
+  /** Names of the open elements; empty for those of other namespaces. */
+  const open: string[] = [];
+  let prefix = '';
+  let line: { kind: 'track' | 'route'; name: string; points: GpxPoint[] } | undefined;
+  let point: OpenPoint | undefined;
+  let text: string | undefined;
+
+  const fail = (message: string): never => {
+    throw new RouteError(message, { line: parser.line });
+  };
+
+  const coordinate = (tag: SaxesTagPlain, attribute: 'lat' | 'lon', limit: number): number => {
+    const stated = tag.attributes[attribute];
+    if (stated === undefined || stated.trim() === '')
+      fail(`a <${tag.name}> has no ${attribute}. Add it, or remove the point.`);
+    const degrees = Number(stated);
+    if (!(Math.abs(degrees) <= limit))
+      fail(
+        `${attribute}="${stated}" is not a number of degrees from -${limit} to ${limit}. Correct it, or remove the point.`,
+      );
+    return degrees;
+  };
+
+  const openPoint = (tag: SaxesTagPlain): void => {
+    if (++pointCount > MAX_GPX_POINTS)
+      fail(`the file has more than ${MAX_GPX_POINTS} points. Thin out the track, or cut it in parts.`);
+    point = {
+      latDeg: coordinate(tag, 'lat', 90),
+      lonDeg: coordinate(tag, 'lon', 180),
+      elevationM: undefined,
+      name: '',
+      symbol: '',
+      type: '',
+    };
+  };
+
+  const openLine = (kind: 'track' | 'route'): void => {
+    line = { kind, name: '', points: [] };
+  };
+
+  const closeLine = (): void => {
+    if (!line) return;
+    const { kind, points } = line;
+    const ordinal = lines.filter((other) => other.kind === kind).length + 1;
+    const name = line.name || `${kind === 'track' ? 'Track' : 'Route'} ${ordinal}`;
+    if (points.length >= 2) lines.push({ kind, name, points, lengthM: lengthOf(points) });
+    else
+      left.push(
+        `The ${kind} "${name}" has ${points.length === 0 ? 'no point' : 'only one point'}; it takes two to walk.`,
+      );
+    line = undefined;
+  };
+
+  const closePoint = (parent: string): void => {
+    if (!point) return;
+    const { latDeg, lonDeg, elevationM, name, symbol, type } = point;
+    if (parent !== 'gpx') line?.points.push({ latDeg, lonDeg, elevationM });
+    if (parent === 'gpx' || (parent === 'rte' && name))
+      waypoints.push({ latDeg, lonDeg, name, symbol, type });
+    point = undefined;
+  };
+
+  parser.on('doctype', () =>
+    fail('the file has a DOCTYPE, which GPX does not need and which is not read. Remove it.'),
+  );
+  parser.on('opentag', (tag) => {
+    const parent = open.at(-1);
+    if (parent === undefined) {
+      prefix = tag.name.slice(0, tag.name.indexOf(':') + 1);
+      if (tag.name !== `${prefix}gpx`)
+        fail(
+          `the file is XML, but a <${tag.name}>, not a <gpx>. Export the track as GPX where you drew or recorded it.`,
+        );
+    }
+    const name = prefix === '' || tag.name.startsWith(prefix) ? tag.name.slice(prefix.length) : '';
+    open.push(name);
+    text = undefined;
+    switch (`${parent ?? ''} ${name}`) {
+      case 'gpx trk':
+        return openLine('track');
+      case 'gpx rte':
+        return openLine('route');
+      case 'trkseg trkpt':
+      case 'rte rtept':
+      case 'gpx wpt':
+        return openPoint(tag);
+      case 'trk name':
+      case 'rte name':
+      case 'trkpt ele':
+      case 'rtept ele':
+      case 'rtept name':
+      case 'rtept sym':
+      case 'rtept type':
+      case 'wpt name':
+      case 'wpt sym':
+      case 'wpt type':
+        text = '';
+    }
+  });
+  const collect = (part: string): void => {
+    if (text !== undefined) text += part;
+  };
+  parser.on('text', collect);
+  parser.on('cdata', collect);
+  parser.on('closetag', () => {
+    const name = open.pop() ?? '';
+    const parent = open.at(-1) ?? '';
+    if (text !== undefined) {
+      if (point) {
+        if (name === 'ele') point.elevationM = readElevation(text);
+        else if (name === 'name') point.name = tidyName(text);
+        else if (name === 'sym') point.symbol = tidyName(text);
+        else point.type = tidyName(text);
+      } else if (line) line.name = tidyName(text);
+      text = undefined;
+    }
+    if ((parent === 'trkseg' && name === 'trkpt') || (parent === 'rte' && name === 'rtept'))
+      closePoint(parent);
+    else if (parent === 'gpx') {
+      if (name === 'wpt') closePoint(parent);
+      else if (name === 'trk' || name === 'rte') closeLine();
+    }
+  });
+
+  try {
+    parser.write(xml).close();
+  } catch (error) {
+    throw error instanceof RouteError ? error : notWellFormed(error);
+  }
+
+  if (lines.length === 0)
+    throw new RouteError(
+      left.length > 0
+        ? `${left.join(' ')} Choose a file with a track or route of at least two points.`
+        : waypoints.length > 0
+          ? `The file has ${waypoints.length} waypoint${waypoints.length > 1 ? 's' : ''} but no track and no route. Export the track as well.`
+          : 'The file is GPX, but has no track and no route. Choose one with a track or a route.',
+    );
+  return { lines, waypoints, left };
+}
+
+const readElevation = (text: string): number | undefined => {
+  const elevationM = text.trim() === '' ? NaN : Number(text);
+  return Number.isFinite(elevationM) ? elevationM : undefined;
+};
+
+function lengthOf(points: readonly GpxPoint[]): number {
+  let lengthM = 0;
+  let before: GpxPoint | undefined;
+  for (const point of points) {
+    if (before) lengthM += distanceM(before, point);
+    before = point;
+  }
+  return lengthM;
+}
+
+/** saxes says "LINE:COLUMN: what is wrong." */
+function notWellFormed(error: unknown): RouteError {
+  const [, line, what] = /^(\d+):\d+: (.*?)\.?$/s.exec(error instanceof Error ? error.message : '') ?? [];
+  return new RouteError(
+    `this is not well-formed XML${what ? ` (${what})` : ''}. The file is damaged, cut off or no GPX file; export it again.`,
+    line ? { line: Number(line) } : {},
+  );
+}

@@ -1,0 +1,60 @@
+import { join } from 'node:path';
+import { openDatabase } from './database/open-database.ts';
+import { ImportRepository } from './import-repository.ts';
+import { SettingsRepository } from './settings-repository.ts';
+import { ShelfRepository } from './shelf-repository.ts';
+import { TripRepository } from './trip-repository.ts';
+
+/** All that is kept in one data folder. */
+export type App = {
+  readonly shelf: ShelfRepository;
+  readonly trips: TripRepository;
+  readonly settings: SettingsRepository;
+  readonly imports: ImportRepository;
+  /** @returns the calendar date where the program runs, ISO 8601 */
+  today(): string;
+  close(): Promise<void>;
+};
+
+/**
+ * Opens a data folder, which is made where it is missing.
+ *
+ * @throws UserError `Unusable` or `Busy`, naming the file and what to do
+ */
+export async function openApp(folder: string, clock: () => Date = () => new Date()): Promise<App> {
+  const db = await openDatabase(folder);
+  const now = () => clock().toISOString();
+  return {
+    shelf: new ShelfRepository(db, now),
+    trips: new TripRepository(db, now),
+    settings: new SettingsRepository(db),
+    imports: new ImportRepository(db, join(folder, 'imports'), clock),
+    today: () => localDate(clock()),
+    close: () => db.destroy(),
+  };
+}
+
+let opened: Promise<App> | undefined;
+
+/**
+ * The data folder of this program: `RIDGELARDER_DATA`, or `data` where it was started. Opened once; a failure is tried
+ * again at the next call, so that a folder can be put right without a restart.
+ */
+export function app(): Promise<App> {
+  opened ??= openApp(process.env['RIDGELARDER_DATA'] || 'data').catch((error: unknown) => {
+    opened = undefined;
+    throw error;
+  });
+  return opened;
+}
+
+/** Closes what `app` opened, if it did. */
+export async function closeApp(): Promise<void> {
+  const open = await opened?.catch(() => undefined);
+  await open?.close();
+}
+
+function localDate(at: Date): string {
+  const two = (part: number) => String(part).padStart(2, '0');
+  return `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;
+}

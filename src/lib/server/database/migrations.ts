@@ -1,0 +1,101 @@
+import { sql, type Kysely } from 'kysely';
+import type { Migration } from 'kysely/migration';
+
+/** By name, in the order of the names. What has been released is never edited: a change is a new migration. */
+export const MIGRATIONS: Readonly<Record<string, Migration>> = {
+  '0001-shelf-ledger-trips': { up: shelfLedgerTrips },
+};
+
+const PLACES = sql`('outside', 'shelf', 'set-aside', 'packed')`;
+
+async function shelfLedgerTrips(db: Kysely<unknown>): Promise<void> {
+  await db.schema
+    .createTable('lots')
+    .addColumn('id', 'integer', (column) => column.primaryKey().autoIncrement())
+    .addColumn('code', 'text', (column) => column.notNull().unique())
+    .addColumn('recipe', 'text', (column) => column.notNull())
+    .addColumn('mealKinds', 'text', (column) => column.notNull())
+    .addColumn('sealedOn', 'text', (column) => column.notNull())
+    .addColumn('bestBefore', 'text', (column) => column.notNull())
+    .addColumn('servingsPerPouch', 'double precision', (column) => column.notNull())
+    .addColumn('dryWeightG', 'double precision', (column) => column.notNull())
+    .addColumn('energyKcal', 'double precision', (column) => column.notNull())
+    .addColumn('proteinG', 'double precision')
+    .addColumn('fatG', 'double precision')
+    .addColumn('carbohydrateG', 'double precision')
+    .addColumn('waterMl', 'double precision', (column) => column.notNull())
+    .addColumn('waterKind', 'text', (column) => column.notNull())
+    .addColumn('steepMin', 'double precision', (column) => column.notNull())
+    .addColumn('tareG', 'double precision', (column) => column.notNull())
+    .addColumn('volumeMl', 'double precision')
+    .addColumn('allergens', 'text')
+    .addColumn('diets', 'text', (column) => column.notNull())
+    .addColumn('costMinor', 'integer')
+    .addColumn('note', 'text', (column) => column.notNull())
+    .addColumn('version', 'integer', (column) => column.notNull())
+    .execute();
+
+  await db.schema
+    .createTable('trips')
+    .addColumn('id', 'text', (column) => column.primaryKey())
+    .addColumn('name', 'text', (column) => column.notNull())
+    .addColumn('trip', 'text')
+    .addColumn('version', 'integer', (column) => column.notNull())
+    .addColumn('updatedAt', 'text', (column) => column.notNull())
+    .execute();
+
+  await db.schema
+    .createTable('ledger')
+    .addColumn('id', 'integer', (column) => column.primaryKey().autoIncrement())
+    .addColumn('at', 'text', (column) => column.notNull())
+    .addColumn('kind', 'text', (column) => column.notNull())
+    .addColumn('lotId', 'integer', (column) => column.notNull().references('lots.id'))
+    .addColumn('tripId', 'text', (column) => column.references('trips.id'))
+    .addColumn('fromPlace', 'text', (column) => column.notNull())
+    .addColumn('toPlace', 'text', (column) => column.notNull())
+    .addColumn('pouches', 'integer', (column) => column.notNull())
+    .addColumn('note', 'text', (column) => column.notNull())
+    .addCheckConstraint('ledger_pouches', sql`"pouches" > 0`)
+    .addCheckConstraint(
+      'ledger_places',
+      sql`"fromPlace" in ${PLACES} and "toPlace" in ${PLACES} and "fromPlace" <> "toPlace"`,
+    )
+    .addCheckConstraint(
+      'ledger_trip',
+      sql`("tripId" is not null) = ("fromPlace" in ('set-aside', 'packed') or "toPlace" in ('set-aside', 'packed'))`,
+    )
+    .execute();
+  // Both hold every column that a balance needs, so sums never read the table itself.
+  await db.schema
+    .createIndex('ledger_by_lot')
+    .on('ledger')
+    .columns(['lotId', 'tripId', 'fromPlace', 'toPlace', 'pouches'])
+    .execute();
+  await db.schema
+    .createIndex('ledger_by_trip')
+    .on('ledger')
+    .columns(['tripId', 'lotId', 'fromPlace', 'toPlace', 'pouches'])
+    .where('tripId', 'is not', null)
+    .execute();
+  for (const change of ['update', 'delete'])
+    await sql`create trigger ${sql.ref(`ledger_no_${change}`)} before ${sql.raw(change)} on "ledger"
+      begin select raise(abort, 'the ledger is only ever appended to'); end`.execute(db);
+
+  await db.schema
+    .createTable('settings')
+    .addColumn('id', 'text', (column) => column.primaryKey())
+    .addColumn('settings', 'text', (column) => column.notNull())
+    .execute();
+  await db.schema
+    .createTable('uploads')
+    .addColumn('id', 'text', (column) => column.primaryKey())
+    .addColumn('fileName', 'text', (column) => column.notNull())
+    .addColumn('bytes', 'integer', (column) => column.notNull())
+    .addColumn('keptAt', 'text', (column) => column.notNull())
+    .execute();
+  await db.schema
+    .createTable('mappings')
+    .addColumn('headerSignature', 'text', (column) => column.primaryKey())
+    .addColumn('mapping', 'text', (column) => column.notNull())
+    .execute();
+}

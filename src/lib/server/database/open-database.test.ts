@@ -1,0 +1,267 @@
+import { chmod, mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { DatabaseSync } from 'node:sqlite';
+import { sql } from 'kysely';
+import { expect, test } from 'vitest';
+import { expectUserError, temporaryFolder } from '../test-data.ts';
+import { MIGRATIONS } from './migrations.ts';
+import { openDatabase, reading, writing } from './open-database.ts';
+
+const FILE = 'ridgelarder.sqlite';
+
+/** Root may write anywhere, so a test of permissions gives its rights up for a moment. */
+async function withoutRootRights<Result>(work: () => Promise<Result>): Promise<Result> {
+  if (process.geteuid?.() !== 0) return work();
+  process.seteuid?.(65534);
+  try {
+    return await work();
+  } finally {
+    process.seteuid?.(0);
+  }
+}
+
+test('a new folder is made, and the file is kept safe against power cuts and half-written data', async () => {
+  const folder = join(await temporaryFolder(), 'deep', 'down');
+  const db = await openDatabase(folder);
+  const pragma = async (name: string) =>
+    Object.values((await sql`pragma ${sql.raw(name)}`.execute(db)).rows[0] as object)[0] as unknown;
+  expect(await pragma('journal_mode')).toBe('wal');
+  expect(await pragma('synchronous')).toBe(2);
+  expect(await pragma('foreign_keys')).toBe(1);
+  expect(await pragma('busy_timeout')).toBeGreaterThan(0);
+  await db.destroy();
+  expect(await readdir(folder)).toEqual([FILE]);
+});
+
+test('opening again changes nothing', async () => {
+  const folder = await temporaryFolder();
+  await (await openDatabase(folder)).destroy();
+  const before = await readFile(join(folder, FILE));
+  await (await openDatabase(folder)).destroy();
+  expect((await readFile(join(folder, FILE))).equals(before)).toBe(true);
+});
+
+test('many may open a new folder at once', async () => {
+  const folder = await temporaryFolder();
+  const all = await Promise.all(Array.from({ length: 6 }, () => openDatabase(folder)));
+  for (const db of all) expect(await db.selectFrom('lots').selectAll().execute()).toEqual([]);
+  await Promise.all(all.map((db) => db.destroy()));
+});
+
+test('the ledger cannot be rewritten, not even past the repositories', async () => {
+  const db = await openDatabase(await temporaryFolder());
+  await sql`insert into lots values (1, 'A', 'r', '[]', '', '', 1, 1, 1, null, null, null, 1, 'none', 0, 1, null, null, '[]', null, '', 1)`.execute(
+    db,
+  );
+  const entry = {
+    at: '',
+    kind: 'sealed',
+    lotId: 1,
+    tripId: null,
+    fromPlace: 'outside',
+    toPlace: 'shelf',
+    pouches: 3,
+    note: '',
+  } as const;
+  await db.insertInto('ledger').values(entry).execute();
+  await expect(db.updateTable('ledger').set({ pouches: 9 }).execute()).rejects.toThrow(
+    'only ever appended to',
+  );
+  await expect(db.deleteFrom('ledger').execute()).rejects.toThrow('only ever appended to');
+  for (const wrong of [
+    { pouches: 0 },
+    { pouches: -1 },
+    { toPlace: 'outside' as const },
+    { toPlace: 'set-aside' as const },
+    { toPlace: 'attic' as 'shelf' },
+    { lotId: 2 },
+    { tripId: 'no such trip', toPlace: 'set-aside' as const },
+  ])
+    await expect(
+      db
+        .insertInto('ledger')
+        .values({ ...entry, ...wrong })
+        .execute(),
+      JSON.stringify(wrong),
+    ).rejects.toThrow('constraint');
+  expect(await db.selectFrom('ledger').select('pouches').execute()).toEqual([{ pouches: 3 }]);
+  await db.destroy();
+});
+
+test('a migration that fails in its middle leaves the file as it was, and says so', async () => {
+  const folder = await temporaryFolder();
+  await (await openDatabase(folder)).destroy();
+  const migrations = MIGRATIONS as Record<string, (typeof MIGRATIONS)[string]>;
+  migrations['9999-broken'] = {
+    up: async (db) => {
+      await sql`create table half_done (id integer)`.execute(db);
+      await sql`insert into no_such_table values (1)`.execute(db);
+    },
+  };
+  try {
+    await expectUserError(
+      openDatabase(folder),
+      'Unusable',
+      join(folder, FILE),
+      'could not be brought up to date',
+    );
+  } finally {
+    delete migrations['9999-broken'];
+  }
+  const db = await openDatabase(folder);
+  const tables = await db.introspection.getTables();
+  expect(tables.map(({ name }) => name)).not.toContain('half_done');
+  await db.destroy();
+});
+
+test('a file of newer tables is refused and left alone', async () => {
+  const folder = await temporaryFolder();
+  const db = await openDatabase(folder);
+  await sql`insert into kysely_migration values ('2040-thaw', '2040-01-01T00:00:00.000Z')`.execute(db);
+  await db.destroy();
+  await expectUserError(
+    openDatabase(folder),
+    'Unusable',
+    join(folder, FILE),
+    'newer Ridgelarder',
+    '2040-thaw',
+    'RIDGELARDER_DATA',
+  );
+});
+
+test('a file that is no database is refused and left alone', async () => {
+  const folder = await temporaryFolder();
+  const text = 'dear diary, '.repeat(1000);
+  await writeFile(join(folder, FILE), text);
+  await expectUserError(openDatabase(folder), 'Unusable', join(folder, FILE), 'not a database', 'copy');
+  expect(await readFile(join(folder, FILE), 'utf8')).toBe(text);
+});
+
+test("another program's database is refused and left alone", async () => {
+  const folder = await temporaryFolder();
+  const other = new DatabaseSync(join(folder, FILE));
+  other.exec("create table lots (paddock text); insert into lots values ('north')");
+  other.close();
+  await expectUserError(openDatabase(folder), 'Unusable', join(folder, FILE), 'another program');
+  const again = new DatabaseSync(join(folder, FILE));
+  expect(again.prepare('select paddock from lots').get()).toMatchObject({ paddock: 'north' });
+  again.close();
+});
+
+test('a folder that may not be written to is named', async () => {
+  const outer = await temporaryFolder();
+  await chmod(outer, 0o755);
+  const folder = join(outer, 'closed');
+  await mkdir(folder, { mode: 0o555 });
+  await withoutRootRights(async () => {
+    await expectUserError(
+      openDatabase(folder),
+      'Unusable',
+      join(folder, FILE),
+      'may be written to',
+      'RIDGELARDER_DATA',
+    );
+    await expectUserError(
+      openDatabase(join(folder, 'inner')),
+      'Unusable',
+      join(folder, 'inner'),
+      'Allow writing',
+    );
+  });
+});
+
+test('a file that may only be read can be read, and each change is told why it fails', async () => {
+  const folder = await temporaryFolder();
+  await (await openDatabase(folder)).destroy();
+  await chmod(folder, 0o777);
+  await chmod(join(folder, FILE), 0o444);
+  await withoutRootRights(async () => {
+    const db = await openDatabase(folder);
+    expect(await db.selectFrom('lots').selectAll().execute()).toEqual([]);
+    const change = writing(db, (trx) =>
+      trx.insertInto('settings').values({ id: 'a', settings: '' }).execute(),
+    );
+    await expectUserError(change, 'Unusable', join(folder, FILE), 'Allow writing');
+    await db.destroy();
+  });
+});
+
+test('a path that leads through a file is named', async () => {
+  const folder = await temporaryFolder();
+  await writeFile(join(folder, 'shelf'), '');
+  await expectUserError(openDatabase(join(folder, 'shelf')), 'Unusable', join(folder, 'shelf'), 'is a file');
+  await expectUserError(
+    openDatabase(join(folder, 'shelf', 'data')),
+    'Unusable',
+    'below a file where a folder is needed',
+  );
+});
+
+test('a full disk is told as such, and the change is gone whole', async () => {
+  const db = await openDatabase(await temporaryFolder());
+  await sql`pragma max_page_count = 40`.execute(db);
+  const much = writing(db, async (trx) => {
+    for (let n = 0; n < 100; n += 1)
+      await trx
+        .insertInto('mappings')
+        .values({ headerSignature: `${n}`, mapping: 'x'.repeat(10_000) })
+        .execute();
+  });
+  await expectUserError(much, 'Unusable', 'disk is full', 'nothing of the last change was kept');
+  expect(await db.selectFrom('mappings').selectAll().execute()).toEqual([]);
+  await db.destroy();
+});
+
+test('a change waits for another one to end, and gives up as Busy when that takes too long', async () => {
+  const folder = await temporaryFolder();
+  const slow = await openDatabase(folder);
+  const quick = await openDatabase(folder, 150);
+  const add = (db: typeof slow, id: string) =>
+    writing(db, (trx) => trx.insertInto('settings').values({ id, settings: '' }).execute());
+  const [started, finished] = [Promise.withResolvers<void>(), Promise.withResolvers<void>()];
+  const held = writing(slow, async (trx) => {
+    await trx.insertInto('settings').values({ id: 'slow', settings: '' }).execute();
+    started.resolve();
+    await finished.promise;
+  });
+  await started.promise;
+  await expectUserError(add(quick, 'first'), 'Busy', folder, 'Try again');
+
+  const waiting = add(quick, 'second');
+  setTimeout(finished.resolve, 50);
+  await Promise.all([held, waiting]);
+  const ids = await quick.selectFrom('settings').select('id').orderBy('id').execute();
+  expect(ids).toEqual([{ id: 'second' }, { id: 'slow' }]);
+  await Promise.all([slow.destroy(), quick.destroy()]);
+});
+
+test('reading sees one state throughout, and does not wait for a change', async () => {
+  const folder = await temporaryFolder();
+  const [reader, writer] = [await openDatabase(folder), await openDatabase(folder)];
+  const counts = await reading(reader, async (trx) => {
+    const count = async () => (await trx.selectFrom('settings').select('id').execute()).length;
+    const before = await count();
+    await writing(writer, (change) =>
+      change.insertInto('settings').values({ id: 'new', settings: '' }).execute(),
+    );
+    return [before, await count()];
+  });
+  expect(counts).toEqual([0, 0]);
+  expect(await reader.selectFrom('settings').select('id').execute()).toEqual([{ id: 'new' }]);
+  await Promise.all([reader.destroy(), writer.destroy()]);
+});
+
+test('rows can be streamed', async () => {
+  const db = await openDatabase(await temporaryFolder());
+  await db
+    .insertInto('settings')
+    .values([
+      { id: 'a', settings: '' },
+      { id: 'b', settings: '' },
+    ])
+    .execute();
+  const ids: string[] = [];
+  for await (const { id } of db.selectFrom('settings').select('id').orderBy('id').stream()) ids.push(id);
+  expect(ids).toEqual(['a', 'b']);
+  await db.destroy();
+});

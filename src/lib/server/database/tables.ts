@@ -1,0 +1,31 @@
+import type { Generated } from 'kysely';
+import type { PouchLot } from '../../planning/model/pouch-lot.ts';
+import type { EntryKind, Place } from '../ledger.ts';
+
+type StoredAsJson = 'mealKinds' | 'allergens' | 'diets';
+/** Each field of a lot in a column of its name: lists as JSON, what is left out as null. The count is in the ledger. */
+export type LotFields = {
+  [Field in Exclude<keyof PouchLot, 'pouches' | StoredAsJson>]-?: undefined extends PouchLot[Field]
+    ? Exclude<PouchLot[Field], undefined> | null
+    : PouchLot[Field];
+} & { mealKinds: string; allergens: string | null; diets: string };
+
+export type Tables = {
+  lots: LotFields & { id: Generated<number>; version: number };
+  ledger: {
+    id: Generated<number>;
+    at: string;
+    kind: EntryKind;
+    lotId: number;
+    tripId: string | null;
+    fromPlace: Place;
+    toPlace: Place;
+    pouches: number;
+    note: string;
+  };
+  /** A deleted trip keeps its row for the ledger, with its name and nothing else. */
+  trips: { id: string; name: string; trip: string | null; version: number; updatedAt: string };
+  settings: { id: string; settings: string };
+  uploads: { id: string; fileName: string; bytes: number; keptAt: string };
+  mappings: { headerSignature: string; mapping: string };
+};

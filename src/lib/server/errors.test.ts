@@ -1,0 +1,35 @@
+import { isHttpError } from '@sveltejs/kit';
+import { afterEach, expect, test, vi } from 'vitest';
+import { UserError } from './errors.ts';
+import { toHttpError } from './to-http-error.ts';
+
+afterEach(() => vi.restoreAllMocks());
+
+function thrownBy(work: () => never): unknown {
+  try {
+    return work();
+  } catch (error) {
+    return error;
+  }
+}
+
+test.each([
+  ['NotFound', 404],
+  ['Conflict', 409],
+  ['StaleVersion', 409],
+  ['Refused', 422],
+  ['TooLarge', 413],
+  ['Busy', 503],
+  ['Unusable', 500],
+] as const)('%s becomes status %i with its message', (code, status) => {
+  const log = vi.spyOn(console, 'error').mockImplementation(() => {});
+  const thrown = thrownBy(() => toHttpError(new UserError(code, 'Do this instead.')));
+  expect(isHttpError(thrown, status)).toBe(true);
+  expect(thrown).toMatchObject({ body: { message: 'Do this instead.' } });
+  expect(log).toHaveBeenCalledTimes(status >= 500 ? 1 : 0);
+});
+
+test('any other error passes as it is', () => {
+  const error = new Error('internal');
+  expect(thrownBy(() => toHttpError(error))).toBe(error);
+});

@@ -1,0 +1,127 @@
+import { randomUUID } from 'node:crypto';
+import { createWriteStream } from 'node:fs';
+import { mkdir, readdir, rm, stat } from 'node:fs/promises';
+import { join } from 'node:path';
+import { pipeline } from 'node:stream/promises';
+import { z } from 'zod';
+import { reading, writing, type Database } from './database/open-database.ts';
+import { UserError } from './errors.ts';
+import { storageError } from './storage-error.ts';
+import { parseStored } from './stored-json.ts';
+
+export type Upload = { id: string; fileName: string; path: string; bytes: number };
+
+/** Uploaded files that wait for their import, and how the columns of files were understood before. */
+export class ImportRepository {
+  readonly #db: Database;
+  readonly #folder: string;
+  readonly #clock: () => Date;
+
+  constructor(db: Database, folder: string, clock: () => Date) {
+    this.#db = db;
+    this.#folder = folder;
+    this.#clock = clock;
+  }
+
+  /**
+   * Writes an upload to disk as it comes in.
+   *
+   * @param maxBytes the most that is taken
+   * @throws UserError `TooLarge`, or `Unusable` where the disk does not take it; nothing is kept then
+   */
+  async keepUpload(
+    fileName: string,
+    stream: AsyncIterable<Uint8Array>,
+    maxBytes: number,
+  ): Promise<{ id: string; bytes: number }> {
+    const id = randomUUID();
+    const path = this.#path(id);
+    let bytes = 0;
+    const counted = async function* () {
+      for await (const chunk of stream) {
+        bytes += chunk.byteLength;
+        if (bytes > maxBytes) throw tooLarge(fileName, maxBytes);
+        yield chunk;
+      }
+    };
+    try {
+      await mkdir(this.#folder, { recursive: true });
+      await pipeline(counted, createWriteStream(path, { flags: 'wx' }));
+      const row = { id, fileName, bytes, keptAt: this.#clock().toISOString() };
+      await writing(this.#db, (trx) => trx.insertInto('uploads').values(row).execute());
+    } catch (error) {
+      await rm(path, { force: true }).catch(() => {});
+      throw storageError(error, path);
+    }
+    return { id, bytes };
+  }
+
+  async upload(id: string): Promise<Upload | undefined> {
+    const row = await reading(this.#db, (trx) =>
+      trx.selectFrom('uploads').select(['id', 'fileName', 'bytes']).where('id', '=', id).executeTakeFirst(),
+    );
+    return row && { ...row, path: this.#path(row.id) };
+  }
+
+  /** Removes an upload and its file; one that is gone already is no error. */
+  async removeUpload(id: string): Promise<void> {
+    const removed = await writing(this.#db, (trx) =>
+      trx.deleteFrom('uploads').where('id', '=', id).returning('id').executeTakeFirst(),
+    );
+    if (removed) await rm(this.#path(removed.id), { force: true });
+  }
+
+  /** Removes uploads that nobody imported, and files that an interrupted upload left behind. @returns how many files */
+  async removeOldUploads(olderThanDays: number): Promise<number> {
+    const before = new Date(this.#clock().getTime() - olderThanDays * 86_400_000);
+    await writing(this.#db, (trx) =>
+      trx.deleteFrom('uploads').where('keptAt', '<', before.toISOString()).execute(),
+    );
+    const kept = await reading(this.#db, (trx) => trx.selectFrom('uploads').select('id').execute());
+    const ids = new Set(kept.map(({ id }) => id));
+    await mkdir(this.#folder, { recursive: true });
+    let removed = 0;
+    for (const name of await readdir(this.#folder)) {
+      if (ids.has(name) || (await stat(this.#path(name))).mtime >= before) continue;
+      await rm(this.#path(name), { force: true });
+      removed += 1;
+    }
+    return removed;
+  }
+
+  /** @param headerSignature what tells files of the same columns from others */
+  async rememberMapping(headerSignature: string, mapping: unknown): Promise<void> {
+    const json = JSON.stringify(mapping);
+    await writing(this.#db, (trx) =>
+      trx
+        .insertInto('mappings')
+        .values({ headerSignature, mapping: json })
+        .onConflict((conflict) => conflict.column('headerSignature').doUpdateSet({ mapping: json }))
+        .execute(),
+    );
+  }
+
+  /** @returns the mapping as it was remembered; the caller checks its form */
+  async mappingFor(headerSignature: string): Promise<unknown> {
+    const row = await reading(this.#db, (trx) =>
+      trx
+        .selectFrom('mappings')
+        .select('mapping')
+        .where('headerSignature', '=', headerSignature)
+        .executeTakeFirst(),
+    );
+    return row && parseStored(z.unknown(), row.mapping, 'A remembered mapping');
+  }
+
+  #path(id: string): string {
+    return join(this.#folder, id);
+  }
+}
+
+function tooLarge(fileName: string, maxBytes: number): UserError {
+  const maxMB = (maxBytes / 1_000_000).toLocaleString('en', { maximumFractionDigits: 3 });
+  return new UserError(
+    'TooLarge',
+    `"${fileName}" is larger than ${maxMB} MB, the most that is taken at once. Is it the right file? A longer list can be imported in parts.`,
+  );
+}

@@ -1,0 +1,136 @@
+import { sql, type RawBuilder, type Transaction } from 'kysely';
+import { inParts } from './in-parts.ts';
+import type { Tables } from './database/tables.ts';
+
+/*
+ * The ledger says where every pouch went. A place holds what came in minus what went out; no count is ever stored.
+ */
+
+export type Place = 'outside' | 'shelf' | 'set-aside' | 'packed';
+
+const ROUTES = {
+  sealed: ['outside', 'shelf'],
+  imported: ['outside', 'shelf'],
+  'set aside': ['shelf', 'set-aside'],
+  released: ['set-aside', 'shelf'],
+  packed: ['set-aside', 'packed'],
+  eaten: ['packed', 'outside'],
+  'brought back': ['packed', 'shelf'],
+  discarded: ['shelf', 'outside'],
+  counted: ['outside', 'shelf'],
+} as const satisfies Record<string, readonly [from: Place, to: Place]>;
+export type EntryKind = keyof typeof ROUTES;
+
+/** One line of a lot's history. `tripName` is there where the entry belongs to a trip, even to one deleted since. */
+export type LedgerEntry = {
+  readonly id: number;
+  /** Instant, ISO 8601. */
+  readonly at: string;
+  readonly kind: EntryKind;
+  readonly lotId: number;
+  readonly tripId: string | null;
+  readonly tripName: string | null;
+  readonly fromPlace: Place;
+  readonly toPlace: Place;
+  readonly pouches: number;
+  readonly note: string;
+};
+
+/** A movement to be written. Only `counted` may be negative: pouches that a count found missing. Zero writes nothing. */
+export type Movement = {
+  readonly kind: EntryKind;
+  readonly lotId: number;
+  readonly pouches: number;
+  readonly tripId?: string;
+};
+
+/**
+ * Appends movements. The caller has checked that there are enough pouches and told the user where not; here it is
+ * made sure.
+ *
+ * @throws Error where a place would hold less than nothing; the transaction must then be rolled back
+ */
+export async function append(
+  trx: Transaction<Tables>,
+  at: string,
+  note: string,
+  movements: readonly Movement[],
+): Promise<void> {
+  const entries = movements
+    .filter(({ pouches }) => pouches !== 0)
+    .map(({ kind, lotId, pouches, tripId }) => {
+      const [from, to] = ROUTES[kind];
+      const [fromPlace, toPlace]: [Place, Place] =
+        kind === 'counted' && pouches < 0 ? [to, from] : [from, to];
+      const moved = kind === 'counted' ? Math.abs(pouches) : pouches;
+      return { at, kind, lotId, tripId: tripId ?? null, fromPlace, toPlace, pouches: moved, note };
+    });
+  for (const part of inParts(entries)) await trx.insertInto('ledger').values(part).execute();
+
+  const drawnOn = new Set(
+    entries.filter(({ fromPlace }) => fromPlace !== 'outside').map(({ lotId }) => lotId),
+  );
+  for (const lotIds of inParts([...drawnOn])) {
+    const overdrawn = await trx
+      .selectFrom('ledger')
+      .select('lotId')
+      .where('lotId', 'in', lotIds)
+      .groupBy(['lotId'])
+      .having(held('shelf'), '<', 0)
+      .union(
+        trx
+          .selectFrom('ledger')
+          .select('lotId')
+          .where('lotId', 'in', lotIds)
+          .where('tripId', 'is not', null)
+          .groupBy(['lotId', 'tripId'])
+          .having((eb) => eb.or([eb(held('set-aside'), '<', 0), eb(held('packed'), '<', 0)])),
+      )
+      .execute();
+    if (overdrawn.length > 0)
+      throw new Error(
+        `the ledger would be overdrawn for the lots ${overdrawn.map(({ lotId }) => lotId).join(', ')}`,
+      );
+  }
+}
+
+/** SQL: pouches that the entries of a group have left in a place; 0 for no entries. */
+export function held(place: Exclude<Place, 'outside'>): RawBuilder<number> {
+  const name = sql.lit(place);
+  return sql<number>`cast(coalesce(sum(case ${name}
+    when ${sql.ref('ledger.toPlace')} then ${sql.ref('ledger.pouches')}
+    when ${sql.ref('ledger.fromPlace')} then -${sql.ref('ledger.pouches')}
+    else 0 end), 0) as integer)`;
+}
+
+/** Pouches of a lot that a trip has been promised: set aside at home, or packed and gone. */
+export type Reservation = {
+  readonly tripId: string;
+  readonly lotId: number;
+  readonly code: string;
+  readonly setAside: number;
+  readonly packed: number;
+};
+
+/** What trips have been promised and not yet given back or eaten, by code; of one trip or of all. */
+export async function reservations(trx: Transaction<Tables>, tripId?: string): Promise<Reservation[]> {
+  let query = trx
+    .selectFrom('ledger')
+    .innerJoin('lots', 'lots.id', 'ledger.lotId')
+    .select([
+      'ledger.tripId',
+      'ledger.lotId',
+      'lots.code',
+      held('set-aside').as('setAside'),
+      held('packed').as('packed'),
+    ])
+    .groupBy(['ledger.tripId', 'ledger.lotId', 'lots.code'])
+    .having((eb) => eb.or([eb(held('set-aside'), '>', 0), eb(held('packed'), '>', 0)]))
+    .orderBy('lots.code')
+    .$narrowType<{ tripId: string }>();
+  query =
+    tripId === undefined
+      ? query.where('ledger.tripId', 'is not', null)
+      : query.where('ledger.tripId', '=', tripId);
+  return query.execute();
+}

@@ -1,0 +1,63 @@
+import { PouchLot } from '../planning/model/pouch-lot.ts';
+import type { LotFields } from './database/tables.ts';
+import { parseStored } from './stored-json.ts';
+
+const { mealKinds: MealKinds, allergens: Allergens, diets: Diets } = PouchLot.shape;
+
+/** A lot as its row. The count is left out: it belongs into the ledger. */
+export function lotFields(lot: PouchLot): LotFields {
+  return {
+    code: lot.code,
+    recipe: lot.recipe,
+    mealKinds: JSON.stringify(lot.mealKinds),
+    sealedOn: lot.sealedOn,
+    bestBefore: lot.bestBefore,
+    servingsPerPouch: lot.servingsPerPouch,
+    dryWeightG: lot.dryWeightG,
+    energyKcal: lot.energyKcal,
+    proteinG: lot.proteinG ?? null,
+    fatG: lot.fatG ?? null,
+    carbohydrateG: lot.carbohydrateG ?? null,
+    waterMl: lot.waterMl,
+    waterKind: lot.waterKind,
+    steepMin: lot.steepMin,
+    tareG: lot.tareG,
+    volumeMl: lot.volumeMl ?? null,
+    allergens: lot.allergens ? JSON.stringify(lot.allergens) : null,
+    diets: JSON.stringify(lot.diets),
+    costMinor: lot.costMinor ?? null,
+    note: lot.note,
+  };
+}
+
+/**
+ * The lot of a row, with the pouches that the ledger says there are.
+ *
+ * @throws UserError `Unusable` where a list cannot be read
+ */
+export function lotOf(row: LotFields, pouches: number): PouchLot {
+  const what = `The lot "${row.code}"`;
+  return {
+    code: row.code,
+    recipe: row.recipe,
+    mealKinds: parseStored(MealKinds, row.mealKinds, what),
+    sealedOn: row.sealedOn,
+    bestBefore: row.bestBefore,
+    pouches,
+    servingsPerPouch: row.servingsPerPouch,
+    dryWeightG: row.dryWeightG,
+    energyKcal: row.energyKcal,
+    ...(row.proteinG !== null && { proteinG: row.proteinG }),
+    ...(row.fatG !== null && { fatG: row.fatG }),
+    ...(row.carbohydrateG !== null && { carbohydrateG: row.carbohydrateG }),
+    waterMl: row.waterMl,
+    waterKind: row.waterKind,
+    steepMin: row.steepMin,
+    tareG: row.tareG,
+    ...(row.volumeMl !== null && { volumeMl: row.volumeMl }),
+    ...(row.allergens !== null && { allergens: parseStored(Allergens, row.allergens, what) }),
+    diets: parseStored(Diets, row.diets, what),
+    ...(row.costMinor !== null && { costMinor: row.costMinor }),
+    note: row.note,
+  };
+}

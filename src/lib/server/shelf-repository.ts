@@ -1,0 +1,273 @@
+import type { Transaction } from 'kysely';
+import type { PouchLot, Stock } from '../planning/model/pouch-lot.ts';
+import { reading, writing, type Database } from './database/open-database.ts';
+import type { LotFields, Tables } from './database/tables.ts';
+import { UserError } from './errors.ts';
+import { inParts } from './in-parts.ts';
+import { append, held, reservations, type LedgerEntry, type Movement } from './ledger.ts';
+import { lotFields, lotOf } from './lot-row.ts';
+import { renameInMenus } from './rename-in-menus.ts';
+
+/** A lot with where its pouches are. `pouches` is what is at home: `onShelf + setAside`. */
+export type ShelfLot = PouchLot & { version: number; onShelf: number; setAside: number; packed: number };
+
+type LotRow = LotFields & { id: number; version: number; onShelf: number; setAside: number; packed: number };
+
+const MOST_NAMED = 20;
+
+/** The pouches at home and their history. `note` goes into the ledger, for the person who reads it later. */
+export class ShelfRepository {
+  readonly #db: Database;
+  readonly #now: () => string;
+
+  constructor(db: Database, now: () => string) {
+    this.#db = db;
+    this.#now = now;
+  }
+
+  /** All lots, the one to be eaten first at the top; also those with no pouches left. */
+  async listLots(): Promise<ShelfLot[]> {
+    const rows = await reading(this.#db, (trx) =>
+      lotRows(trx).orderBy('lots.bestBefore').orderBy('lots.code').execute(),
+    );
+    return rows.map(shelfLot);
+  }
+
+  async getLot(code: string): Promise<ShelfLot | undefined> {
+    const row = await reading(this.#db, (trx) => findLot(trx, code));
+    return row && shelfLot(row);
+  }
+
+  /**
+   * Puts a new lot with its pouches on the shelf.
+   *
+   * @throws UserError `Conflict` where another lot has the code
+   */
+  addLot(lot: PouchLot, note = ''): Promise<ShelfLot> {
+    return writing(this.#db, async (trx) => {
+      await refuseTakenCode(trx, lot.code);
+      const { id } = await trx
+        .insertInto('lots')
+        .values({ ...lotFields(lot), version: 1 })
+        .returning('id')
+        .executeTakeFirstOrThrow();
+      await append(trx, this.#now(), note, [{ kind: 'sealed', lotId: id, pouches: lot.pouches }]);
+      return shelfLot(await takeLot(trx, lot.code));
+    });
+  }
+
+  /**
+   * Changes what is written about a lot, not how many pouches there are. A new code reaches the menus of all trips.
+   *
+   * @param code the code until now
+   * @param version the version that the change was made on
+   * @throws UserError `NotFound`, `StaleVersion`, or `Conflict` where another lot has the new code
+   */
+  updateLot(code: string, lot: PouchLot, version: number): Promise<ShelfLot> {
+    return writing(this.#db, async (trx) => {
+      const stored = await takeLot(trx, code);
+      if (stored.version !== version)
+        throw new UserError(
+          'StaleVersion',
+          `Lot "${code}" was changed elsewhere since this page was opened, so nothing was saved. Open it again and repeat your change there.`,
+        );
+      if (lot.code !== code) {
+        await refuseTakenCode(trx, lot.code);
+        await renameInMenus(trx, code, lot.code, this.#now());
+      }
+      await trx
+        .updateTable('lots')
+        .set({ ...lotFields(lot), version: version + 1 })
+        .where('id', '=', stored.id)
+        .execute();
+      return shelfLot(await takeLot(trx, lot.code));
+    });
+  }
+
+  /**
+   * Corrects the ledger to what was counted at home, what is set aside included.
+   *
+   * @throws UserError `NotFound`, or `Refused` where fewer were counted than are set aside
+   */
+  countLot(code: string, pouchesAtHome: number, note: string): Promise<ShelfLot> {
+    refuseUnlessWhole(pouchesAtHome, 0);
+    return writing(this.#db, async (trx) => {
+      const { id, onShelf, setAside } = await takeLot(trx, code);
+      if (pouchesAtHome < setAside) throw new UserError('Refused', tooFewLeft(code, pouchesAtHome, setAside));
+      await append(trx, this.#now(), note, [
+        { kind: 'counted', lotId: id, pouches: pouchesAtHome - setAside - onShelf },
+      ]);
+      return shelfLot(await takeLot(trx, code));
+    });
+  }
+
+  /** @throws UserError `NotFound`, or `Refused` where there are not as many on the shelf and free */
+  discardPouches(code: string, pouches: number, note: string): Promise<ShelfLot> {
+    refuseUnlessWhole(pouches, 1);
+    return writing(this.#db, async (trx) => {
+      const { id, onShelf, setAside } = await takeLot(trx, code);
+      if (pouches > onShelf)
+        throw new UserError(
+          'Refused',
+          `Lot "${code}" has ${onShelf} on the shelf, so ${pouches} cannot be discarded.` +
+            (setAside > 0 ? ` Another ${setAside} are set aside for trips: release them there first.` : ''),
+        );
+      await append(trx, this.#now(), note, [{ kind: 'discarded', lotId: id, pouches }]);
+      return shelfLot(await takeLot(trx, code));
+    });
+  }
+
+  /**
+   * @returns every movement of the lot's pouches, newest first
+   * @throws UserError `NotFound`
+   */
+  history(code: string): Promise<LedgerEntry[]> {
+    return reading(this.#db, async (trx) => {
+      const { id } = await takeLot(trx, code);
+      return trx
+        .selectFrom('ledger')
+        .leftJoin('trips', 'trips.id', 'ledger.tripId')
+        .selectAll('ledger')
+        .select('trips.name as tripName')
+        .where('ledger.lotId', '=', id)
+        .orderBy('ledger.id', 'desc')
+        .execute();
+    });
+  }
+
+  /**
+   * Takes in rows by their codes, all or none: new lots are added, known ones get the fields and the count of the row.
+   * The same rows a second time write nothing.
+   *
+   * @throws UserError `Conflict` where a code comes twice, `Refused` where a row has fewer pouches than are set aside
+   */
+  async importLots(
+    rows: readonly PouchLot[],
+    note: string,
+  ): Promise<{ added: number; changed: number; unchanged: number }> {
+    refuseRepeatedCodes(rows);
+    return writing(this.#db, async (trx) => {
+      const result = { added: 0, changed: 0, unchanged: 0 };
+      const tooFew: string[] = [];
+      const movements: Movement[] = [];
+      for (const part of inParts(rows)) {
+        const codes = part.map(({ code }) => code);
+        const known = new Map(
+          (await lotRows(trx).where('lots.code', 'in', codes).execute()).map((row) => [row.code, row]),
+        );
+        const fields = part.map(lotFields).filter((row) => differs(row, known.get(row.code)));
+        const ids = await writeFields(trx, fields);
+        for (const { code, pouches } of part) {
+          const stored = known.get(code);
+          const lotId = stored?.id ?? ids.get(code);
+          if (lotId === undefined) throw new Error(`the new lot "${code}" has no id`);
+          if (!stored) {
+            result.added += 1;
+            movements.push({ kind: 'imported', lotId, pouches });
+            continue;
+          }
+          const found = pouches - stored.setAside - stored.onShelf;
+          if (pouches < stored.setAside) tooFew.push(tooFewLeft(code, pouches, stored.setAside));
+          movements.push({ kind: 'counted', lotId, pouches: found });
+          if (found !== 0 || ids.has(code)) result.changed += 1;
+          else result.unchanged += 1;
+        }
+      }
+      if (tooFew.length > 0) throw new UserError('Refused', `Nothing was imported. ${listed(tooFew)}`);
+      await append(trx, this.#now(), note, movements);
+      return result;
+    });
+  }
+
+  /** What a trip can be planned with: what is free, and what this very trip has already been promised, packed or not. */
+  stockFor(tripId: string | undefined): Promise<Stock> {
+    return reading(this.#db, async (trx) => {
+      const rows = await lotRows(trx).orderBy('lots.bestBefore').orderBy('lots.code').execute();
+      const promised = tripId === undefined ? [] : await reservations(trx, tripId);
+      const promisedByLot = new Map(
+        promised.map(({ lotId, setAside, packed }) => [lotId, setAside + packed]),
+      );
+      return rows.map((row) => lotOf(row, row.onShelf + (promisedByLot.get(row.id) ?? 0)));
+    });
+  }
+}
+
+const lotRows = (trx: Transaction<Tables>) =>
+  trx
+    .selectFrom('lots')
+    .leftJoin('ledger', 'ledger.lotId', 'lots.id')
+    .selectAll('lots')
+    .select([held('shelf').as('onShelf'), held('set-aside').as('setAside'), held('packed').as('packed')])
+    .groupBy('lots.id');
+
+const findLot = (trx: Transaction<Tables>, code: string): Promise<LotRow | undefined> =>
+  lotRows(trx).where('lots.code', '=', code).executeTakeFirst();
+
+async function takeLot(trx: Transaction<Tables>, code: string): Promise<LotRow> {
+  const row = await findLot(trx, code);
+  if (!row) throw new UserError('NotFound', `There is no lot "${code}" on the shelf. Was its code changed?`);
+  return row;
+}
+
+function shelfLot(row: LotRow): ShelfLot {
+  const { version, onShelf, setAside, packed } = row;
+  return { ...lotOf(row, onShelf + setAside), version, onShelf, setAside, packed };
+}
+
+/** Adds lots, or overwrites the fields of those whose code is known. @returns ids by code */
+async function writeFields(
+  trx: Transaction<Tables>,
+  rows: readonly LotFields[],
+): Promise<Map<string, number>> {
+  if (rows.length === 0) return new Map();
+  const columns = Object.keys(rows[0] ?? {}) as (keyof LotFields)[];
+  const written = await trx
+    .insertInto('lots')
+    .values(rows.map((row) => ({ ...row, version: 1 })))
+    .onConflict((conflict) =>
+      conflict.column('code').doUpdateSet((eb) => ({
+        ...Object.fromEntries(columns.map((column) => [column, eb.ref(`excluded.${column}`)])),
+        version: eb('lots.version', '+', 1),
+      })),
+    )
+    .returning(['id', 'code'])
+    .execute();
+  return new Map(written.map(({ id, code }) => [code, id]));
+}
+
+const differs = (row: LotFields, stored: LotRow | undefined): boolean =>
+  !stored || (Object.keys(row) as (keyof LotFields)[]).some((column) => row[column] !== stored[column]);
+
+async function refuseTakenCode(trx: Transaction<Tables>, code: string): Promise<void> {
+  if (await trx.selectFrom('lots').select('id').where('code', '=', code).executeTakeFirst())
+    throw new UserError(
+      'Conflict',
+      `The code "${code}" is taken by another lot. Choose another code, or open that lot and change it.`,
+    );
+}
+
+function refuseRepeatedCodes(rows: readonly PouchLot[]): void {
+  const seen = new Set<string>();
+  const repeated = new Set<string>();
+  for (const { code } of rows) (seen.has(code) ? repeated : seen).add(code);
+  if (repeated.size > 0)
+    throw new UserError(
+      'Conflict',
+      `Nothing was imported. These codes come more than once: ${listed(
+        [...repeated].map((code) => `"${code}"`),
+        ', ',
+      )}. Give each lot its own code, or join its rows.`,
+    );
+}
+
+function refuseUnlessWhole(pouches: number, least: number): void {
+  if (!Number.isSafeInteger(pouches) || pouches < least)
+    throw new UserError('Refused', `The number of pouches must be a whole number of at least ${least}.`);
+}
+
+const tooFewLeft = (code: string, pouches: number, setAside: number): string =>
+  `Lot "${code}" would have ${pouches} pouches at home, but ${setAside} are set aside for trips: release some there first.`;
+
+const listed = (texts: readonly string[], between = ' '): string =>
+  texts.slice(0, MOST_NAMED).join(between) +
+  (texts.length > MOST_NAMED ? ` … and ${texts.length - MOST_NAMED} more` : '');

@@ -1,0 +1,306 @@
+import { randomUUID } from 'node:crypto';
+import type { Transaction } from 'kysely';
+import { Trip } from '../planning/model/trip.ts';
+import { reading, writing, type Database } from './database/open-database.ts';
+import type { Tables } from './database/tables.ts';
+import { UserError } from './errors.ts';
+import { append, held, reservations, type Movement, type Reservation } from './ledger.ts';
+import { parseStored } from './stored-json.ts';
+
+export type PouchCount = { readonly code: string; readonly pouches: number };
+
+/** `reserved`: what the trip has been promised, set aside at home or packed, as `stage` says. */
+export type StoredTrip = {
+  id: string;
+  version: number;
+  trip: Trip;
+  stage: 'open' | 'set aside' | 'packed';
+  reserved: PouchCount[];
+  /** Instant, ISO 8601. */
+  updatedAt: string;
+};
+
+/**
+ * Trips, and the pouches promised to them. Every change asks for the version it was made on and raises it.
+ * The stage is read off the ledger: it cannot disagree with where the pouches are.
+ */
+export class TripRepository {
+  readonly #db: Database;
+  readonly #now: () => string;
+
+  constructor(db: Database, now: () => string) {
+    this.#db = db;
+    this.#now = now;
+  }
+
+  /** All trips, the latest start first. */
+  async listTrips(): Promise<StoredTrip[]> {
+    const trips = await reading(this.#db, async (trx) => {
+      const rows = await tripRows(trx).execute();
+      const byTrip = Map.groupBy(await reservations(trx), ({ tripId }) => tripId);
+      return rows.map((row) => storedTrip(row, byTrip.get(row.id) ?? []));
+    });
+    return trips.sort(
+      (a, b) =>
+        compare(b.trip.startDate, a.trip.startDate) ||
+        compare(a.trip.name, b.trip.name) ||
+        compare(a.id, b.id),
+    );
+  }
+
+  getTrip(id: string): Promise<StoredTrip | undefined> {
+    return reading(this.#db, (trx) => findTrip(trx, id));
+  }
+
+  /** @param trip a valid trip */
+  createTrip(trip: Trip): Promise<StoredTrip> {
+    const checked = Trip.parse(trip);
+    const id = randomUUID();
+    return writing(this.#db, async (trx) => {
+      await trx
+        .insertInto('trips')
+        .values({ id, name: checked.name, trip: JSON.stringify(checked), version: 1, updatedAt: this.#now() })
+        .execute();
+      return takeTrip(trx, id);
+    });
+  }
+
+  /** @throws UserError `NotFound`, `StaleVersion` */
+  updateTrip(id: string, trip: Trip, version: number): Promise<StoredTrip> {
+    const checked = Trip.parse(trip);
+    return this.#change(id, version, async (trx) => {
+      await trx
+        .updateTable('trips')
+        .set({ name: checked.name, trip: JSON.stringify(checked) })
+        .where('id', '=', id)
+        .execute();
+    });
+  }
+
+  /**
+   * Deletes a trip and releases what is set aside for it. The histories of the lots keep its name.
+   *
+   * @throws UserError `NotFound`, `StaleVersion`, `Refused` while it is packed
+   */
+  async deleteTrip(id: string, version: number): Promise<void> {
+    await writing(this.#db, async (trx) => {
+      const stored = await takeTrip(trx, id, version);
+      refuseWhilePacked(stored, 'deleted');
+      await this.#releaseAll(trx, stored);
+      await trx
+        .updateTable('trips')
+        .set({ trip: null, version: version + 1, updatedAt: this.#now() })
+        .where('id', '=', id)
+        .execute();
+    });
+  }
+
+  /**
+   * Makes what is set aside for a trip equal to `need`: takes what is lacking from the shelf, releases what is no longer
+   * needed; all or nothing.
+   *
+   * @throws UserError `NotFound`, `StaleVersion`, `Refused` while it is packed or naming each code with too few free
+   */
+  setAside(id: string, version: number, need: readonly PouchCount[]): Promise<StoredTrip> {
+    return this.#change(id, version, async (trx, stored) => {
+      refuseWhilePacked(stored, 'set aside anew');
+      const needed = countsByCode(need);
+      const promised = new Map((await reservations(trx, id)).map((line) => [line.code, line]));
+      const free = await freePouches(trx, [...needed.keys()]);
+      const movements: Movement[] = [];
+      const lacking: string[] = [];
+      for (const [code, pouches] of needed) {
+        const lot = free.get(code);
+        const more = pouches - (promised.get(code)?.setAside ?? 0);
+        if (more === 0) continue;
+        if (!lot) lacking.push(`"${code}" is on no pouch of the shelf`);
+        else if (more > lot.onShelf)
+          lacking.push(
+            `"${code}" lacks ${more - lot.onShelf}: ${more} more are needed, ${lot.onShelf} are free`,
+          );
+        else
+          movements.push(
+            more > 0
+              ? { kind: 'set aside', lotId: lot.id, pouches: more, tripId: id }
+              : { kind: 'released', lotId: lot.id, pouches: -more, tripId: id },
+          );
+      }
+      for (const { code, lotId, setAside } of promised.values())
+        if (!needed.has(code)) movements.push({ kind: 'released', lotId, pouches: setAside, tripId: id });
+      if (lacking.length > 0)
+        throw new UserError(
+          'Refused',
+          `Nothing was set aside for "${stored.trip.name}". ${lacking.join('; ')}. Plan these meals again, or release pouches of another trip.`,
+        );
+      await append(trx, this.#now(), '', movements);
+    });
+  }
+
+  /** Puts all that is set aside for a trip back on the shelf. @throws UserError `NotFound`, `StaleVersion`, `Refused` */
+  release(id: string, version: number): Promise<StoredTrip> {
+    return this.#change(id, version, async (trx, stored) => {
+      refuseWhilePacked(stored, 'released');
+      refuseWhileOpen(stored, 'released');
+      await this.#releaseAll(trx, stored);
+    });
+  }
+
+  /** Packs all that is set aside for a trip. @throws UserError `NotFound`, `StaleVersion`, `Refused` */
+  pack(id: string, version: number): Promise<StoredTrip> {
+    return this.#change(id, version, async (trx, stored) => {
+      refuseWhilePacked(stored, 'packed a second time');
+      refuseWhileOpen(stored, 'packed');
+      const movements = (await reservations(trx, id)).map(({ lotId, setAside }): Movement => ({
+        kind: 'packed',
+        lotId,
+        pouches: setAside,
+        tripId: id,
+      }));
+      await append(trx, this.#now(), '', movements);
+    });
+  }
+
+  /**
+   * Ends a packed trip: what came back goes on the shelf, the rest was eaten.
+   *
+   * @throws UserError `NotFound`, `StaleVersion`, `Refused` where more came back than was packed
+   */
+  bringBack(id: string, version: number, back: readonly PouchCount[]): Promise<StoredTrip> {
+    return this.#change(id, version, async (trx, stored) => {
+      if (stored.stage !== 'packed')
+        throw new UserError(
+          'Refused',
+          `"${stored.trip.name}" is not packed, so nothing can come back from it.`,
+        );
+      const brought = countsByCode(back);
+      const packed = await reservations(trx, id);
+      const packedByCode = new Map(packed.map((line) => [line.code, line.packed]));
+      const tooMany = [...brought]
+        .filter(([code, pouches]) => pouches > (packedByCode.get(code) ?? 0))
+        .map(([code, pouches]) => `"${code}": ${pouches} back, ${packedByCode.get(code) ?? 0} packed`);
+      if (tooMany.length > 0)
+        throw new UserError(
+          'Refused',
+          `More pouches would come back from "${stored.trip.name}" than were packed. ${tooMany.join('; ')}. Correct these numbers.`,
+        );
+      const movements = packed.flatMap(({ code, lotId, packed: pouches }): Movement[] => {
+        const returned = brought.get(code) ?? 0;
+        return [
+          { kind: 'brought back', lotId, pouches: returned, tripId: id },
+          { kind: 'eaten', lotId, pouches: pouches - returned, tripId: id },
+        ];
+      });
+      await append(trx, this.#now(), '', movements);
+    });
+  }
+
+  #change(
+    id: string,
+    version: number,
+    work: (trx: Transaction<Tables>, stored: StoredTrip) => Promise<void>,
+  ): Promise<StoredTrip> {
+    return writing(this.#db, async (trx) => {
+      await work(trx, await takeTrip(trx, id, version));
+      await trx
+        .updateTable('trips')
+        .set({ version: version + 1, updatedAt: this.#now() })
+        .where('id', '=', id)
+        .execute();
+      return takeTrip(trx, id);
+    });
+  }
+
+  async #releaseAll(trx: Transaction<Tables>, { id }: StoredTrip): Promise<void> {
+    const movements = (await reservations(trx, id)).map(({ lotId, setAside }): Movement => ({
+      kind: 'released',
+      lotId,
+      pouches: setAside,
+      tripId: id,
+    }));
+    await append(trx, this.#now(), '', movements);
+  }
+}
+
+type TripRow = { id: string; name: string; trip: string; version: number; updatedAt: string };
+
+const tripRows = (trx: Transaction<Tables>) =>
+  trx.selectFrom('trips').selectAll().where('trip', 'is not', null).$narrowType<{ trip: string }>();
+
+async function findTrip(trx: Transaction<Tables>, id: string): Promise<StoredTrip | undefined> {
+  const row = await tripRows(trx).where('id', '=', id).executeTakeFirst();
+  return row && storedTrip(row, await reservations(trx, id));
+}
+
+async function takeTrip(trx: Transaction<Tables>, id: string, version?: number): Promise<StoredTrip> {
+  const stored = await findTrip(trx, id);
+  if (!stored)
+    throw new UserError(
+      'NotFound',
+      'There is no such trip. It may have been deleted; the list of trips shows those there are.',
+    );
+  if (version !== undefined && version !== stored.version)
+    throw new UserError(
+      'StaleVersion',
+      `The trip "${stored.trip.name}" was changed elsewhere since this page was opened, so nothing was saved. Open it again and repeat your change there.`,
+    );
+  return stored;
+}
+
+function storedTrip(row: TripRow, reserved: readonly Reservation[]): StoredTrip {
+  const isPacked = reserved.some(({ packed }) => packed > 0);
+  return {
+    id: row.id,
+    version: row.version,
+    trip: parseStored(Trip, row.trip, `The trip "${row.name}"`),
+    stage: isPacked ? 'packed' : reserved.length > 0 ? 'set aside' : 'open',
+    reserved: reserved.map(({ code, setAside, packed }) => ({ code, pouches: setAside + packed })),
+    updatedAt: row.updatedAt,
+  };
+}
+
+async function freePouches(
+  trx: Transaction<Tables>,
+  codes: readonly string[],
+): Promise<Map<string, { id: number; onShelf: number }>> {
+  if (codes.length === 0) return new Map();
+  const rows = await trx
+    .selectFrom('lots')
+    .leftJoin('ledger', 'ledger.lotId', 'lots.id')
+    .select(['lots.id', 'lots.code', held('shelf').as('onShelf')])
+    .where('lots.code', 'in', codes)
+    .groupBy('lots.id')
+    .execute();
+  return new Map(rows.map(({ code, id, onShelf }) => [code, { id, onShelf }]));
+}
+
+/** Adds up lines of the same code, and leaves out those of no pouches. */
+function countsByCode(lines: readonly PouchCount[]): Map<string, number> {
+  const counts = new Map<string, number>();
+  for (const { code, pouches } of lines) {
+    if (!Number.isSafeInteger(pouches) || pouches < 0)
+      throw new UserError(
+        'Refused',
+        `The number of pouches of "${code}" must be a whole number of at least 0.`,
+      );
+    if (pouches > 0) counts.set(code, (counts.get(code) ?? 0) + pouches);
+  }
+  return counts;
+}
+
+function refuseWhilePacked({ stage, trip }: StoredTrip, what: string): void {
+  if (stage === 'packed')
+    throw new UserError(
+      'Refused',
+      `"${trip.name}" is packed and cannot be ${what}. Note first what came back from it.`,
+    );
+}
+
+function refuseWhileOpen({ stage, trip }: StoredTrip, what: string): void {
+  if (stage === 'open')
+    throw new UserError(
+      'Refused',
+      `Nothing is set aside for "${trip.name}", so nothing can be ${what}. Set its pouches aside first.`,
+    );
+}
+
+const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

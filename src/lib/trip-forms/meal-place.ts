@@ -1,0 +1,29 @@
+import type { MealPlace } from '$lib/planning/menu/edit-menu.ts';
+import type { MealOption } from '$lib/planning/menu/meal-options.ts';
+import type { TripPlan } from '$lib/planning/model/trip-plan.ts';
+
+/** @returns which meal of the plan is meant, with its date; `undefined` where it has no such meal. */
+export function readPlace(
+  day: string | undefined,
+  meal: string | undefined,
+  plan: TripPlan,
+): (MealPlace & { readonly date: string }) | undefined {
+  const found = plan.menu.meals.find((other) => String(other.day) === day && other.meal === meal);
+  return found && { day: found.day, meal: found.meal, date: found.date };
+}
+
+/** A list to choose from that is longer than this is narrowed by a word instead of scrolled. */
+const MOST_OPTIONS = 150;
+
+/** @returns the options whose code or recipe holds what is looked for, as many as can be listed, and how many more there are. */
+export function narrowed(
+  options: readonly MealOption[],
+  find: string,
+): { options: readonly MealOption[]; unlisted: number } {
+  const wanted = find.trim().toLowerCase();
+  const matching = options.filter(({ code, recipe }) => `${code} ${recipe}`.toLowerCase().includes(wanted));
+  return {
+    options: matching.slice(0, MOST_OPTIONS),
+    unlisted: Math.max(0, matching.length - MOST_OPTIONS),
+  };
+}

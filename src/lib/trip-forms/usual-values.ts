@@ -1,0 +1,52 @@
+import { STOVE_EFFICIENCY, TRIP_DEFAULTS, type Default } from '$lib/planning/model/trip-defaults.ts';
+import type { FuelKind } from '$lib/planning/model/words.ts';
+import { FUEL_LABEL } from '$lib/planning/stove/fuels.ts';
+import { fieldValue, show, type Quantity, type UnitSystem } from '$lib/planning/units/show.ts';
+
+/** A default as a person reads it. `typed` is what would be typed in its field. */
+export type UsualValue = { readonly text: string; readonly typed: string; readonly reason: string };
+
+export type UsualName =
+  | Exclude<keyof typeof TRIP_DEFAULTS, 'fuel' | 'reserve'>
+  | 'stove.fuel'
+  | 'stove.efficiency'
+  | 'stove.reserve';
+
+/**
+ * What holds where a field is left empty, and why.
+ *
+ * @param fuel the fuel whose efficiency is meant
+ */
+export function usualValues(system: UnitSystem, fuel: FuelKind): Readonly<Record<UsualName, UsualValue>> {
+  const measured = ({ value, reason }: Default<number>, quantity: Quantity, digits = 0): UsualValue => ({
+    text: show(value, quantity, system),
+    typed: fieldValue(value, quantity, system, digits),
+    reason,
+  });
+  const hours = ({ value, reason }: Default<number>): UsualValue => ({
+    text: `${value} h`,
+    typed: String(value),
+    reason,
+  });
+  const words = (text: string, { value, reason }: Default<string>): UsualValue => ({
+    text,
+    typed: value,
+    reason,
+  });
+  return {
+    firstMeal: words(TRIP_DEFAULTS.firstMeal.value, TRIP_DEFAULTS.firstMeal),
+    lastMeal: words(TRIP_DEFAULTS.lastMeal.value, TRIP_DEFAULTS.lastMeal),
+    energyKcal: measured(TRIP_DEFAULTS.energyKcal, 'energy'),
+    maxLoadG: measured(TRIP_DEFAULTS.maxLoadG, 'pack', 1),
+    baseLoadG: measured(TRIP_DEFAULTS.baseLoadG, 'pack', 1),
+    walkingH: hours(TRIP_DEFAULTS.walkingH),
+    campAltitudeM: measured(TRIP_DEFAULTS.campAltitudeM, 'altitude'),
+    airTemperatureC: measured(TRIP_DEFAULTS.airTemperatureC, 'temperature'),
+    waterTemperatureC: measured(TRIP_DEFAULTS.waterTemperatureC, 'temperature'),
+    campWater: words('a water source', TRIP_DEFAULTS.campWater),
+    waterEveryH: hours(TRIP_DEFAULTS.waterEveryH),
+    'stove.fuel': words(FUEL_LABEL[TRIP_DEFAULTS.fuel.value], TRIP_DEFAULTS.fuel),
+    'stove.efficiency': measured(STOVE_EFFICIENCY[fuel], 'share'),
+    'stove.reserve': measured(TRIP_DEFAULTS.reserve, 'share'),
+  };
+}

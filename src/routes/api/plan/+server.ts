@@ -1,0 +1,65 @@
+import { error, json } from '@sveltejs/kit';
+import { z } from 'zod';
+import { parseJson } from '$lib/parse-json';
+import { doubtsOf } from '$lib/planning/model/plausibility';
+import { Stock } from '$lib/planning/model/pouch-lot';
+import { fieldPath, problemsOf, type Problem } from '$lib/planning/model/problems';
+import { Settings } from '$lib/planning/model/settings';
+import { Trip } from '$lib/planning/model/trip';
+import { planTrip } from '$lib/planning/plan-trip';
+import { toHttpError } from '$lib/server/to-http-error';
+import type { RequestHandler } from './$types';
+
+/** A stock of 10,000 lots with notes takes some 8 MB. */
+const LARGEST_BODY_BYTES = 16_000_000;
+
+const PlanRequest = z.strictObject({ trip: Trip, stock: Stock.optional(), settings: Settings.optional() });
+
+const refusal = (problems: readonly Problem[]) => json({ problems }, { status: 400 });
+
+/**
+ * `POST /api/plan` with JSON `{ trip, stock?, settings? }`, as docs/schema describes them, answers with the TripPlan.
+ * Without `stock` or `settings` those of this app are taken. 400: `{ problems: [{ field, message }] }`; 413: too large.
+ */
+export const POST: RequestHandler = async ({ request, locals }) => {
+  const parsed = parseJson(await readText(request));
+  if ('fault' in parsed)
+    return refusal([{ field: fieldPath([]), message: `is no valid JSON: ${parsed.fault}` }]);
+  const checked = PlanRequest.safeParse(parsed.value, { reportInput: true });
+  if (!checked.success) return refusal(problemsOf(checked.error));
+
+  const { trip, stock, settings } = checked.data;
+  const impossible = (stock ?? []).flatMap((lot, index) =>
+    doubtsOf(lot)
+      .filter(({ severity }) => severity === 'refuse')
+      .map(({ field, reason }) => ({ field: fieldPath(['stock', index, field]), message: reason })),
+  );
+  if (impossible.length > 0) return refusal(impossible);
+
+  const { app } = locals;
+  return json(
+    planTrip(
+      trip,
+      stock ?? (await app.shelf.stockFor(undefined).catch(toHttpError)),
+      settings ?? (await app.settings.get().catch(toHttpError)),
+    ),
+  );
+};
+
+async function readText(request: Request): Promise<string> {
+  const tooLarge = () =>
+    error(
+      413,
+      `The request is larger than ${LARGEST_BODY_BYTES / 1e6} MB. Send fewer lots, or shorter notes.`,
+    );
+  if (Number(request.headers.get('content-length') ?? 0) > LARGEST_BODY_BYTES) tooLarge();
+  const decoder = new TextDecoder();
+  let text = '';
+  let bytes = 0;
+  for await (const piece of request.body ?? []) {
+    bytes += piece.byteLength;
+    if (bytes > LARGEST_BODY_BYTES) tooLarge();
+    text += decoder.decode(piece, { stream: true });
+  }
+  return text + decoder.decode();
+}

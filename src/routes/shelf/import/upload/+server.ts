@@ -1,0 +1,29 @@
+import { error, json } from '@sveltejs/kit';
+import { toHttpError } from '$lib/server/to-http-error.ts';
+import type { RequestHandler } from './$types';
+import { takeUpload } from '../uploads.ts';
+
+/** Takes a file as the body of the request, so that it goes to disk as it comes in; its name is in `x-file-name`, URI-encoded. */
+export const POST: RequestHandler = async ({ request, locals: { app } }) => {
+  if (!request.body)
+    error(422, 'The file is empty. Choose a CSV file with a header row and one row per pouch lot.');
+  const body = request.body;
+  const location = await takeUpload(
+    app,
+    fileName(request.headers.get('x-file-name')),
+    body.values({ preventCancel: true }),
+  ).catch(async (caught: unknown) => {
+    // A browser reads the answer only when all it sends is taken.
+    await body.pipeTo(new WritableStream()).catch(() => undefined);
+    return toHttpError(caught);
+  });
+  return json({ location }, { status: 201, headers: { location } });
+};
+
+function fileName(header: string | null): string {
+  try {
+    return decodeURIComponent(header ?? '').slice(0, 200) || 'file';
+  } catch {
+    return 'file';
+  }
+}

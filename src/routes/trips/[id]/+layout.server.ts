@@ -1,0 +1,20 @@
+import { pouchesNeeded } from '$lib/planning/menu/plan-menu.ts';
+import { planStoredTrip } from '$lib/server/plan-stored-trip.ts';
+import { toHttpError } from '$lib/server/to-http-error.ts';
+import { setAsideMatches } from '$lib/trip-views/set-aside.ts';
+import type { LayoutServerLoad } from './$types';
+
+export const load: LayoutServerLoad = async ({ locals, params }) => {
+  const { stored, plan } = await planStoredTrip(locals.app, params.id).catch(toHttpError);
+  const { id, version, trip, stage, reserved } = stored;
+  return {
+    id,
+    version,
+    trip,
+    stage,
+    reserved,
+    plan,
+    matches: stage === 'open' || setAsideMatches(pouchesNeeded(plan.menu), reserved),
+    isOver: plan.endDate < locals.app.today(),
+  };
+};

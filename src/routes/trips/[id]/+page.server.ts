@@ -1,0 +1,4 @@
+import { redirect } from '@sveltejs/kit';
+import type { PageServerLoad } from './$types';
+
+export const load: PageServerLoad = ({ params }) => redirect(307, `/trips/${params.id}/menu`);

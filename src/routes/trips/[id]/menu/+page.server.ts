@@ -1,0 +1,78 @@
+import { fail } from '@sveltejs/kit';
+import {
+  addByHand,
+  removeByHand,
+  swapByHand,
+  takeByHand,
+  type Outcome,
+  type Table,
+} from '$lib/planning/menu/by-hand.ts';
+import { lockMeal, type MealPlace } from '$lib/planning/menu/edit-menu.ts';
+import { mealOptions } from '$lib/planning/menu/meal-options.ts';
+import { FormReader } from '$lib/forms/read-form.ts';
+import { UserError } from '$lib/server/errors.ts';
+import { changeMenu, planAgain, planStoredTrip } from '$lib/server/plan-stored-trip.ts';
+import { toHttpError } from '$lib/server/to-http-error.ts';
+import { narrowed, readPlace } from '$lib/trip-forms/meal-place.ts';
+import type { Actions, PageServerLoad, RequestEvent } from './$types';
+
+export const load: PageServerLoad = async ({ locals: { app }, params, url, parent }) => {
+  const { stage } = await parent();
+  const [day, meal] = (url.searchParams.get('change') ?? '').split('-');
+  const find = url.searchParams.get('find') ?? '';
+  const { stored, stock, plan } = await planStoredTrip(app, params.id).catch(toHttpError);
+  const changing = stage === 'packed' ? undefined : readPlace(day, meal, plan);
+  const options = changing && mealOptions(stored.trip.party, stock, plan.menu, changing, changing.date);
+  return { changing, find, ...narrowed(options ?? [], find) };
+};
+
+export const actions: Actions = {
+  swap: (event) =>
+    change(event, (table, at, code, read) => swapByHand(table, at, code, read.text('to') ?? '')),
+  add: (event) => change(event, addByHand),
+  fewer: (event) => change(event, takeByHand),
+  remove: (event) => change(event, removeByHand),
+  lock: (event) =>
+    change(event, ({ trip }, at, _code, read) => {
+      const locked = read.text('locked') === 'yes';
+      return {
+        trip: lockMeal(trip, at, locked),
+        said: `Day ${at.day}, ${at.meal}: ${locked ? 'locked' : 'unlocked'}.`,
+      };
+    }),
+  planAgain: async ({ locals: { app }, params }) => {
+    try {
+      await changeMenu(app, params.id, (trip, { stock, settings }) => planAgain(trip, stock, settings));
+    } catch (caught) {
+      return refuse(caught);
+    }
+    return { said: 'Planned again. Locked meals are as they were.' };
+  },
+};
+
+async function change(
+  { request, locals: { app }, params }: RequestEvent,
+  byHand: (table: Table, at: MealPlace, code: string, read: FormReader) => Outcome,
+) {
+  const read = new FormReader(await request.formData(), 'metric');
+  let said = '';
+  try {
+    await changeMenu(app, params.id, (trip, { plan, stock }) => {
+      const at = readPlace(read.text('day'), read.text('meal'), plan);
+      if (!at)
+        throw new UserError('Refused', 'The trip does not have this meal any more. Look at the menu again.');
+      const outcome = byHand({ trip, plan, stock }, at, read.text('code') ?? '', read);
+      if ('refused' in outcome) throw new UserError('Refused', outcome.refused);
+      said = outcome.said;
+      return outcome.trip;
+    });
+  } catch (caught) {
+    return refuse(caught);
+  }
+  return { said };
+}
+
+function refuse(caught: unknown) {
+  if (!(caught instanceof UserError)) throw caught;
+  return fail(caught.status, { refused: caught.message });
+}

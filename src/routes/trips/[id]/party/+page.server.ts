@@ -1,0 +1,121 @@
+import { fail, redirect } from '@sveltejs/kit';
+import { sayDone } from '$lib/forms/done.ts';
+import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
+import { addUserError } from '$lib/forms/user-error.ts';
+import { dropMeals } from '$lib/planning/menu/edit-menu.ts';
+import { TRIP_DEFAULTS } from '$lib/planning/model/trip-defaults.ts';
+import { createPlannedTrip, planAgain, planStoredTrip } from '$lib/server/plan-stored-trip.ts';
+import { toHttpError } from '$lib/server/to-http-error.ts';
+import { dropped, type Dropped } from '$lib/trip-forms/dropped.ts';
+import {
+  readTrip,
+  rowCount,
+  tripDifferences,
+  tripFields,
+  withEater,
+  withFirstDayEverywhere,
+  withoutEater,
+  type Difference,
+} from '$lib/trip-forms/trip-fields.ts';
+import { usualValues } from '$lib/trip-forms/usual-values.ts';
+import type { Actions, PageServerLoad } from './$types';
+
+/** What an action hands back: what was saved meanwhile, what saving would drop, and the field to go to. */
+type Answer = RefusedForm & {
+  readonly of: 'save' | 'delete';
+  readonly newer?: { readonly version: number; readonly changes: readonly Difference[] };
+  readonly drops?: Dropped;
+  readonly focus?: string;
+};
+
+export const load: PageServerLoad = async ({ parent }) => {
+  const { trip, shown } = await parent();
+  return {
+    fields: tripFields(trip, shown.unitSystem),
+    usual: usualValues(shown.unitSystem, trip.stove.fuel ?? TRIP_DEFAULTS.fuel.value),
+  };
+};
+
+export const actions: Actions = {
+  save: async ({ request, locals: { app }, params, cookies }) => {
+    const { stored, stock, settings } = await planStoredTrip(app, params.id).catch(toHttpError);
+    const read = new FormReader(await request.formData(), settings.unitSystem);
+    const refuse = (status: number, more: Partial<Answer> = {}) =>
+      fail<Answer>(status, { ...read.refused(), of: 'save', ...more });
+
+    if (read.text('unitSystem') !== settings.unitSystem) {
+      const message = `the units were changed to ${settings.unitSystem === 'us' ? 'US' : 'metric'} ones while this page was open; look at every figure, then save again`;
+      read.add([{ field: '', message }]);
+      return refuse(409);
+    }
+    // Whoever saves on an older version sees what the other one changed, and may then save on the newer one.
+    if (read.number('version') !== stored.version)
+      return refuse(409, {
+        newer: {
+          version: stored.version,
+          changes: tripDifferences(read.entered, tripFields(stored.trip, settings.unitSystem)),
+        },
+      });
+    const result = readTrip(read, stored.trip);
+    if (!result) return refuse(422);
+    const drops = dropped(result, stored.trip.menu, settings);
+    if (drops.words.length > 0 && read.text('drop') !== drops.words.join('\n')) return refuse(422, { drops });
+
+    const trip = dropMeals({ ...result.trip, menu: stored.trip.menu }, drops.meals);
+    const replan = read.text('replan') === 'yes' && stored.stage !== 'packed';
+    try {
+      await app.trips.updateTrip(stored.id, replan ? planAgain(trip, stock, settings) : trip, stored.version);
+    } catch (caught) {
+      return refuse(addUserError(read, caught));
+    }
+    sayDone(cookies, replan ? 'trip-replanned' : 'trip-saved');
+    redirect(303, `/trips/${stored.id}/party`);
+  },
+
+  addEater: async ({ request }) => {
+    const { entered } = new FormReader(await request.formData(), 'metric');
+    const focus = `party[${rowCount(entered, 'party')}].name`;
+    return { entered: withEater(entered), problems: [], of: 'save', focus } satisfies Answer;
+  },
+
+  removeEater: async ({ request, url }) => {
+    const { entered } = new FormReader(await request.formData(), 'metric');
+    const index = Number(url.searchParams.get('eater'));
+    return {
+      entered: withoutEater(entered, index),
+      problems: [],
+      of: 'save',
+      focus: `party[${Math.max(0, index - 1)}].name`,
+    } satisfies Answer;
+  },
+
+  sameDays: async ({ request }) => {
+    const { entered } = new FormReader(await request.formData(), 'metric');
+    return {
+      entered: withFirstDayEverywhere(entered),
+      problems: [],
+      of: 'save',
+      focus: 'days[0].walkingH',
+    } satisfies Answer;
+  },
+
+  duplicate: async ({ locals: { app }, params, cookies }) => {
+    const { stored } = await planStoredTrip(app, params.id).catch(toHttpError);
+    const name = `${stored.trip.name.slice(0, 110)} (copy)`;
+    const { id } = await createPlannedTrip(app, { ...stored.trip, name });
+    sayDone(cookies, 'trip-copied');
+    redirect(303, `/trips/${id}/party`);
+  },
+
+  delete: async ({ request, locals: { app }, params, cookies }) => {
+    const read = new FormReader(await request.formData(), 'metric');
+    try {
+      await app.trips.deleteTrip(params.id, read.number('version') ?? 0);
+    } catch (caught) {
+      const status = addUserError(read, caught);
+      return fail<Answer>(status, { ...read.refused(), of: 'delete' });
+    }
+    sayDone(cookies, 'trip-deleted');
+    redirect(303, '/trips');
+  },
+};

@@ -1,0 +1,112 @@
+import { spawn, type ChildProcess } from 'node:child_process';
+import { once } from 'node:events';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { createInterface } from 'node:readline';
+import { chromium, type Browser, type BrowserContext, type Page } from 'playwright';
+import { afterAll, afterEach, beforeAll, expect } from 'vitest';
+import { findChromium } from '../../src/tooling/chromium.ts';
+import { ROOT } from '../../src/tooling/run.ts';
+
+const CHROMIUM_ARGS = ['--no-sandbox', '--disable-background-networking', '--disable-quic'];
+export const PHONE_PX = 360;
+export const DESK_PX = 1280;
+
+/** A file of the project, for uploads and reading. */
+export const projectFile = (...parts: string[]): string => path.join(ROOT, ...parts);
+
+export type Session = {
+  /** Address of the app, without a slash at the end. */
+  readonly origin: string;
+  /**
+   * Opens a window of its own on the app. What its console reports as an error fails the test.
+   *
+   * @param expected errors that the test provokes, such as the browser's own line about a 404
+   */
+  open(address: string, options?: { readonly widthPx?: number; readonly expected?: RegExp }): Promise<Page>;
+};
+
+/**
+ * For the head of a test file: starts the built app as `npm start` does, on a free port with an empty data folder, and a
+ * browser; ends both after the last test. After each test it closes the windows and fails on any console error.
+ */
+export function startApp(): Session {
+  const folder = mkdtempSync(path.join(tmpdir(), 'ridgelarder-browser-'));
+  let server: ChildProcess;
+  let browser: Browser;
+  let origin = '';
+  let contexts: BrowserContext[] = [];
+  let errors: string[] = [];
+
+  beforeAll(async () => {
+    [{ server, origin }, browser] = await Promise.all([startServer(folder), startBrowser()]);
+  }, 180_000);
+
+  afterEach(async () => {
+    await Promise.all(contexts.map((context) => context.close()));
+    const found = errors;
+    [contexts, errors] = [[], []];
+    expect(found).toEqual([]);
+  });
+
+  afterAll(async () => {
+    await browser.close();
+    const ended = once(server, 'exit');
+    server.kill('SIGTERM');
+    const [code] = await ended;
+    rmSync(folder, { recursive: true });
+    expect(code).toBe(0);
+  });
+
+  return {
+    get origin() {
+      return origin;
+    },
+    async open(address, { widthPx = DESK_PX, expected } = {}) {
+      const context = await browser.newContext({
+        viewport: { width: widthPx, height: 900 },
+        baseURL: origin,
+      });
+      contexts.push(context);
+      const page = await context.newPage();
+      const note = (text: string) => {
+        if (!expected?.test(text)) errors.push(`${page.url()}: ${text}`);
+      };
+      page.on('console', (message) => {
+        if (message.type() === 'error') note(message.text());
+      });
+      page.on('pageerror', (error) => note(String(error)));
+      page.on('response', (response) => {
+        if (response.status() >= 500) note(`${response.status()} from ${response.url()}`);
+      });
+      await visit(page, address);
+      return page;
+    },
+  };
+}
+
+/** Goes to an address and waits until the page can be used: its scripts have taken over from the server's HTML. */
+export async function visit(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  await page.waitForLoadState('networkidle');
+}
+
+async function startBrowser(): Promise<Browser> {
+  const executablePath = findChromium();
+  if (!executablePath) throw new Error('There is no Chromium on this machine; "npm test" installs one.');
+  return chromium.launch({ executablePath, args: CHROMIUM_ARGS });
+}
+
+async function startServer(dataFolder: string): Promise<{ server: ChildProcess; origin: string }> {
+  const server = spawn(process.execPath, [projectFile('src/tooling/start.ts')], {
+    cwd: ROOT,
+    env: { ...process.env, PORT: '0', RIDGELARDER_DATA: dataFolder },
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
+  for await (const line of createInterface({ input: server.stdout })) {
+    const address = /Ridgelarder is at (\S+)/.exec(line)?.[1];
+    if (address) return { server, origin: address };
+  }
+  throw new Error('The app ended before it said where it is.');
+}
