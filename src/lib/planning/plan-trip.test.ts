@@ -287,6 +287,114 @@ describe('needs from body data', () => {
   });
 });
 
+describe('legs', () => {
+  const body = { sex: 'female' as const, ageY: 35, heightM: 1.7, massG: 65_000 };
+  const route = {
+    name: 'ridge',
+    profile: [
+      { distanceM: 0, altitudeM: 600 },
+      { distanceM: 10_000, altitudeM: 1800 },
+      { distanceM: 20_000, altitudeM: 900 },
+    ],
+    waypoints: [
+      { name: 'spring', distanceM: 4000, water: true },
+      { name: 'old well', distanceM: 7000, water: true, struck: true },
+      { name: 'saddle', distanceM: 10_000 },
+      { name: 'brook', distanceM: 15_000, water: true },
+    ],
+  };
+
+  it('entered by hand give hours by DIN 33466, and hours entered stand over them', () => {
+    // 12 km and 900 m up: 3 h each on the flat and up; 3 + 3 / 2 = 4.5 h, and a fifth of rest
+    const plan = planTrip(
+      exampleTrip({
+        days: [
+          { distanceM: 12_000, climbM: 900, descentM: 0 },
+          { distanceM: 12_000, walkingH: 7 },
+        ],
+      }),
+      [],
+      settings,
+    );
+    expect(plan.legs.map(({ basis, walkingH }) => [basis, walkingH])).toEqual([
+      ['by hand', 5.4],
+      ['by hand', 7],
+    ]);
+    expect(plan.legs[0]?.climbM).toBe(900);
+  });
+
+  it('of a route are split at the waypoints, with the camp’s altitude, its water and the sources on the way', () => {
+    const plan = planTrip(exampleTrip({ route, days: [{ endsAt: 'saddle' }, {}] }), [], settings);
+    expect(
+      plan.legs.map(({ basis, distanceM, climbM, descentM, endsAt }) => [
+        basis,
+        distanceM,
+        climbM,
+        descentM,
+        endsAt,
+      ]),
+    ).toEqual([
+      ['route', 10_000, 1200, 0, 'saddle'],
+      ['route', 10_000, 0, 900, undefined],
+    ]);
+    expect(plan.legs[0]?.sources.map((source) => source.name)).toEqual(['spring']);
+    expect(plan.card.days[0]?.altitudeM).toBe(1800);
+    expect(plan.card.days[0]?.dryCamp).toBe(true);
+    expect(plan.water.days[0]?.stretches.at(-1)).toMatchObject({
+      from: 'spring',
+      toDryCamp: true,
+      fromM: 4000,
+      toM: 10_000,
+    });
+    expect(plan.water.days[1]?.stretches.map((stretch) => [stretch.from, stretch.refilled])).toEqual([
+      ['camp', false],
+      ['brook', true],
+    ]);
+  });
+
+  it('cost more uphill, and more still with a heavier base load', () => {
+    const need = (days: object[], baseLoadG = 8000) =>
+      planTrip(
+        exampleTrip({ party: [{ name: 'Ada', body, baseLoadG, maxLoadG: 30_000 }], days }),
+        [],
+        settings,
+      ).demand[0]?.eaters[0]?.need.value ?? 0;
+    const flat = need([{ distanceM: 12_000, climbM: 0, descentM: 0, walkingH: 5 }]);
+    const up = need([{ distanceM: 12_000, climbM: 900, descentM: 0, walkingH: 5 }]);
+    expect(up).toBeGreaterThan(flat + 100);
+    expect(need([{ distanceM: 12_000, climbM: 900, descentM: 0, walkingH: 5 }], 14_000)).toBeGreaterThan(
+      up + 50,
+    );
+  });
+
+  it('beyond the data of the equation are named with what was used instead', () => {
+    const plan = planTrip(
+      exampleTrip({ party: [{ name: 'Ada', body }], days: [{ distanceM: 4000, climbM: 0, descentM: 1600 }] }),
+      [],
+      settings,
+    );
+    expect(plan.notices.some((notice) => notice.text.includes('taken as 12 %'))).toBe(true);
+  });
+
+  it('at the ends of the world are still planned: -430 to 8848 m, -30 and 45 °C', () => {
+    for (const campAltitudeM of [-430, 8848])
+      for (const airTemperatureC of [-30, 45]) {
+        const plan = planTrip(
+          exampleTrip({
+            days: [
+              { campAltitudeM, airTemperatureC, waterTemperatureC: 0 },
+              { campAltitudeM, airTemperatureC },
+            ],
+          }),
+          [exampleLot({ pouches: 9 })],
+          settings,
+        );
+        expect(plan.fuel.need.value).toBeGreaterThan(0);
+        expect(Number.isFinite(plan.card.days[0]?.boilsAtC)).toBe(true);
+      }
+  });
+});
+
 describe('packs', () => {
   it('give more to whoever may carry more, and say who is overloaded when and where', () => {
     const party = [

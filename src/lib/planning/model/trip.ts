@@ -295,6 +295,17 @@ export const Trip = TripFields.superRefine((trip, context) => {
   )
     fail(['lastMeal'], `is ${trip.lastMeal}, before the first meal, ${trip.firstMeal}, of the same day`);
 
+  trip.days.forEach(({ distanceM, climbM, descentM }, index) => {
+    const heightM = (climbM ?? 0) + (descentM ?? 0);
+    if (heightM > 0 && distanceM === undefined && !trip.route)
+      fail(['days', index, 'distanceM'], 'is missing; climb and descent need the length of the leg');
+    else if (distanceM !== undefined && heightM > distanceM)
+      fail(
+        ['days', index, 'climbM'],
+        'and descent together are steeper than 45° on the whole; check the distance, the climb and the descent',
+      );
+  });
+
   let endM = 0;
   trip.days.forEach(({ endsAt }, index) => {
     if (endsAt === undefined) return;

@@ -1,7 +1,8 @@
 import { paceOf, type KnownDay, type ResolvedTrip } from '../model/resolve-trip.ts';
 import type { LegSummary } from '../model/trip-plan.ts';
 import type { Trip } from '../model/trip.ts';
-import { dayLegs, legByHand, type DayLeg } from './day-legs.ts';
+import { dayLegs, type DayLeg } from './day-legs.ts';
+import { legByHand } from './leg-by-hand.ts';
 
 /** A leg as it is planned with: times as the user set them, and the sources that are counted on. */
 export type PlannedLeg = DayLeg & { readonly basis: LegSummary['basis'] };
@@ -11,7 +12,7 @@ const CAMP_SOURCE_WITHIN_M = 250;
 /** Speed on the level, km/h. Source: DIN 33466. */
 const LEVEL_KMH = 4;
 
-/** The legs that the route, or a length, climb or descent entered by hand, give; undefined for days of which only the hours are known. */
+/** The legs that the route, or a length entered by hand, give; undefined for days of which only the hours are known. */
 export function knownLegs(trip: Trip): (DayLeg | undefined)[] {
   const pace = paceOf(trip);
   const days = Array.from({ length: trip.dayCount }, (_, index) => trip.days[index] ?? {});
@@ -23,13 +24,9 @@ export function knownLegs(trip: Trip): (DayLeg | undefined)[] {
       pace,
     );
   return days.map(({ distanceM, climbM, descentM }, index) =>
-    distanceM === undefined && climbM === undefined && descentM === undefined
+    distanceM === undefined
       ? undefined
-      : legByHand(
-          { distanceM: distanceM ?? 0, climbM: climbM ?? 0, descentM: descentM ?? 0 },
-          index + 1,
-          pace,
-        ),
+      : legByHand({ distanceM, climbM: climbM ?? 0, descentM: descentM ?? 0 }, index + 1, pace),
   );
 }
 
