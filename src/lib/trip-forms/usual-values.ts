@@ -2,15 +2,25 @@ import { STOVE_EFFICIENCY, TRIP_DEFAULTS, type Default } from '$lib/planning/mod
 import type { FuelKind } from '$lib/planning/model/words.ts';
 import { FUEL_LABEL } from '$lib/planning/stove/fuels.ts';
 import { fieldValue, show, type Quantity, type UnitSystem } from '$lib/planning/units/show.ts';
+import {
+  CAMP_WATER_WORDS,
+  PLAN_FOR_WORDS,
+  TERRAIN_WORDS,
+  TREATMENT_WORDS,
+  WALKING_TIME_WORDS,
+  WIND_WORDS,
+} from './choice-words.ts';
 
 /** A default as a person reads it. `typed` is what would be typed in its field. */
 export type UsualValue = { readonly text: string; readonly typed: string; readonly reason: string };
 
 export type UsualName =
-  | Exclude<keyof typeof TRIP_DEFAULTS, 'fuel' | 'reserve'>
-  | 'stove.fuel'
-  | 'stove.efficiency'
-  | 'stove.reserve';
+  | Exclude<
+      keyof typeof TRIP_DEFAULTS,
+      'paceMethod' | 'partyFactor' | 'restShare' | 'fuel' | 'reserve' | 'potG' | 'potMl'
+    >
+  | `pace.${'method' | 'partyFactor' | 'restShare'}`
+  | `stove.${'fuel' | 'efficiency' | 'reserve' | 'potG' | 'potMl'}`;
 
 /**
  * What holds where a field is left empty, and why.
@@ -21,6 +31,11 @@ export function usualValues(system: UnitSystem, fuel: FuelKind): Readonly<Record
   const measured = ({ value, reason }: Default<number>, quantity: Quantity, digits = 0): UsualValue => ({
     text: show(value, quantity, system),
     typed: fieldValue(value, quantity, system, digits),
+    reason,
+  });
+  const factor = ({ value, reason }: Default<number>): UsualValue => ({
+    text: String(value),
+    typed: String(value),
     reason,
   });
   const hours = ({ value, reason }: Default<number>): UsualValue => ({
@@ -39,14 +54,26 @@ export function usualValues(system: UnitSystem, fuel: FuelKind): Readonly<Record
     energyKcal: measured(TRIP_DEFAULTS.energyKcal, 'energy'),
     maxLoadG: measured(TRIP_DEFAULTS.maxLoadG, 'pack', 1),
     baseLoadG: measured(TRIP_DEFAULTS.baseLoadG, 'pack', 1),
+    waterCapacityMl: measured(TRIP_DEFAULTS.waterCapacityMl, 'water', 1),
+    planFor: words(PLAN_FOR_WORDS[TRIP_DEFAULTS.planFor.value], TRIP_DEFAULTS.planFor),
+    deficitShare: measured(TRIP_DEFAULTS.deficitShare, 'share'),
+    treatment: words(TREATMENT_WORDS[TRIP_DEFAULTS.treatment.value], TRIP_DEFAULTS.treatment),
+    'pace.method': words(WALKING_TIME_WORDS[TRIP_DEFAULTS.paceMethod.value], TRIP_DEFAULTS.paceMethod),
+    'pace.partyFactor': factor(TRIP_DEFAULTS.partyFactor),
+    'pace.restShare': measured(TRIP_DEFAULTS.restShare, 'share'),
     walkingH: hours(TRIP_DEFAULTS.walkingH),
     campAltitudeM: measured(TRIP_DEFAULTS.campAltitudeM, 'altitude'),
     airTemperatureC: measured(TRIP_DEFAULTS.airTemperatureC, 'temperature'),
     waterTemperatureC: measured(TRIP_DEFAULTS.waterTemperatureC, 'temperature'),
-    campWater: words('a water source', TRIP_DEFAULTS.campWater),
+    humidityShare: measured(TRIP_DEFAULTS.humidityShare, 'share'),
+    wind: words(WIND_WORDS[TRIP_DEFAULTS.wind.value], TRIP_DEFAULTS.wind),
+    terrain: words(TERRAIN_WORDS[TRIP_DEFAULTS.terrain.value], TRIP_DEFAULTS.terrain),
+    campWater: words(CAMP_WATER_WORDS[TRIP_DEFAULTS.campWater.value], TRIP_DEFAULTS.campWater),
     waterEveryH: hours(TRIP_DEFAULTS.waterEveryH),
     'stove.fuel': words(FUEL_LABEL[TRIP_DEFAULTS.fuel.value], TRIP_DEFAULTS.fuel),
     'stove.efficiency': measured(STOVE_EFFICIENCY[fuel], 'share'),
     'stove.reserve': measured(TRIP_DEFAULTS.reserve, 'share'),
+    'stove.potG': measured(TRIP_DEFAULTS.potG, 'food', 1),
+    'stove.potMl': measured(TRIP_DEFAULTS.potMl, 'water', 1),
   };
 }

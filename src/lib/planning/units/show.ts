@@ -11,6 +11,7 @@ export type Quantity =
   | 'water'
   | 'temperature'
   | 'altitude'
+  | 'distance'
   | 'share'
   | 'richness'
   | 'labelRichness';
@@ -25,6 +26,7 @@ const SHOWN: Readonly<Record<Quantity, Readonly<Record<UnitSystem, Shown>>>> = {
   water: { metric: { unit: 'l', digits: 1 }, us: { unit: 'qt', digits: 1 } },
   temperature: { metric: { unit: '°C', digits: 0 }, us: { unit: '°F', digits: 0 } },
   altitude: { metric: { unit: 'm', digits: 0 }, us: { unit: 'ft', digits: 0 } },
+  distance: { metric: { unit: 'km', digits: 1 }, us: { unit: 'mi', digits: 1 } },
   share: { metric: { unit: '%', digits: 0 }, us: { unit: '%', digits: 0 } },
   richness: { metric: { unit: 'kcal/g', digits: 1 }, us: { unit: 'kcal/oz', digits: 0 } },
   labelRichness: { metric: { unit: 'kcal/100 g', digits: 0 }, us: { unit: 'kcal/oz', digits: 0 } },
