@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { ALLERGENS } from '$lib/planning/model/allergens.ts';
 import { DIETS } from '$lib/planning/model/diets.ts';
 import { Trip } from '$lib/planning/model/trip.ts';
+import { TERRAINS, WALKING_TIME_METHODS } from '$lib/planning/model/route.ts';
 import { FUEL_KINDS, MAIN_MEALS } from '$lib/planning/model/words.ts';
 import { FormReader, withoutUndefined, type Entered } from '$lib/forms/read-form.ts';
 import {
@@ -46,11 +47,22 @@ describe('tripFields and readTrip', () => {
       walkingH: optional(fc.double({ min: 0, max: 20, noNaN: true })),
       campAltitudeM: optional(fc.double({ min: -430, max: 8848, noNaN: true })),
       airTemperatureC: optional(fc.double({ min: -50, max: 55, noNaN: true })),
-      waterTemperatureC: optional(fc.double({ min: 0, max: 60, noNaN: true })),
-      campWater: optional(fc.constantFrom('source' as const, 'dry' as const)),
+      humidityShare: optional(fc.double({ min: 0, max: 1, noNaN: true })),
+      waterTemperatureC: optional(fc.double({ min: -40, max: 60, noNaN: true })),
+      terrain: optional(fc.constantFrom(...TERRAINS)),
+      wind: optional(fc.constantFrom('calm' as const, 'breezy' as const, 'windy' as const)),
+      campWater: optional(fc.constantFrom('source' as const, 'dry' as const, 'snow' as const)),
       waterEveryH: optional(fc.double({ min: 0.25, max: 48, noNaN: true })),
     })
     .map(withoutUndefined);
+  const leg = fc.option(
+    fc.record({
+      distanceM: fc.double({ min: 2000, max: 150_000, noNaN: true }),
+      climbM: fc.double({ min: 0, max: 1000, noNaN: true }),
+      descentM: fc.double({ min: 0, max: 1000, noNaN: true }),
+    }),
+    { nil: {} },
+  );
   const eater = fc
     .record({
       energyKcal: optional(fc.integer({ min: 500, max: 12_000 })),
@@ -63,12 +75,17 @@ describe('tripFields and readTrip', () => {
   const trips = fc
     .record({
       party: fc.array(eater, { minLength: 1, maxLength: 5 }),
-      days: fc.array(day, { maxLength: 4 }),
+      days: fc.array(
+        fc.tuple(day, leg).map(([given, way]) => ({ ...given, ...way })),
+        { maxLength: 4 },
+      ),
+      restShare: optional(fc.double({ min: 0, max: 2, noNaN: true })),
+      method: optional(fc.constantFrom(...WALKING_TIME_METHODS)),
       firstMeal: optional(fc.constantFrom(...MAIN_MEALS)),
       fuel: optional(fc.constantFrom(...FUEL_KINDS)),
       efficiency: optional(fc.double({ min: 0.05, max: 0.95, noNaN: true })),
     })
-    .map(({ party, days, firstMeal, fuel, efficiency }) =>
+    .map(({ party, days, firstMeal, fuel, efficiency, restShare, method }) =>
       Trip.parse({
         name: 'Any',
         startDate: '2026-07-04',
@@ -77,6 +94,7 @@ describe('tripFields and readTrip', () => {
         party: party.map((other, index) => ({ ...other, name: `Eater ${index + 1}` })),
         days: days.slice(0, days.findLastIndex((given) => Object.keys(given).length > 0) + 1),
         stove: withoutUndefined({ fuel, efficiency }),
+        pace: withoutUndefined({ restShare, method }),
       }),
     );
 
@@ -130,6 +148,54 @@ describe('tripFields and readTrip', () => {
     const read = reader(withoutEater(withoutEater(tripFields(TRIP, 'metric'), 0), 0));
     expect(readTrip(read, TRIP)).toBeUndefined();
     expect(read.problems).toEqual([{ field: 'party', message: 'must have at least one eater' }]);
+  });
+});
+
+describe('the form of a trip with a route', () => {
+  const ON_ROUTE = Trip.parse({
+    ...TRIP,
+    days: [{ endsAt: 'Hut' }, { endsAt: 'Hut', distanceM: 9000 }],
+    route: {
+      name: 'Ridge',
+      profile: [
+        { distanceM: 0, altitudeM: 800 },
+        { distanceM: 30_000, altitudeM: 1400 },
+      ],
+      waypoints: [
+        { name: 'Spring', distanceM: 4000, water: true },
+        { name: 'Hut', distanceM: 12_000 },
+      ],
+    },
+  });
+  const readOnRoute = (change: Record<string, string>) => {
+    const changes = Object.fromEntries(Object.entries(change).map(([name, value]) => [name, [value]]));
+    const read = reader({ ...tripFields(ON_ROUTE, 'metric'), ...changes });
+    return { trip: readTrip(read, ON_ROUTE)?.trip, problems: read.problems };
+  };
+
+  it('keeps the route, the ends of the days, and the legs that it does not show', () => {
+    expect(readOnRoute({})).toEqual({ trip: { ...ON_ROUTE, menu: [] }, problems: [] });
+    expect(readOnRoute({ 'days[0].endsAt': 'Spring' }).trip?.days[0]).toEqual({ endsAt: 'Spring' });
+  });
+
+  it.each([
+    ['an end before that of the day before', { 'days[1].endsAt': 'Spring' }, 1, 'before the end of'],
+    ['a last day that stops on the way', { 'days[2].endsAt': 'Hut' }, 2, 'the last day ends at'],
+    ['a place that is not on the route', { 'days[0].endsAt': 'Moon' }, 0, 'no waypoint'],
+  ])('refuses %s at its day', (_, change, day, message) => {
+    const { trip, problems } = readOnRoute(change);
+    expect(trip).toBeUndefined();
+    expect(problems).toEqual([{ field: `days[${day}].endsAt`, message: expect.stringContaining(message) }]);
+    expect(problems[0]?.message).not.toMatch(/^Day/);
+  });
+
+  it('the first day is copied to every day, but not where it ends', () => {
+    const alike = withFirstDayEverywhere({
+      ...tripFields(ON_ROUTE, 'metric'),
+      'days[0].terrain': ['blacktop'],
+    });
+    expect(alike['days[2].terrain']).toEqual(['blacktop']);
+    expect(alike['days[2].endsAt']).toEqual(['']);
   });
 });
 

@@ -1,38 +1,54 @@
 import { ALLERGEN_LIST } from '$lib/planning/model/allergens.ts';
 import { DIET_LIST } from '$lib/planning/model/diets.ts';
-import { problemsOf } from '$lib/planning/model/problems.ts';
+import { problemsOf, type Problem } from '$lib/planning/model/problems.ts';
 import { Trip, type DayConditions } from '$lib/planning/model/trip.ts';
+import { RouteError } from '$lib/planning/route/route-error.ts';
+import { knownLegs } from '$lib/planning/route/trip-legs.ts';
 import { fieldValue, type Quantity, type UnitSystem } from '$lib/planning/units/show.ts';
+import { statureValue } from '$lib/planning/units/stature.ts';
 import { withoutUndefined, type Entered, type FormReader } from '$lib/forms/read-form.ts';
+import { CAMP_WATER_WORDS, TERRAIN_WORDS, WALKING_TIME_WORDS } from './choice-words.ts';
 
 type NumberFields<Name extends string> = Readonly<Record<Name, Quantity | undefined>>;
 
 /** Number fields of the parts of a trip, with what is measured; the others are bare numbers. */
-const EATER_NUMBERS: NumberFields<'energyKcal' | 'maxLoadG' | 'baseLoadG'> = {
+const EATER_NUMBERS: NumberFields<'energyKcal' | 'maxLoadG' | 'baseLoadG' | 'waterCapacityMl'> = {
   energyKcal: 'energy',
   maxLoadG: 'pack',
   baseLoadG: 'pack',
+  waterCapacityMl: 'water',
+};
+const BODY_NUMBERS: NumberFields<'ageY' | 'massG'> = { ageY: undefined, massG: 'pack' };
+/** The leg of a day; only where there is no route, which would say it. */
+const LEG_NUMBERS: NumberFields<'distanceM' | 'climbM' | 'descentM'> = {
+  distanceM: 'distance',
+  climbM: 'altitude',
+  descentM: 'altitude',
 };
 const DAY_NUMBERS: NumberFields<
-  'walkingH' | 'campAltitudeM' | 'airTemperatureC' | 'waterTemperatureC' | 'waterEveryH'
+  'walkingH' | 'campAltitudeM' | 'airTemperatureC' | 'humidityShare' | 'waterTemperatureC' | 'waterEveryH'
 > = {
   walkingH: undefined,
   campAltitudeM: 'altitude',
   airTemperatureC: 'temperature',
+  humidityShare: 'share',
   waterTemperatureC: 'temperature',
   waterEveryH: undefined,
 };
+const DAY_CHOICES = ['terrain', 'wind', 'campWater'] as const;
+const PACE_NUMBERS: NumberFields<'partyFactor' | 'restShare'> = {
+  partyFactor: undefined,
+  restShare: 'share',
+};
 const STOVE_NUMBERS: NumberFields<'efficiency' | 'reserve'> = { efficiency: 'share', reserve: 'share' };
 
-/** The fields of one day, in the order of the table. */
-export const DAY_FIELDS = [
-  'walkingH',
-  'campAltitudeM',
-  'airTemperatureC',
-  'waterTemperatureC',
-  'campWater',
-  'waterEveryH',
-] as const satisfies readonly (keyof DayConditions)[];
+/** The fields of one day that the table shows at once, with a route and without one, and those that fold away. */
+export const DAY_FIELDS = {
+  onRoute: ['endsAt', 'walkingH', 'campAltitudeM', 'airTemperatureC', 'campWater'],
+  byHand: ['distanceM', 'climbM', 'descentM', 'walkingH', 'campAltitudeM', 'airTemperatureC', 'campWater'],
+  more: ['terrain', 'humidityShare', 'wind', 'waterTemperatureC', 'waterEveryH'],
+} as const satisfies Readonly<Record<string, readonly (keyof DayConditions)[]>>;
+export type DayField = (typeof DAY_FIELDS)[keyof typeof DAY_FIELDS][number];
 
 const LABELS: Readonly<Record<string, string>> = {
   name: 'Name',
@@ -47,13 +63,31 @@ const LABELS: Readonly<Record<string, string>> = {
   diets: 'Diets',
   maxLoadG: 'May carry',
   baseLoadG: 'Base load',
+  waterCapacityMl: 'Bottles and bags hold',
+  body: 'Body data',
+  sex: 'Sex as the equations use it',
+  ageY: 'Age',
+  heightM: 'Height',
+  massG: 'Body mass',
+  planFor: 'Plan for',
+  deficitShare: 'Planned deficit',
   days: 'Days',
+  distanceM: 'Length',
+  climbM: 'Climb',
+  descentM: 'Descent',
+  endsAt: 'Ends at',
   walkingH: 'Walking',
   campAltitudeM: 'Highest camp',
   airTemperatureC: 'Air',
+  humidityShare: 'Humidity',
+  wind: 'Wind at the stove',
+  terrain: 'Ground',
   waterTemperatureC: 'Water',
   campWater: 'Camp at',
   waterEveryH: 'Water on the way every',
+  'pace.method': 'Walking time by',
+  'pace.partyFactor': 'Party factor',
+  'pace.restShare': 'Rests',
   'stove.fuel': 'Fuel',
   'stove.efficiency': 'Efficiency',
   'stove.reserve': 'Reserve',
@@ -61,7 +95,7 @@ const LABELS: Readonly<Record<string, string>> = {
 
 /** @returns the label of a field of a trip, with the eater or the day where it is one of several: "Eater 2, may carry". */
 export function tripLabel(field: string): string | undefined {
-  const row = /^(party|days)\[(\d+)\](?:\.(\w+))?/.exec(field);
+  const row = /^(party|days)\[(\d+)\](?:\.(?:body\.)?(\w+))?/.exec(field);
   if (!row) return LABELS[field];
   const [, part, index, name = ''] = row;
   const which = `${part === 'party' ? 'Eater' : 'Day'} ${Number(index) + 1}`;
@@ -103,26 +137,41 @@ export function tripFields(trip: Trip, system: UnitSystem): Entered {
     firstMeal: [trip.firstMeal ?? ''],
     lastMeal: [trip.lastMeal ?? ''],
     energyKcal: [trip.energyKcal === undefined ? '' : fieldValue(trip.energyKcal, 'energy', system)],
+    planFor: [trip.planFor ?? ''],
+    deficitShare: [
+      trip.deficitShare === undefined ? '' : fieldValue(trip.deficitShare, 'share', system),
+    ],
     'stove.fuel': [trip.stove.fuel ?? ''],
     ...numbers(STOVE_NUMBERS, trip.stove, 'stove.'),
+    'pace.method': [trip.pace.method ?? ''],
+    ...numbers(PACE_NUMBERS, trip.pace, 'pace.'),
   };
   trip.party.forEach((eater, index) => {
     const at = `party[${index}].`;
     fields[`${at}name`] = [eater.name];
     fields[`${at}allergens`] = eater.allergens;
     fields[`${at}diets`] = eater.diets;
-    Object.assign(fields, numbers(EATER_NUMBERS, eater, at));
+    fields[`${at}body.sex`] = [eater.body?.sex ?? ''];
+    fields[`${at}body.heightM`] = [eater.body ? statureValue(eater.body.heightM, system) : ''];
+    Object.assign(
+      fields,
+      numbers(EATER_NUMBERS, eater, at),
+      numbers(BODY_NUMBERS, eater.body ?? {}, `${at}body.`),
+    );
   });
   for (let index = 0; index < trip.dayCount; index += 1) {
     const at = `days[${index}].`;
-    fields[`${at}campWater`] = [trip.days[index]?.campWater ?? ''];
-    Object.assign(fields, numbers(DAY_NUMBERS, trip.days[index] ?? {}, at));
+    const day = trip.days[index] ?? {};
+    for (const name of DAY_CHOICES) fields[`${at}${name}`] = [day[name] ?? ''];
+    Object.assign(fields, numbers(DAY_NUMBERS, day, at));
+    if (trip.route) fields[`${at}endsAt`] = [day.endsAt ?? ''];
+    else Object.assign(fields, numbers(LEG_NUMBERS, day, at));
   }
   return fields;
 }
 
 /**
- * Reads the form of a trip, all but its menu.
+ * Reads the form of a trip, all but its menu, its route, and what the page on water and fuel holds.
  *
  * @param stored the trip as it was when the form was opened
  * @returns the trip with an empty menu and the days that fell off its end although something was entered for them,
@@ -146,18 +195,30 @@ export function readTrip(
 
   const party = Array.from({ length: rowCount(read.entered, 'party') }, (_, index) => {
     const at = `party[${index}].`;
+    const { body: storedBody } = stored.party[index] ?? {};
+    const body = withoutUndefined({
+      sex: read.text(`${at}body.sex`),
+      heightM: read.stature(`${at}body.heightM`, storedBody?.heightM),
+      ...numbers(BODY_NUMBERS, storedBody, `${at}body.`),
+    });
     return withoutUndefined({
       name: read.text(`${at}name`) ?? '',
       ...numbers(EATER_NUMBERS, stored.party[index], at),
+      // One figure of a body asks for the others; none leaves the body out.
+      body: Object.keys(body).length > 0 ? body : undefined,
       allergens: read.choices(`${at}allergens`),
       diets: read.choices(`${at}diets`),
     });
   });
   const days = Array.from({ length: rowCount(read.entered, 'days') }, (_, index) => {
     const at = `days[${index}].`;
+    const { distanceM, climbM, descentM } = stored.days[index] ?? {};
     return withoutUndefined({
       ...numbers(DAY_NUMBERS, stored.days[index], at),
-      campWater: read.text(`${at}campWater`),
+      ...Object.fromEntries(DAY_CHOICES.map((name) => [name, read.text(`${at}${name}`)])),
+      ...(stored.route
+        ? { distanceM, climbM, descentM, endsAt: read.text(`${at}endsAt`) }
+        : numbers(LEG_NUMBERS, stored.days[index], at)),
     });
   });
   const dayCount = read.number('dayCount');
@@ -171,20 +232,42 @@ export function readTrip(
     firstMeal: read.text('firstMeal'),
     lastMeal: read.text('lastMeal'),
     energyKcal: read.number('energyKcal', { quantity: 'energy', stored: stored.energyKcal }),
+    planFor: read.text('planFor'),
+    deficitShare: read.number('deficitShare', { quantity: 'share', stored: stored.deficitShare }),
+    treatment: stored.treatment,
     party,
     days: inTrip.slice(0, lastEntered + 1),
+    route: stored.route,
+    pace: withoutUndefined({
+      method: read.text('pace.method'),
+      ...numbers(PACE_NUMBERS, stored.pace, 'pace.'),
+    }),
     stove: withoutUndefined({
+      ...stored.stove,
       fuel: read.text('stove.fuel'),
       ...numbers(STOVE_NUMBERS, stored.stove, 'stove.'),
     }),
   });
   const result = Trip.safeParse(input, { reportInput: true });
   if (!result.success) read.add(problemsOf(result.error));
+  else read.add(problemsOfLegs(result.data));
   if (!result.success || read.problems.length > 0) return undefined;
   const droppedDays = days.flatMap((day, index) =>
     index >= result.data.dayCount && Object.keys(day).length > 0 ? [index + 1] : [],
   );
   return { trip: result.data, droppedDays };
+}
+
+/** @returns what is wrong with the days of a trip as a way along its route. */
+export function problemsOfLegs(trip: Trip): Problem[] {
+  try {
+    knownLegs(trip);
+    return [];
+  } catch (caught) {
+    if (!(caught instanceof RouteError)) throw caught;
+    const field = caught.day === undefined ? 'days' : `days[${caught.day - 1}].endsAt`;
+    return [{ field, message: caught.message.replace(/^Day \d+: /, '') }];
+  }
 }
 
 /** @returns the form with one more, empty, eater. */
@@ -205,11 +288,15 @@ export function withoutEater(entered: Entered, removed: number): Entered {
   );
 }
 
-/** @returns the form with what was entered for the first day on every day. */
+/** @returns the form with what was entered for the first day on every day, but for where each ends. */
 export function withFirstDayEverywhere(entered: Entered): Entered {
   const filled: Record<string, readonly string[]> = { ...entered };
+  const ofFirst = Object.entries(entered).flatMap(([name, values]) => {
+    const [, field] = /^days\[0\]\.(\w+)$/.exec(name) ?? [];
+    return field && field !== 'endsAt' ? [{ field, values }] : [];
+  });
   for (let index = 1; index < rowCount(entered, 'days'); index += 1)
-    for (const name of DAY_FIELDS) filled[`days[${index}].${name}`] = entered[`days[0].${name}`] ?? [''];
+    for (const { field, values } of ofFirst) filled[`days[${index}].${field}`] = values;
   return filled;
 }
 
@@ -225,9 +312,10 @@ export function tripDifferences(mine: Entered, theirs: Entered): Difference[] {
   });
 }
 
-const WORDS = new Map<string, string>(
-  [...ALLERGEN_LIST, ...DIET_LIST].map(({ code, label }) => [code, label]),
-);
+const WORDS = new Map<string, string>([
+  ...[...ALLERGEN_LIST, ...DIET_LIST].map(({ code, label }): [string, string] => [code, label]),
+  ...[TERRAIN_WORDS, CAMP_WATER_WORDS, WALKING_TIME_WORDS].flatMap((words) => Object.entries(words)),
+]);
 
 function wordsFor(values: readonly string[] = []): string {
   return (

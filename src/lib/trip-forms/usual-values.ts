@@ -1,6 +1,8 @@
 import { STOVE_EFFICIENCY, TRIP_DEFAULTS, type Default } from '$lib/planning/model/trip-defaults.ts';
+import type { Trip } from '$lib/planning/model/trip.ts';
 import type { FuelKind } from '$lib/planning/model/words.ts';
 import { FUEL_LABEL } from '$lib/planning/stove/fuels.ts';
+import { knownDays, knownLegs } from '$lib/planning/route/trip-legs.ts';
 import { fieldValue, show, type Quantity, type UnitSystem } from '$lib/planning/units/show.ts';
 import {
   CAMP_WATER_WORDS,
@@ -76,4 +78,43 @@ export function usualValues(system: UnitSystem, fuel: FuelKind): Readonly<Record
     'stove.potG': measured(TRIP_DEFAULTS.potG, 'food', 1),
     'stove.potMl': measured(TRIP_DEFAULTS.potMl, 'water', 1),
   };
+}
+
+/** What holds on one day where its fields are left empty, because its way says so. */
+export type UsualOnDay = Partial<Readonly<Record<UsualName | 'endsAt', UsualValue>>>;
+
+/** @returns by day, what the route or the leg entered by hand says; empty where neither does. */
+export function usualByDay(trip: Trip, system: UnitSystem): UsualOnDay[] {
+  const legs = knownLegs(trip);
+  const reason = trip.route ? 'by the route' : 'by the leg';
+  return knownDays(trip, legs).map((day, index): UsualOnDay => {
+    const leg = legs[index];
+    if (!day || !leg) return {};
+    const hours = String(Number(day.walkingH.toFixed(1)));
+    const isLast = index === trip.dayCount - 1;
+    return {
+      walkingH: { text: `${hours} h`, typed: hours, reason },
+      ...(day.campAltitudeM !== undefined && {
+        campAltitudeM: {
+          text: show(day.campAltitudeM, 'altitude', system),
+          typed: fieldValue(day.campAltitudeM, 'altitude', system, 0),
+          reason,
+        },
+      }),
+      ...(day.campWater && {
+        campWater: { text: CAMP_WATER_WORDS[day.campWater], typed: day.campWater, reason },
+      }),
+      ...(trip.route && {
+        endsAt: {
+          text: isLast
+            ? 'the end of the route'
+            : leg.endsAt === undefined
+              ? `open, at ${show(leg.toM, 'distance', system)}`
+              : 'open',
+          typed: '',
+          reason: 'days left open share the way to the next chosen end so that each walks the same hours',
+        },
+      }),
+    };
+  });
 }

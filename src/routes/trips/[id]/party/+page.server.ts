@@ -17,7 +17,7 @@ import {
   withoutEater,
   type Difference,
 } from '$lib/trip-forms/trip-fields.ts';
-import { usualValues } from '$lib/trip-forms/usual-values.ts';
+import { usualByDay, usualValues } from '$lib/trip-forms/usual-values.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 /** What an action hands back: what was saved meanwhile, what saving would drop, and the field to go to. */
@@ -33,6 +33,7 @@ export const load: PageServerLoad = async ({ parent }) => {
   return {
     fields: tripFields(trip, shown.unitSystem),
     usual: usualValues(shown.unitSystem, trip.stove.fuel ?? TRIP_DEFAULTS.fuel.value),
+    byWay: usualByDay(trip, shown.unitSystem),
   };
 };
 

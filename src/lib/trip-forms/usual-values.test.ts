@@ -1,0 +1,44 @@
+import { describe, expect, it } from 'vitest';
+import { Trip } from '$lib/planning/model/trip.ts';
+import { usualByDay } from './usual-values.ts';
+
+const trip = (more: object) =>
+  Trip.parse({ name: 'Walk', startDate: '2026-07-04', dayCount: 2, party: [{ name: 'Ada' }], ...more });
+
+describe('usualByDay', () => {
+  it('says nothing of a day of which only the hours are known', () => {
+    expect(usualByDay(trip({ days: [{ walkingH: 5 }] }), 'metric')).toEqual([{}, {}]);
+  });
+
+  it('takes the hours from a leg entered by hand, whatever hours stand over them', () => {
+    const [first, second] = usualByDay(
+      trip({ days: [{ distanceM: 12_000, walkingH: 9 }], pace: { restShare: 0 } }),
+      'metric',
+    );
+    expect(first).toEqual({ walkingH: { text: '3 h', typed: '3', reason: 'by the leg' } });
+    expect(second).toEqual({});
+  });
+
+  it('takes hours, camp and its water from the route, in the unit shown', () => {
+    const route = {
+      name: 'Ridge',
+      profile: [
+        { distanceM: 0, altitudeM: 1000 },
+        { distanceM: 16_000, altitudeM: 1000 },
+      ],
+      waypoints: [
+        { name: 'Spring', distanceM: 8000, water: true },
+        { name: 'Pass', distanceM: 9000 },
+      ],
+    };
+    const [first, last] = usualByDay(trip({ route, pace: { restShare: 0 } }), 'us');
+    expect(first?.walkingH?.typed).toBe('2');
+    expect(first?.campAltitudeM?.text).toBe('3,281 ft');
+    expect(first?.campWater?.typed).toBe('source');
+    expect(first?.endsAt?.text).toBe('open, at 5.0 mi');
+    expect(last?.campWater).toBeUndefined();
+    expect(last?.endsAt?.text).toBe('the end of the route');
+    const [dry] = usualByDay(trip({ route, days: [{ endsAt: 'Pass' }] }), 'metric');
+    expect(dry?.campWater?.typed).toBe('dry');
+  });
+});
