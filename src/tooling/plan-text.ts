@@ -45,6 +45,16 @@ export function planText(plan: TripPlan, system: UnitSystem): string {
     ];
   });
 
+  const needs = plan.carry.packs.map(({ eater }) => [
+    eater,
+    ...plan.demand.map(({ eaters }) => {
+      const own = eaters.find((row) => row.eater === eater);
+      if (!own) return '';
+      const { value, low, high } = own.need;
+      return low < high ? `${kcal(value)} (${kcal(low)} to ${kcal(high)})` : kcal(value);
+    }),
+  ]);
+
   return [
     plan.tripName,
     `${when}: ${counted(plan.carry.packs.length, 'eater')}, ${counted(totals.pouches, 'pouch', 'pouches')}, ${kcal(totals.eatenKcal)} of ${kcal(totals.targetKcal)}`,
@@ -58,19 +68,29 @@ export function planText(plan: TripPlan, system: UnitSystem): string {
       table([['', ...days.map((day) => `day ${day}`), ''], ...loads]),
     ),
     ...section(
+      'Energy spent on a full day, with the range it may turn out in',
+      table([['', ...days.map((day) => `day ${day}`)], ...needs]),
+    ),
+    ...section(
       'Water of the party',
       table([
-        ['', 'to drink', 'into the food', 'carried at most'],
-        ...plan.water.days.map(({ day, drinkMl, cookMl, peakMl }) => [
+        ['', 'heat (WBGT)', 'to drink', 'into the food', 'carried at most', 'taken up', 'melted'],
+        ...plan.water.days.map(({ day, wbgtC, drinkMl, cookMl, peakMl, treatMl, meltMl }) => [
           `day ${day}`,
+          show(wbgtC, 'temperature', system),
           water(drinkMl),
           water(cookMl),
           water(peakMl),
+          water(treatMl),
+          water(meltMl),
         ]),
       ]),
     ),
     ...section('Fuel', [
-      ...plan.fuel.containers.map(({ count, label }) => `${count} × ${label} (${plan.fuel.fuel})`),
+      ...plan.fuel.containers.map(
+        ({ count, label, started }) =>
+          `${count} × ${label} (${plan.fuel.fuel}${started ? ', from home' : ''})`,
+      ),
       `${show(plan.fuel.need.value, 'food', system)} burnt, ${show(plan.fuel.withReserveG, 'food', system)} with the reserve, ${show(plan.fuel.takenG, 'food', system)} taken`,
     ]),
     ...section(

@@ -48,34 +48,45 @@ export async function createPlannedTrip(app: App, trip: Trip): Promise<StoredTri
 }
 
 /**
- * Changes the menu of a stored trip. The change is made on the trip as it is stored now, with every meal of its plan listed;
- * when somebody else saves in between, it is made once more on what they saved.
+ * Changes a stored trip as it is stored now; when somebody else saves in between, the change is made once more on what they saved.
+ *
+ * @param change returns the changed trip
+ * @throws UserError `NotFound`; what `change` throws
+ */
+export async function changeTrip(
+  app: App,
+  id: string,
+  change: (planned: PlannedTrip) => Trip,
+): Promise<StoredTrip> {
+  for (let triesLeft = 3; ; triesLeft -= 1) {
+    const planned = await planStoredTrip(app, id);
+    try {
+      return await app.trips.updateTrip(id, change(planned), planned.stored.version);
+    } catch (error) {
+      if (triesLeft > 0 && error instanceof UserError && error.code === 'StaleVersion') continue;
+      throw error;
+    }
+  }
+}
+
+/**
+ * Changes the menu of a stored trip, with every meal of its plan listed.
  *
  * @param change returns the changed trip
  * @throws UserError `NotFound`; `Refused` while the trip is packed; what `change` throws
  */
-export async function changeMenu(
+export function changeMenu(
   app: App,
   id: string,
   change: (trip: Trip, planned: PlannedTrip) => Trip,
 ): Promise<StoredTrip> {
-  for (let triesLeft = 3; ; triesLeft -= 1) {
-    const planned = await planStoredTrip(app, id);
+  return changeTrip(app, id, (planned) => {
     const { stored, plan } = planned;
     if (stored.stage === 'packed')
       throw new UserError(
         'Refused',
         `"${stored.trip.name}" is packed, so its menu stays as it is. Note first, under Set aside, what came back.`,
       );
-    try {
-      return await app.trips.updateTrip(
-        id,
-        change(keepMenu(stored.trip, plan.menu), planned),
-        stored.version,
-      );
-    } catch (error) {
-      if (triesLeft > 0 && error instanceof UserError && error.code === 'StaleVersion') continue;
-      throw error;
-    }
-  }
+    return change(keepMenu(stored.trip, plan.menu), planned);
+  });
 }

@@ -1,4 +1,7 @@
+import { heatCategory } from '../planning/hydration/fluid-replacement.ts';
+import { TRIP_DEFAULTS } from '../planning/model/trip-defaults.ts';
 import type { DayWater, Estimate } from '../planning/model/trip-plan.ts';
+import type { Trip } from '../planning/model/trip.ts';
 
 /** Eaters who drink alike on a day. */
 export type DrinkGroup = { readonly eaters: readonly string[]; readonly ml: Estimate };
@@ -10,4 +13,38 @@ export function drinkGroups(day: DayWater): DrinkGroup[] {
     const ml = alike[0]?.ml;
     return ml ? [{ eaters: alike.map(({ eater }) => eater), ml }] : [];
   });
+}
+
+/** The least and the most of what the eaters carry or drink, ml. */
+export type Span = { readonly leastMl: number; readonly mostMl: number };
+
+/** @returns the span over the eaters; 0 to 0 where there are none. */
+export function spanOf(each: readonly { readonly ml: number }[]): Span {
+  const amounts = each.map(({ ml }) => ml);
+  return amounts.length === 0
+    ? { leastMl: 0, mostMl: 0 }
+    : { leastMl: Math.min(...amounts), mostMl: Math.max(...amounts) };
+}
+
+/** What the bottles and bags of the whole party hold, ml; an eater without a figure has the usual ones. */
+export function bottlesHoldMl(trip: Trip): number {
+  return trip.party.reduce(
+    (sum, eater) => sum + (eater.waterCapacityMl ?? TRIP_DEFAULTS.waterCapacityMl.value),
+    0,
+  );
+}
+
+/** What a heat category of the fluid replacement table means for the day; common practice in heat, and a doctor's word goes before it. */
+const HEAT_MEANS = [
+  'below the heat categories: what is drunk follows the figures of the settings',
+  'heat category 1 of 5: warm; drink a little more than usual',
+  'heat category 2 of 5: hot; rest in the shade and watch one another',
+  'heat category 3 of 5: very hot; walk early and late, and rest more than you walk at midday',
+  'heat category 4 of 5: dangerous; only easy walking, and none at midday',
+  'heat category 5 of 5: extreme; stay in the shade and put off the walk if you can',
+] as const;
+
+/** @returns what a wet-bulb globe temperature means, in words. */
+export function heatInWords(wbgtC: number): string {
+  return HEAT_MEANS[heatCategory(wbgtC)] ?? HEAT_MEANS[0];
 }

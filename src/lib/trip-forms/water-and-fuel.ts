@@ -1,0 +1,137 @@
+import { withoutUndefined, type Entered, type FormReader } from '$lib/forms/read-form.ts';
+import { problemsOf } from '$lib/planning/model/problems.ts';
+import { StoveRun, type Settings } from '$lib/planning/model/settings.ts';
+import { StartedContainer, Trip } from '$lib/planning/model/trip.ts';
+import { efficiencyOfRun } from '$lib/planning/stove/calibrate-stove.ts';
+import { fieldValue, type UnitSystem } from '$lib/planning/units/show.ts';
+
+const LABELS: Readonly<Record<string, string>> = {
+  treatment: 'Water from the land',
+  'stove.potG': 'Pot with its lid',
+  'stove.potMl': 'Boiled at a time',
+  'stove.started': 'Containers from home',
+  'started.label': 'Which one',
+  'started.fuel': 'Fuel',
+  'started.grossG': 'Weight on the scale',
+  'started.tareG': 'Weight when empty',
+  'run.date': 'Date',
+  'run.fuel': 'Fuel',
+  'run.grossBeforeG': 'Weight before',
+  'run.grossAfterG': 'Weight after',
+  'run.waterMl': 'Water boiled',
+  'run.fromC': 'Water before',
+  'run.altitudeM': 'Altitude',
+};
+
+/** @returns the label of a field of the page on water and fuel. */
+export const waterLabel = (field: string): string | undefined => LABELS[field];
+
+/** @returns what the form of treatment and pot is filled with. */
+export function waterFields({ treatment, stove }: Trip, system: UnitSystem): Entered {
+  return {
+    treatment: [treatment ?? ''],
+    'stove.potG': [stove.potG === undefined ? '' : fieldValue(stove.potG, 'food', system)],
+    'stove.potMl': [stove.potMl === undefined ? '' : fieldValue(stove.potMl, 'water', system)],
+  };
+}
+
+/** @returns the trip with treatment and pot as entered, or `undefined` where `read.problems` says what has to be mended. */
+export function readWater(read: FormReader, trip: Trip): Trip | undefined {
+  const { stove } = trip;
+  return checked(
+    read,
+    Trip.safeParse(
+      withoutUndefined({
+        ...trip,
+        treatment: read.text('treatment'),
+        stove: withoutUndefined({
+          ...stove,
+          potG: read.number('stove.potG', { quantity: 'food', stored: stove.potG }),
+          potMl: read.number('stove.potMl', { quantity: 'water', stored: stove.potMl }),
+        }),
+      }),
+      { reportInput: true },
+    ),
+  );
+}
+
+/**
+ * Reads a part-full container from home.
+ *
+ * @param trip the trip it is for, whose containers have to be told apart
+ * @returns the container, or `undefined` where `read.problems` says what has to be mended
+ */
+export function readStarted(read: FormReader, trip: Trip): StartedContainer | undefined {
+  const number = (name: string) => read.number(`started.${name}`, { quantity: 'food' });
+  const input = {
+    label: read.text('started.label'),
+    fuel: read.text('started.fuel'),
+    grossG: number('grossG'),
+    tareG: number('tareG'),
+  };
+  if (trip.stove.started.some(({ label }) => label === input.label))
+    read.add([
+      {
+        field: 'started.label',
+        message: `"${input.label}" is on the list already; tell them apart, for instance by a mark on each`,
+      },
+    ]);
+  if (trip.stove.started.length >= 20)
+    read.add([{ field: 'started.label', message: 'is one too many: at most 20 containers can be listed' }]);
+  return checked(
+    read,
+    StartedContainer.safeParse(withoutUndefined(input), { reportInput: true }),
+    'started.',
+  );
+}
+
+/**
+ * Reads a measured boil and checks that it can be.
+ *
+ * @returns the boil, or `undefined` where `read.problems` says what has to be mended
+ */
+export function readStoveRun(read: FormReader, settings: Settings): StoveRun | undefined {
+  const run = checked(
+    read,
+    StoveRun.safeParse(
+      withoutUndefined({
+        date: read.text('run.date'),
+        fuel: read.text('run.fuel'),
+        grossBeforeG: read.number('run.grossBeforeG', { quantity: 'food' }),
+        grossAfterG: read.number('run.grossAfterG', { quantity: 'food' }),
+        waterMl: read.number('run.waterMl', { quantity: 'water' }),
+        fromC: read.number('run.fromC', { quantity: 'temperature' }),
+        altitudeM: read.number('run.altitudeM', { quantity: 'altitude' }),
+      }),
+      { reportInput: true },
+    ),
+    'run.',
+  );
+  if (!run) return undefined;
+  const refusal = refusalOf(run);
+  if (refusal) read.add([{ field: 'run.grossAfterG', message: refusal }]);
+  if (settings.stoveRuns.length >= 200)
+    read.add([{ field: 'run.date', message: 'is one too many: 200 boils are kept; remove old ones first' }]);
+  return read.problems.length === 0 ? run : undefined;
+}
+
+/** @returns why a boil cannot have been as entered; `undefined` where it can. */
+export function refusalOf(run: StoveRun): string | undefined {
+  const efficiency = efficiencyOfRun(run);
+  const percent = `${(efficiency * 100).toFixed(0)} %`;
+  if (efficiency > 0.95)
+    return `cannot be: ${percent} of the heat of so little fuel would have to be in the water, and no stove brings more than 95 %; check both weights, the water and the fuel`;
+  if (efficiency < 0.05)
+    return `cannot be: only ${percent} of the heat of so much fuel would be in the water, and every stove that boils brings at least 5 %; check both weights, the water and the fuel`;
+  return undefined;
+}
+
+type Parsed<T> =
+  | { readonly success: true; readonly data: T }
+  | { readonly success: false; readonly error: Parameters<typeof problemsOf>[0] };
+
+function checked<T>(read: FormReader, result: Parsed<T>, at = ''): T | undefined {
+  if (!result.success)
+    read.add(problemsOf(result.error).map(({ field, message }) => ({ field: `${at}${field}`, message })));
+  return result.success && read.problems.length === 0 ? result.data : undefined;
+}
