@@ -1,5 +1,7 @@
 import type { Problem } from '$lib/planning/model/problems.ts';
+import { toCore } from '$lib/planning/units/convert.ts';
 import { moneyFieldValue, moneyToMinor } from '$lib/planning/units/money.ts';
+import { feetAndInchesM, statureValue } from '$lib/planning/units/stature.ts';
 import { fieldToCore, fieldValue, type Quantity, type UnitSystem } from '$lib/planning/units/show.ts';
 
 /** What a person typed, by field name, just as they typed it. */
@@ -68,6 +70,24 @@ export class FormReader {
     if (stored !== undefined && text === moneyFieldValue(stored, currency)) return stored;
     const typed = this.#typedNumber(name, text);
     return typed === undefined ? undefined : moneyToMinor(typed, currency);
+  }
+
+  /** @returns a body height in m, from centimetres or from feet and inches; `undefined` as with `number`. */
+  stature(name: string, stored?: number): number | undefined {
+    const text = this.text(name);
+    if (text === undefined) return undefined;
+    if (stored !== undefined && text === statureValue(stored, this.#system)) return stored;
+    if (this.#system === 'metric') {
+      const typed = this.#typedNumber(name, text);
+      return typed === undefined ? undefined : Number(toCore(typed, 'cm').toPrecision(12));
+    }
+    const heightM = feetAndInchesM(text);
+    if (heightM === undefined)
+      this.problems.push({
+        field: name,
+        message: `"${text}" is not a height in feet and inches; write it as 5 ft 10 in`,
+      });
+    return heightM;
   }
 
   /** Adds the problems of a schema, except for fields that could not even be read: those have their message. */

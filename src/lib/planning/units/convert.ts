@@ -19,7 +19,7 @@ export const VOLUME_ML = {
   qt: 946.352946,
 } as const;
 /** Metres in one unit. */
-export const LENGTH_M = { m: 1, km: 1000, ft: 0.3048, mi: 1609.344 } as const;
+export const LENGTH_M = { m: 1, cm: 0.01, km: 1000, in: 0.0254, ft: 0.3048, mi: 1609.344 } as const;
 /** Minutes in one unit. */
 export const DURATION_MIN = { min: 1, h: 60 } as const;
 /** The part of a whole in one unit. */
