@@ -9,7 +9,7 @@ export const SETTINGS_PARTS = {
   units: ['unitSystem', 'currency'],
   shares: ['mealShares'],
   menu: ['maxRecipesPerMeal', 'repeatAfterDays', 'openFromShare', 'eatUpToShare'],
-  water: ['waterAtRestMl', 'drinkPerWalkingHourMl', 'hotWaterC'],
+  water: ['waterAtRestMl', 'drinkPerWalkingHourMl', 'hotWaterC', 'insulatedSteep'],
   fuel: ['fuelContainers'],
   staples: ['staples'],
 } as const satisfies Record<string, readonly (keyof Settings)[]>;
@@ -70,6 +70,7 @@ export function settingsLabel(field: string): string {
     {
       unitSystem: 'Units',
       currency: 'Currency',
+      insulatedSteep: 'Pouches steep in an insulating cover',
       mealShares: 'Shares',
       fuelContainers: 'Containers',
       staples: 'Foods',
@@ -85,6 +86,7 @@ export function settingsFields(settings: Settings): Entered {
   const fields: Record<string, readonly string[]> = {
     unitSystem: [settings.unitSystem],
     currency: [settings.currency],
+    insulatedSteep: settings.insulatedSteep ? ['yes'] : [],
   };
   for (const meal of MEAL_KINDS) fields[`mealShares.${meal}`] = [shown(settings.mealShares[meal], 'share')];
   for (const name of Object.keys(QUANTITIES) as FigureName[])
@@ -157,8 +159,12 @@ export function readSettingsPart(
           ),
         };
       case 'menu':
+        return numbers(SETTINGS_PARTS.menu);
       case 'water':
-        return numbers(SETTINGS_PARTS[part]);
+        return {
+          ...numbers(['waterAtRestMl', 'drinkPerWalkingHourMl', 'hotWaterC']),
+          insulatedSteep: read.choices('insulatedSteep').includes('yes'),
+        };
       case 'fuel':
         return {
           fuelContainers: keptLines('fuelContainers').map((line) => {

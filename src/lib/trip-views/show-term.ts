@@ -1,8 +1,10 @@
 import type { Term } from '../planning/model/trip-plan.ts';
+import { toCore, type Unit } from '../planning/units/convert.ts';
 import { show, type Quantity, type UnitSystem } from '../planning/units/show.ts';
 
 const QUANTITY_OF: Readonly<Record<string, Quantity>> = {
   g: 'food',
+  kg: 'pack',
   kcal: 'energy',
   ml: 'pour',
   '°C': 'temperature',
@@ -13,5 +15,7 @@ const number = new Intl.NumberFormat('en', { maximumFractionDigits: 1 });
 /** @returns the figure of one line of a derivation, in the unit a person reads. */
 export function showTerm({ value, unit }: Term, system: UnitSystem): string {
   const quantity = QUANTITY_OF[unit];
-  return quantity ? show(value, quantity, system) : `${number.format(value)} ${unit}`.trim();
+  return quantity
+    ? show(toCore(value, unit as Unit), quantity, system)
+    : `${number.format(value)} ${unit}`.trim();
 }

@@ -40,6 +40,7 @@ export function standingOf(plan: TripPlan): Standing {
 /** The pages of a trip, in the order of the work. */
 export const TRIP_PAGES = [
   { slug: 'party', label: 'Party' },
+  { slug: 'route', label: 'Route' },
   { slug: 'menu', label: 'Menu' },
   { slug: 'loads', label: 'Loads' },
   { slug: 'water', label: 'Water and fuel' },

@@ -1,0 +1,47 @@
+import type { Influence, Sensitivity, Watched } from '../planning/sensitivity/sensitivity-of.ts';
+import { show, shownNumber, type Quantity, type UnitSystem } from '../planning/units/show.ts';
+
+/** The figures that are watched, in the order of the table. */
+export const WATCHED = [
+  { key: 'packsG', label: 'All packs, day 1', quantity: 'pack' },
+  { key: 'fuelG', label: 'Fuel', quantity: 'food' },
+  { key: 'waterMl', label: 'Water', quantity: 'water' },
+  { key: 'energyKcal', label: 'Energy', quantity: 'energy' },
+] as const satisfies readonly { key: keyof Watched; label: string; quantity: Quantity }[];
+
+/** One input: what each watched figure gains or loses with the input a step lower and a step higher. */
+export type Mover = {
+  readonly input: string;
+  readonly step: string;
+  readonly largestShare: number;
+  readonly changes: readonly {
+    readonly key: keyof Watched;
+    readonly lower: number;
+    readonly higher: number;
+  }[];
+};
+
+/** @returns the inputs that move something, the strongest first, and the names of those that do not. */
+export function moversOf({ base, influences }: Sensitivity): { movers: Mover[]; idle: string[] } {
+  const moves = ({ largestShare }: Influence) => largestShare >= 0.0005;
+  return {
+    movers: influences.filter(moves).map(({ input, step, lower, higher, largestShare }) => ({
+      input,
+      step,
+      largestShare,
+      changes: WATCHED.map(({ key }) => ({
+        key,
+        lower: lower[key] - base[key],
+        higher: higher[key] - base[key],
+      })),
+    })),
+    idle: influences.filter((influence) => !moves(influence)).map(({ input }) => input),
+  };
+}
+
+/** @returns a change with its sign, such as "+0.4 kg"; a dash where it is too small to show. */
+export function shownChange(change: number, quantity: Quantity, system: UnitSystem): string {
+  const size = Math.abs(change);
+  if (Number(shownNumber(size, quantity, system).replaceAll(',', '')) === 0) return '–';
+  return `${change < 0 ? '−' : '+'}${show(size, quantity, system)}`;
+}
