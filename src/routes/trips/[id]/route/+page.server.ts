@@ -1,0 +1,172 @@
+import { fail } from '@sveltejs/kit';
+import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
+import { addUserError } from '$lib/forms/user-error.ts';
+import { RouteError } from '$lib/planning/route/route-error.ts';
+import { routeFromGpx, type LineChoice, type RouteFromGpx } from '$lib/planning/route/route-from-gpx.ts';
+import { planStoredTrip } from '$lib/server/plan-stored-trip.ts';
+import { toHttpError } from '$lib/server/to-http-error.ts';
+import {
+  readWaypoints,
+  waypointCount,
+  waypointFields,
+  withoutWaypoint,
+  withRoute,
+  withWaypoint,
+} from '$lib/trip-forms/route-fields.ts';
+import { legRows } from '$lib/trip-views/legs.ts';
+import { drawProfile, loadStretches } from '$lib/trip-views/profile.ts';
+import type { Actions, PageServerLoad } from './$types';
+
+const MAX_GPX_BYTES = 40_000_000;
+/** What a form adds around the file in it. */
+const FORM_BYTES = 1_000_000;
+
+type Answer = RefusedForm & {
+  readonly of: 'import' | 'waypoints' | 'remove';
+  readonly said?: string;
+  /** Of the file: what can be taken, what was, and what was left out. */
+  readonly choices?: readonly LineChoice[];
+  readonly picked?: number;
+  readonly left?: readonly string[];
+  /** The version to save on after somebody else has saved. */
+  readonly newerVersion?: number;
+  readonly focus?: string;
+};
+
+export const load: PageServerLoad = async ({ parent, url }) => {
+  const { trip, plan, shown } = await parent();
+  const system = shown.unitSystem;
+  const asked = url.searchParams.get('who');
+  const who = plan.carry.packs.find(({ eater }) => eater === asked)?.eater;
+  const stretches = loadStretches(plan, who);
+  return {
+    who,
+    stretches,
+    maxBytes: MAX_GPX_BYTES,
+    fields: waypointFields(trip, system),
+    legs: legRows(plan.legs, trip.route, system),
+    drawing: drawProfile(plan, trip.route, stretches, system),
+  };
+};
+
+export const actions: Actions = {
+  import: async ({ request, locals: { app }, params }) => {
+    const refuse = (status: number, message: string, read?: FormReader) =>
+      fail<Answer>(status, {
+        entered: read?.entered ?? {},
+        problems: [{ field: 'file', message }],
+        of: 'import',
+      });
+    const tooLarge = `the file is larger than ${MAX_GPX_BYTES / 1_000_000} MB, the most that is taken. Is it the right file? Thin out the track, or cut it in parts`;
+    // Looked at before the body is read, so that a huge file is never held in memory.
+    if (Number(request.headers.get('content-length')) > MAX_GPX_BYTES + FORM_BYTES)
+      return refuse(413, tooLarge);
+    const form = await request.formData();
+    const file = form.get('file');
+    const read = new FormReader(form, 'metric');
+    if (!(file instanceof File) || file.name === '')
+      return refuse(422, 'no file was chosen. Choose a GPX file first', read);
+    if (file.size > MAX_GPX_BYTES) return refuse(413, tooLarge, read);
+
+    let found: RouteFromGpx;
+    try {
+      found = routeFromGpx(await file.text(), { pick: read.number('pick') });
+    } catch (caught) {
+      if (!(caught instanceof RouteError)) throw caught;
+      return refuse(422, `"${file.name}": ${caught.message}`, read);
+    }
+
+    const { stored } = await planStoredTrip(app, params.id).catch(toHttpError);
+    const { trip, openedDays } = withRoute(stored.trip, found.route);
+    try {
+      await app.trips.updateTrip(stored.id, trip, stored.version);
+    } catch (caught) {
+      return fail<Answer>(addUserError(read, caught, 'file'), { ...read.refused(), of: 'import' });
+    }
+    return {
+      entered: { pick: [String(found.picked)] },
+      problems: [],
+      of: 'import',
+      said: `"${found.route.name}" is the route of this trip now.${saidOfDays(openedDays)}`,
+      choices: found.choices,
+      picked: found.picked,
+      left: found.left,
+    } satisfies Answer;
+  },
+
+  save: async ({ request, locals: { app }, params }) => {
+    const { stored, settings } = await planStoredTrip(app, params.id).catch(toHttpError);
+    const read = new FormReader(await request.formData(), settings.unitSystem);
+    const refuse = (status: number, more: Partial<Answer> = {}) =>
+      fail<Answer>(status, { ...read.refused(), of: 'waypoints', ...more });
+    const say = (message: string) => read.add([{ field: '', message }]);
+
+    if (!stored.trip.route) {
+      say('the route was removed meanwhile, so there is nothing to save the waypoints to; import it again');
+      return refuse(409);
+    }
+    if (read.text('unitSystem') !== settings.unitSystem) {
+      say('the units were changed while this page was open; look at every distance, then save again');
+      return refuse(409);
+    }
+    if (read.number('version') !== stored.version) {
+      say(
+        'this trip was changed elsewhere since you opened it. What you typed is still here; saving now puts it in the place of the waypoints stored meanwhile',
+      );
+      return refuse(409, { newerVersion: stored.version });
+    }
+    const trip = readWaypoints(read, stored.trip, settings.unitSystem);
+    if (!trip) return refuse(422);
+    try {
+      await app.trips.updateTrip(stored.id, trip, stored.version);
+    } catch (caught) {
+      return refuse(addUserError(read, caught));
+    }
+    return {
+      entered: waypointFields(trip, settings.unitSystem),
+      problems: [],
+      of: 'waypoints',
+      said: 'The waypoints are saved. Water, loads and needs follow; the menu is as it was.',
+    } satisfies Answer;
+  },
+
+  addWaypoint: async ({ request }) => {
+    const { entered } = new FormReader(await request.formData(), 'metric');
+    const focus = `route.waypoints[${waypointCount(entered)}].name`;
+    return { entered: withWaypoint(entered), problems: [], of: 'waypoints', focus } satisfies Answer;
+  },
+
+  removeWaypoint: async ({ request, url }) => {
+    const { entered } = new FormReader(await request.formData(), 'metric');
+    const index = Number(url.searchParams.get('waypoint'));
+    return {
+      entered: withoutWaypoint(entered, index),
+      problems: [],
+      of: 'waypoints',
+      focus: `route.waypoints[${Math.max(0, index - 1)}].name`,
+    } satisfies Answer;
+  },
+
+  remove: async ({ request, locals: { app }, params }) => {
+    const read = new FormReader(await request.formData(), 'metric');
+    const { stored } = await planStoredTrip(app, params.id).catch(toHttpError);
+    const { trip, openedDays } = withRoute(stored.trip, undefined);
+    try {
+      await app.trips.updateTrip(stored.id, trip, read.number('version') ?? 0);
+    } catch (caught) {
+      return fail<Answer>(addUserError(read, caught), { ...read.refused(), of: 'remove' });
+    }
+    return {
+      entered: {},
+      problems: [],
+      of: 'remove',
+      said: `The route is removed.${saidOfDays(openedDays)}`,
+    } satisfies Answer;
+  },
+};
+
+function saidOfDays(openedDays: readonly number[]): string {
+  if (openedDays.length === 0) return '';
+  const days = openedDays.length === 1 ? `day ${openedDays[0]} is` : `days ${openedDays.join(', ')} are`;
+  return ` The end of ${days} open now, as the chosen place is not there, or not in that order.`;
+}
