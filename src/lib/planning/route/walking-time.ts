@@ -1,5 +1,6 @@
 import type { ProfilePoint, WalkingTimeMethod } from '../model/route.ts';
 import { LENGTH_M } from '../units/convert.ts';
+import { stepAt } from './along-profile.ts';
 
 /** How a party walks: `partyFactor` times the hours of the method, and `restShare` of that in rests besides. */
 export type Pace = {
@@ -60,19 +61,9 @@ export function effortAlong(profile: readonly ProfilePoint[]): (alongM: number) 
   });
 
   return (alongM) => {
-    let low = 0;
-    let high = profile.length - 1;
-    while (high - low > 1) {
-      const middle = (low + high) >> 1;
-      if ((profile[middle]?.distanceM ?? 0) <= alongM) low = middle;
-      else high = middle;
-    }
-    const [from, to] = [profile[low], profile[high]];
-    const [before, after] = [sums[low], sums[high]];
-    if (!from || !to || !before || !after) return effort;
-    const wayM = to.distanceM - from.distanceM;
-    const share = wayM > 0 ? Math.min(1, Math.max(0, (alongM - from.distanceM) / wayM)) : 0;
-    return combine(before, after, (a, b) => a + share * (b - a));
+    const { before, share } = stepAt(profile, alongM);
+    const start = sums[before] ?? effort;
+    return combine(start, sums[before + 1] ?? start, (a, b) => a + share * (b - a));
   };
 }
 
