@@ -95,6 +95,26 @@ describe('a route split at waypoints', () => {
     expect(legs[3]?.sources[0]?.atH).toBe(0);
   });
 
+  it('has a source near a camp on the leg to it and on the leg from it', () => {
+    const route = routeOver(10_000, () => 500, [
+      place('Camp', 5000),
+      place('Before', 4930, true),
+      place('After', 5100, true),
+      place('Too far', 5101, true),
+    ]);
+    const [to, from] = dayLegs(route, 2, ['Camp'], pace());
+    expect(to?.sources.map(({ name, atM }) => [name, atM])).toEqual([
+      ['Before', 4930],
+      ['After', 5000],
+    ]);
+    expect(from?.sources.map(({ name, atM }) => [name, atM])).toEqual([
+      ['Before', 0],
+      ['After', 100],
+      ['Too far', 101],
+    ]);
+    expect(to?.sources[1]?.atH).toBeCloseTo(to?.walkingH ?? NaN, 9);
+  });
+
   it('has a day of rest where two days end at the same place', () => {
     const [, rest, after] = dayLegs(mountain, 3, ['Summit Camp', 'Summit Camp'], pace());
     expect(rest).toEqual({

@@ -12,7 +12,7 @@ import {
   walkingHours,
 } from './walking-time.ts';
 
-/** A water source that a leg comes by, at its ends too. */
+/** A water source that a leg comes by, at its ends too: one that serves a camp is on the leg to it and on the leg from it. */
 export type LegSource = {
   readonly name: string;
   /** How far into the leg, m, and how many hours, rests included. */
@@ -45,6 +45,8 @@ export type DayLeg = {
 
 /** A place chosen for the end of the last day may be this far from the end of the route, m. */
 const AT_THE_END_M = 200;
+/** A source this near to an end of a leg serves it (common practice), m. */
+const BY_THE_CAMP_M = 100;
 
 /**
  * Splits a route into days. A day ends at the waypoint chosen for it, the last day at the end of the route; the same place twice is a day of rest.
@@ -104,11 +106,14 @@ export function legOver(
     grades: gradePieces(piece),
     ...walkingHours(effort, pace),
     sources: waypoints
-      .filter(({ water, distanceM }) => water && distanceM >= fromM && distanceM <= toM)
+      .filter(
+        ({ water, distanceM }) =>
+          water && distanceM >= fromM - BY_THE_CAMP_M && distanceM <= toM + BY_THE_CAMP_M,
+      )
       .toSorted((a, b) => a.distanceM - b.distanceM)
       .map(({ name, distanceM, struck }) => ({
         name,
-        atM: distanceM - fromM,
+        atM: Math.min(toM, Math.max(fromM, distanceM)) - fromM,
         atH: hoursInto(effortTo(distanceM), effort, pace),
         struck,
       })),
