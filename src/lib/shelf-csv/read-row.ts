@@ -95,7 +95,7 @@ export class RowReader {
       this.#nameWithoutCode(draft);
       this.#fillWhatHasNoColumn(draft);
       this.#divideByServings(draft.values);
-      const lot = this.#validLot(draft, row);
+      const lot = this.#validLot(draft);
       if (lot && problems.length === 0) {
         this.#rowOfCode.set(lot.code, row);
         return { row, cells, warnings, status: 'lot', lot };
@@ -184,7 +184,7 @@ export class RowReader {
     }
   }
 
-  #validLot(draft: Draft, row: number): PouchLot | undefined {
+  #validLot(draft: Draft): PouchLot | undefined {
     const { values, problems, warnings } = draft;
     const parsed = PouchLot.safeParse(values, { reportInput: true });
     if (!parsed.success) {
