@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { PouchLot } from './planning/model/pouch-lot.ts';
 import {
   ALL_LOTS,
+  lotOnShelf,
   PAGE_SIZE,
   readShelfQuery,
   SHELF_COLUMNS,
@@ -58,6 +59,14 @@ describe('shelfRow', () => {
     expect(state('2026-08-14')).toBe('soon');
     expect(state('2026-08-15')).toBe('good');
   });
+});
+
+it('sends the browser no more of a lot than the page needs, and the page shows the same from it', () => {
+  const whole = { ...lot({ allergens: ['milk'], setAside: 2 }), version: 3, onShelf: 2, packed: 0 };
+  expect(lotOnShelf(whole)).not.toHaveProperty('waterMl');
+  expect(lotOnShelf(whole)).not.toHaveProperty('version');
+  expect(shelfView([lotOnShelf(whole)], ALL_LOTS, TODAY)).toEqual(shelfView([whole], ALL_LOTS, TODAY));
+  expect('allergens' in lotOnShelf(lot())).toBe(false);
 });
 
 describe('shelfView', () => {

@@ -3,8 +3,28 @@ import { pouchEnergyKcal, type PouchLot } from './planning/model/pouch-lot.ts';
 import { addDays } from './planning/model/calendar.ts';
 import { MEAL_KINDS, type MealKind } from './planning/model/words.ts';
 
+/** What the shelf page needs of a lot. */
+const SHOWN_FIELDS = [
+  'code',
+  'recipe',
+  'mealKinds',
+  'bestBefore',
+  'pouches',
+  'servingsPerPouch',
+  'energyKcal',
+  'dryWeightG',
+  'allergens',
+  'note',
+] as const satisfies readonly (keyof PouchLot)[];
+
 /** A lot as the shelf page needs it: `pouches` are at home, `setAside` of them are promised to a trip. */
-export type LotOnShelf = PouchLot & { readonly setAside: number };
+export type LotOnShelf = Pick<PouchLot, (typeof SHOWN_FIELDS)[number]> & { readonly setAside: number };
+
+/** @returns the lot without what the shelf page does not need, to be sent to the browser. */
+export function lotOnShelf(lot: LotOnShelf): LotOnShelf {
+  const kept = new Set<string>([...SHOWN_FIELDS, 'setAside']);
+  return Object.fromEntries(Object.entries(lot).filter(([name]) => kept.has(name))) as LotOnShelf;
+}
 
 /** One row of the shelf table. */
 export type ShelfRow = {
@@ -68,8 +88,14 @@ export const ALL_LOTS: ShelfQuery = {
   page: 1,
 };
 
-/** Reads the address of the shelf page. What makes no sense there counts as left out: an address is no form. */
-export function readShelfQuery(params: URLSearchParams): ShelfQuery {
+/**
+ * Reads the address of the shelf page, or its filter form. What makes no sense there counts as left out: an address is
+ * typed by nobody who waits for a message.
+ */
+export function readShelfQuery(params: {
+  get(name: string): unknown;
+  getAll(name: string): readonly unknown[];
+}): ShelfQuery {
   const oneOf = <T extends string>(list: readonly T[], name: string) =>
     list.find((entry) => entry === params.get(name));
   const wholeNumber = (name: string, fallback: number, max: number) => {
@@ -77,7 +103,7 @@ export function readShelfQuery(params: URLSearchParams): ShelfQuery {
     return Number.isInteger(value) && value >= 1 && value <= max ? value : fallback;
   };
   return {
-    search: (params.get('search') ?? '').slice(0, 200),
+    search: String(params.get('search') ?? '').slice(0, 200),
     meal: oneOf(MEAL_KINDS, 'meal'),
     without: ALLERGENS.filter((allergen) => params.getAll('without').includes(allergen)),
     best: oneOf(['any', 'past', 'within'], 'best') ?? ALL_LOTS.best,
@@ -187,19 +213,27 @@ export function shelfRow(lot: LotOnShelf, today: string): ShelfRow {
 
 const collator = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
 
+/** Dates in ISO 8601 sort as they are, much faster than words. */
+const byDate = (a: ShelfRow, b: ShelfRow): number =>
+  a.bestBefore < b.bestBefore ? -1 : a.bestBefore > b.bestBefore ? 1 : 0;
+
 function byColumn(column: ShelfColumn, descending: boolean): (a: ShelfRow, b: ShelfRow) => number {
-  const compare = (a: ShelfRow, b: ShelfRow): number => {
-    if (column === 'mealKinds') return mealOrder(a) - mealOrder(b);
-    const [left, right] = [a[column], b[column]];
-    return typeof left === 'number' && typeof right === 'number'
-      ? left - right
-      : collator.compare(String(left), String(right));
-  };
+  const compare = ((): ((a: ShelfRow, b: ShelfRow) => number) => {
+    switch (column) {
+      case 'code':
+      case 'recipe':
+        return (a, b) => collator.compare(a[column], b[column]);
+      case 'mealKinds':
+        return (a, b) => mealOrder(a) - mealOrder(b);
+      case 'bestBefore':
+        return byDate;
+      default:
+        return (a, b) => a[column] - b[column];
+    }
+  })();
   const sign = descending ? -1 : 1;
   // Where the column ties, the pouch to eat first comes first, whichever way the column is sorted.
-  return (a, b) =>
-    sign * compare(a, b) ||
-    (a.bestBefore < b.bestBefore ? -1 : a.bestBefore > b.bestBefore ? 1 : collator.compare(a.code, b.code));
+  return (a, b) => sign * compare(a, b) || byDate(a, b) || collator.compare(a.code, b.code);
 }
 
 /** Breakfast before lunch, lunch only before lunch and dinner. */

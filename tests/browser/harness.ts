@@ -41,7 +41,7 @@ export function startApp(): Session {
 
   beforeAll(async () => {
     [{ server, origin }, browser] = await Promise.all([startServer(folder), startBrowser()]);
-  }, 180_000);
+  }, 240_000);
 
   afterEach(async () => {
     await Promise.all(contexts.map((context) => context.close()));

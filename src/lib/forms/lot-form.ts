@@ -152,7 +152,7 @@ export function readLot(
   return { lot: result.data, warnings: doubts.filter(({ severity }) => severity === 'warn') };
 }
 
-/** What is odd about a lot and wants a yes, and what the button "Save all the same" sends as that yes. */
+/** What is odd about a lot and wants a yes, and what the box "save all the same" sends as that yes. */
 export type Odd = { readonly reasons: readonly string[]; readonly yes: string };
 
 /** @returns what still wants a yes. A yes holds for the warnings that were shown; other ones are asked about again. */

@@ -484,6 +484,11 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   },
 ];
 
+/** The fields of a lot, without the currency. */
+export const LOT_FIELDS: readonly (keyof PouchLot)[] = SHELF_FIELDS.map(({ field }) => field).filter(
+  (field) => field !== 'currency',
+);
+
 /** Fields that may be one value for the whole file. */
 export const SAME_FOR_ALL: readonly FieldEntry[] = SHELF_FIELDS.filter(
   ({ sameForAll }) => sameForAll !== undefined,

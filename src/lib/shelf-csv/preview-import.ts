@@ -1,8 +1,8 @@
 import type { PouchLot } from '../planning/model/pouch-lot.ts';
 import type { CsvFile } from './csv-records.ts';
-import { fieldEntry, SHELF_FIELDS, type ShelfField } from './fields.ts';
+import { fieldEntry, LOT_FIELDS } from './fields.ts';
 import type { Mapping } from './mapping.ts';
-import { rowReader, type ReadRow, type RowProblem } from './read-row.ts';
+import { RowReader, type ReadRow, type RowProblem } from './read-row.ts';
 
 /** A lot at home, with the pouches of it that are promised to trips. */
 export type LotAtHome = PouchLot & { readonly setAside: number };
@@ -33,9 +33,9 @@ export async function* judgeRows(
   file: CsvFile,
   { mapping, currency, shelf }: ImportContext,
 ): AsyncGenerator<readonly JudgedRow[]> {
-  const readRow = rowReader({ mapping, currency, damaged: file.form.damaged, shelf });
+  const reader = new RowReader({ mapping, currency, damaged: file.form.damaged, shelf });
   for await (const batch of file.records())
-    yield batch.map((record) => judge(readRow(record), mapping, shelf));
+    yield batch.map((record) => judge(reader.read(record), mapping, shelf));
 }
 
 function judge(read: ReadRow, mapping: Mapping, shelf: ReadonlyMap<string, LotAtHome>): JudgedRow {
@@ -60,10 +60,6 @@ function judge(read: ReadRow, mapping: Mapping, shelf: ReadonlyMap<string, LotAt
     ? { row, cells, warnings, fate: 'changed', lot, before, changed }
     : { row, cells, warnings, fate: 'unchanged', lot };
 }
-
-const LOT_FIELDS = SHELF_FIELDS.map(({ field }) => field).filter(
-  (field: ShelfField): field is keyof PouchLot => field !== 'currency',
-);
 
 const same = (a: unknown, b: unknown): boolean =>
   a === b ||

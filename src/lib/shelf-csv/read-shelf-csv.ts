@@ -1,7 +1,7 @@
 import type { PouchLot } from '../planning/model/pouch-lot.ts';
 import { openCsv } from './csv-records.ts';
 import { guessMapping, mappingProblems, sameForAllRows, type Mapping } from './mapping.ts';
-import { rowReader, type ReadRow, type RowProblem } from './read-row.ts';
+import { RowReader, type ReadRow, type RowProblem } from './read-row.ts';
 import { UnreadableFile, type ByteSource } from './text-encoding.ts';
 
 export type ShelfCsv = {
@@ -33,13 +33,13 @@ export async function readShelfCsv(
       `The columns of this file do not make a shelf: ${problems.map(({ message }) => message).join('; ')}. Its columns are: ${file.header.join(', ')}.`,
     );
 
-  const readRow = rowReader({ mapping: used, currency, damaged: file.form.damaged, shelf: new Map() });
+  const reader = new RowReader({ mapping: used, currency, damaged: file.form.damaged, shelf: new Map() });
   const lots: PouchLot[] = [];
   const refused: Extract<ReadRow, { status: 'refused' }>[] = [];
   const warnings: (RowProblem & { row: number })[] = [];
   for await (const batch of file.records())
     for (const record of batch) {
-      const read = readRow(record);
+      const read = reader.read(record);
       if (read.status === 'lot') lots.push(read.lot);
       else refused.push(read);
       for (const warning of read.warnings) warnings.push({ row: read.row, ...warning });

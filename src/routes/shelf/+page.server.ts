@@ -4,5 +4,6 @@ import type { PageServerLoad } from './$types';
 export const load: PageServerLoad = async ({ locals, url }) => {
   const query = readShelfQuery(url.searchParams);
   const lots = await locals.app.shelf.listLots();
-  return { query, view: shelfView(lots, query, locals.app.today()), isEmpty: lots.length === 0 };
+  const today = locals.app.today();
+  return { query, view: shelfView(lots, query, today), today, isEmpty: lots.length === 0 };
 };

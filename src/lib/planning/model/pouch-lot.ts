@@ -108,4 +108,5 @@ export type Stock = z.infer<typeof Stock>;
 
 export const pouchFoodG = (lot: PouchLot): number => lot.dryWeightG * lot.servingsPerPouch;
 export const pouchGrossG = (lot: PouchLot): number => pouchFoodG(lot) + lot.tareG;
-export const pouchEnergyKcal = (lot: PouchLot): number => lot.energyKcal * lot.servingsPerPouch;
+export const pouchEnergyKcal = (lot: Pick<PouchLot, 'energyKcal' | 'servingsPerPouch'>): number =>
+  lot.energyKcal * lot.servingsPerPouch;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { arcOfChordM, distanceM, LONGEST_CHORD_M, writeEarthCentred } from './geodesic.ts';
+import { chordM, distanceM, earthCentred, lineLengthM, LONGEST_CHORD_M } from './geodesic.ts';
 
 const at = (latDeg: number, lonDeg: number) => ({ latDeg, lonDeg });
 
@@ -35,16 +35,19 @@ describe('distance on WGS 84', () => {
   });
 });
 
-it('puts a position on the ellipsoid', () => {
-  const xyz = new Float64Array(4);
-  writeEarthCentred(at(0, 90), xyz, 1);
-  expect([...xyz].map(Math.round)).toEqual([0, 0, 6_378_137, 0]);
-  writeEarthCentred(at(-90, 0), xyz, 1);
-  expect([...xyz].map((value) => Math.round(value) + 0)).toEqual([0, 0, 0, -6_356_752]);
+it('puts positions on the ellipsoid', () => {
+  const xyz = earthCentred([at(0, 90), at(-90, 0)]);
+  expect([...xyz].map((value) => Math.round(value) + 0)).toEqual([0, 6_378_137, 0, 0, 0, -6_356_752]);
+  expect(chordM(xyz, 0, 1)).toBeCloseTo(Math.hypot(6_378_137, 6_356_752.3142), 3);
 });
 
-it('lengthens a chord to its arc', () => {
-  expect(arcOfChordM(0)).toBe(0);
-  const angle = 50_000 / 6_371_008.8;
-  expect(arcOfChordM(2 * 6_371_008.8 * Math.sin(angle / 2))).toBeCloseTo(50_000, 4);
+it('adds up the steps of a line', () => {
+  const line = [at(0, 0), at(0, 0.1), at(0.1, 0.1), at(0, 2)];
+  const steps = line.slice(1).map((position, i) => distanceM(line[i] ?? position, position));
+  expect(lineLengthM(line)).toBeCloseTo(
+    steps.reduce((sum, m) => sum + m, 0),
+    6,
+  );
+  expect(lineLengthM(line.slice(0, 1))).toBe(0);
+  expect(lineLengthM([])).toBe(0);
 });

@@ -10,33 +10,11 @@ const E2 = F * (2 - F);
 const MEAN_RADIUS_M = 6_371_008.8;
 const RAD = Math.PI / 180;
 
-/** Up to this chord the arc is taken from the chord; beyond, Karney's routine is asked. */
+/**
+ * Up to this chord c, the way along the ground is taken as its arc by the first term of the series, s = c (1 + c²/24R²); beyond, Karney's routine is asked.
+ * The error is the difference of the local radius of curvature from the mean one: at most 1.2e-7 of the length anywhere on Earth.
+ */
 export const LONGEST_CHORD_M = 100_000;
-
-/**
- * Earth-centred coordinates of a position on the ellipsoid, m.
- *
- * @param into where x, y and z are written
- * @param at index of x in `into`
- */
-export function writeEarthCentred({ latDeg, lonDeg }: Position, into: Float64Array, at: number): void {
-  const sinLat = Math.sin(latDeg * RAD);
-  const normalM = A_M / Math.sqrt(1 - E2 * sinLat * sinLat);
-  const axisM = normalM * Math.cos(latDeg * RAD);
-  into[at] = axisM * Math.cos(lonDeg * RAD);
-  into[at + 1] = axisM * Math.sin(lonDeg * RAD);
-  into[at + 2] = normalM * (1 - E2) * sinLat;
-}
-
-/**
- * Length along the ground of a chord through it, m: the first term of the arc's series, s = c (1 + c²/24R²).
- * Its error is the difference of the local radius of curvature from the mean one: at most 1.2e-7 of the length up to 100 km, anywhere on Earth.
- *
- * @param chordM 0 to LONGEST_CHORD_M
- */
-export const arcOfChordM = (chordM: number): number => chordM * (1 + (chordM / MEAN_RADIUS_M) ** 2 / 24);
-
-const pair = new Float64Array(6);
 
 /**
  * Geodesic distance on WGS 84, m. Heights are left out of it: 2000 m above the ellipsoid lengthen a way by 0.03 %.
@@ -45,11 +23,40 @@ const pair = new Float64Array(6);
  *
  * @param a latitude -90 to 90°, any longitude
  */
-export function distanceM(a: Position, b: Position): number {
-  writeEarthCentred(a, pair, 0);
-  writeEarthCentred(b, pair, 3);
-  const [ax = 0, ay = 0, az = 0, bx = 0, by = 0, bz = 0] = pair;
-  const chordM = Math.hypot(bx - ax, by - ay, bz - az);
-  if (chordM <= LONGEST_CHORD_M) return arcOfChordM(chordM);
-  return geodesic.Geodesic.WGS84.Inverse(a.latDeg, a.lonDeg, b.latDeg, b.lonDeg).s12 ?? NaN;
+export const distanceM = (a: Position, b: Position): number => lineLengthM([a, b]);
+
+/** Sum of the geodesic distances from each position to the next, m. */
+export function lineLengthM(positions: readonly Position[]): number {
+  const xyz = earthCentred(positions);
+  return positions.reduce((lengthM, _, i) => (i === 0 ? 0 : lengthM + stepM(positions, xyz, i - 1, i)), 0);
+}
+
+/** Earth-centred coordinates of positions on the ellipsoid: x, y and z of each in turn, m. */
+export function earthCentred(positions: readonly Position[]): Float64Array {
+  const xyz = new Float64Array(3 * positions.length);
+  positions.forEach(({ latDeg, lonDeg }, index) => {
+    const sinLat = Math.sin(latDeg * RAD);
+    const normalM = A_M / Math.sqrt(1 - E2 * sinLat * sinLat);
+    const axisM = normalM * Math.cos(latDeg * RAD);
+    xyz[3 * index] = axisM * Math.cos(lonDeg * RAD);
+    xyz[3 * index + 1] = axisM * Math.sin(lonDeg * RAD);
+    xyz[3 * index + 2] = normalM * (1 - E2) * sinLat;
+  });
+  return xyz;
+}
+
+/** Straight distance between two of the positions whose earth-centred coordinates are given, m. */
+export const chordM = (xyz: Float64Array, i: number, j: number): number =>
+  Math.hypot(
+    (xyz[3 * j] ?? 0) - (xyz[3 * i] ?? 0),
+    (xyz[3 * j + 1] ?? 0) - (xyz[3 * i + 1] ?? 0),
+    (xyz[3 * j + 2] ?? 0) - (xyz[3 * i + 2] ?? 0),
+  );
+
+/** Geodesic distance between two of the positions, whose earth-centred coordinates are given too, m. */
+export function stepM(positions: readonly Position[], xyz: Float64Array, i: number, j: number): number {
+  const chord = chordM(xyz, i, j);
+  if (chord <= LONGEST_CHORD_M) return chord * (1 + (chord / MEAN_RADIUS_M) ** 2 / 24);
+  const [a, b] = [positions[i], positions[j]];
+  return (a && b && geodesic.Geodesic.WGS84.Inverse(a.latDeg, a.lonDeg, b.latDeg, b.lonDeg).s12) ?? NaN;
 }

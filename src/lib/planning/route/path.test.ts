@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { EQUATOR_DEGREE_M, seededNormal, syntheticTrack } from '../../../../tests/support/synthetic-track.ts';
-import { distanceM } from './geodesic.ts';
+import { lineLengthM } from './geodesic.ts';
 import { layPath } from './path.ts';
 import { RouteError } from './route-error.ts';
 
@@ -37,6 +37,19 @@ describe('the length of a track', () => {
       .reduce((sum, point, i) => sum + distanceM(points[i] ?? point, point), 0);
     expect(everyStep).toBeGreaterThan(5000);
     expect(layPath(points).lengthM).toBeLessThan(2100);
+  });
+
+  it('grows little while the receiver wanders on the way: 2 m over 30 s, at 1 m/s', () => {
+    const normal = seededNormal(5);
+    const keeps = Math.exp(-1 / 30);
+    const wander = () => 2 * Math.sqrt(1 - keeps ** 2) * normal();
+    let [eastM, northM] = [0, 0];
+    const points = Array.from({ length: 20_001 }, (_, second) => {
+      [eastM, northM] = [keeps * eastM + wander(), keeps * northM + wander()];
+      return at(second + eastM, northM);
+    });
+    expect(lineLengthM(points)).toBeGreaterThan(1.1 * 20_000);
+    expect(layPath(points).lengthM).toBeLessThan(1.03 * 20_000);
   });
 
   it('leaves out a point that leaps away and back, and says so', () => {

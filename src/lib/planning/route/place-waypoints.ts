@@ -1,5 +1,5 @@
 import type { RouteWaypoint } from '../model/route.ts';
-import { writeEarthCentred } from './geodesic.ts';
+import { earthCentred } from './geodesic.ts';
 import { guessWater } from './guess-water.ts';
 import type { Path } from './path.ts';
 import type { GpxWaypoint } from './read-gpx.ts';
@@ -64,9 +64,7 @@ export function placeWaypoints(
 /** The nearest point of each time that the route comes by; at least the nearest of all. */
 function passesOf(path: Path, waypoint: GpxWaypoint): Place[] {
   const { xyz, distanceM } = path;
-  const here = new Float64Array(3);
-  writeEarthCentred(waypoint, here, 0);
-  const [hereX = 0, hereY = 0, hereZ = 0] = here;
+  const [hereX = 0, hereY = 0, hereZ = 0] = earthCentred([waypoint]);
 
   let nearest: Place = { alongM: 0, offM: Infinity };
   const passes: Place[] = [];

@@ -1,5 +1,5 @@
 import { SaxesParser, type SaxesTagPlain } from 'saxes';
-import { distanceM } from './geodesic.ts';
+import { lineLengthM } from './geodesic.ts';
 import { RouteError } from './route-error.ts';
 
 export const MAX_GPX_CHARACTERS = 64_000_000;
@@ -44,7 +44,8 @@ const tidyName = (text: string): string =>
     .slice(0, 120)
     .replace(/\p{Cs}$/u, '');
 
-type OpenPoint = GpxPoint & { elevationM: number | undefined; name: string; symbol: string; type: string };
+type OpenPoint = { -readonly [Field in keyof GpxPoint]: GpxPoint[Field] };
+type Words = { name: string; symbol: string; type: string };
 
 /**
  * Reads the tracks, routes and waypoints of a GPX 1.1 or 1.0 text. The segments of a track are joined in their order. Extensions are passed over.
@@ -71,6 +72,7 @@ export function readGpx(xml: string): GpxContent {
   let prefix = '';
   let line: { kind: 'track' | 'route'; name: string; points: GpxPoint[] } | undefined;
   let point: OpenPoint | undefined;
+  let words: Words | undefined;
   let text: string | undefined;
 
   const fail = (message: string): never => {
@@ -96,10 +98,8 @@ export function readGpx(xml: string): GpxContent {
       latDeg: coordinate(tag, 'lat', 90),
       lonDeg: coordinate(tag, 'lon', 180),
       elevationM: undefined,
-      name: '',
-      symbol: '',
-      type: '',
     };
+    words = undefined;
   };
 
   const openLine = (kind: 'track' | 'route'): void => {
@@ -111,7 +111,7 @@ export function readGpx(xml: string): GpxContent {
     const { kind, points } = line;
     const ordinal = lines.filter((other) => other.kind === kind).length + 1;
     const name = line.name || `${kind === 'track' ? 'Track' : 'Route'} ${ordinal}`;
-    if (points.length >= 2) lines.push({ kind, name, points, lengthM: lengthOf(points) });
+    if (points.length >= 2) lines.push({ kind, name, points, lengthM: lineLengthM(points) });
     else
       left.push(
         `The ${kind} "${name}" has ${points.length === 0 ? 'no point' : 'only one point'}; it takes two to walk.`,
@@ -121,10 +121,11 @@ export function readGpx(xml: string): GpxContent {
 
   const closePoint = (parent: string): void => {
     if (!point) return;
-    const { latDeg, lonDeg, elevationM, name, symbol, type } = point;
-    if (parent !== 'gpx') line?.points.push({ latDeg, lonDeg, elevationM });
-    if (parent === 'gpx' || (parent === 'rte' && name))
-      waypoints.push({ latDeg, lonDeg, name, symbol, type });
+    if (parent !== 'gpx') line?.points.push(point);
+    if (parent === 'gpx' || words?.name) {
+      const { latDeg, lonDeg } = point;
+      waypoints.push({ latDeg, lonDeg, ...(words ?? noWords()) });
+    }
     point = undefined;
   };
 
@@ -176,9 +177,9 @@ export function readGpx(xml: string): GpxContent {
     if (text !== undefined) {
       if (point) {
         if (name === 'ele') point.elevationM = readElevation(text);
-        else if (name === 'name') point.name = tidyName(text);
-        else if (name === 'sym') point.symbol = tidyName(text);
-        else point.type = tidyName(text);
+        else
+          (words ??= noWords())[name === 'sym' ? 'symbol' : name === 'type' ? 'type' : 'name'] =
+            tidyName(text);
       } else if (line) line.name = tidyName(text);
       text = undefined;
     }
@@ -207,20 +208,12 @@ export function readGpx(xml: string): GpxContent {
   return { lines, waypoints, left };
 }
 
+const noWords = (): Words => ({ name: '', symbol: '', type: '' });
+
 const readElevation = (text: string): number | undefined => {
   const elevationM = text.trim() === '' ? NaN : Number(text);
   return Number.isFinite(elevationM) ? elevationM : undefined;
 };
-
-function lengthOf(points: readonly GpxPoint[]): number {
-  let lengthM = 0;
-  let before: GpxPoint | undefined;
-  for (const point of points) {
-    if (before) lengthM += distanceM(before, point);
-    before = point;
-  }
-  return lengthM;
-}
 
 /** saxes says "LINE:COLUMN: what is wrong." */
 function notWellFormed(error: unknown): RouteError {

@@ -3,10 +3,16 @@
  * 100 for most currencies, 1 for the yen, 1000 for the dinar of Kuwait.
  */
 
+const digitsOf = new Map<string, number>();
+
 function minorDigits(currency: string): number {
-  return (
-    new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2
-  );
+  let digits = digitsOf.get(currency);
+  if (digits === undefined) {
+    const format = new Intl.NumberFormat('en', { style: 'currency', currency });
+    digits = format.resolvedOptions().maximumFractionDigits ?? 2;
+    digitsOf.set(currency, digits); // making a format takes longer than reading the rest of a row of a table
+  }
+  return digits;
 }
 
 /** @returns minor units as a person reads them: `showMoney(1250, 'EUR')` is "€12.50". */

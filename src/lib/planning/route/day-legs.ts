@@ -1,0 +1,219 @@
+import type { ProfilePoint, Route, RouteWaypoint } from '../model/route.ts';
+import { sliceProfile } from './along-profile.ts';
+import { type GradePiece, gradePieces } from './grade-pieces.ts';
+import { RouteError } from './route-error.ts';
+import { settle } from './settle.ts';
+import {
+  effortAlong,
+  effortBetween,
+  hoursInto,
+  methodHours,
+  type Pace,
+  walkingHours,
+} from './walking-time.ts';
+
+/** A water source that a leg comes by, at its ends too: one that serves a camp is on the leg to it and on the leg from it. */
+export type LegSource = {
+  readonly name: string;
+  /** How far into the leg, m, and how many hours, rests included. */
+  readonly atM: number;
+  readonly atH: number;
+  /** Not counted on. */
+  readonly struck: boolean;
+};
+
+/** What is walked on one day. A day of rest has a length of 0. */
+export type DayLeg = {
+  readonly day: number;
+  /** How far along the route the leg starts and ends, m. */
+  readonly fromM: number;
+  readonly toM: number;
+  readonly distanceM: number;
+  readonly climbM: number;
+  readonly descentM: number;
+  readonly highestM: number;
+  /** Altitude where the leg ends. */
+  readonly campAltitudeM: number;
+  readonly grades: readonly GradePiece[];
+  readonly movingH: number;
+  /** With rests. */
+  readonly walkingH: number;
+  readonly sources: readonly LegSource[];
+  /** The waypoint chosen for its end. */
+  readonly endsAt: string | undefined;
+};
+
+/** A place chosen for the end of the last day may be this far from the end of the route, m. */
+const AT_THE_END_M = 200;
+/** A source this near to an end of a leg serves it (common practice), m. */
+const BY_THE_CAMP_M = 100;
+
+/**
+ * Splits a route into days. A day ends at the waypoint chosen for it, the last day at the end of the route; the same place twice is a day of rest.
+ * Days without a choice share the way to the next chosen end so that each walks the same hours.
+ *
+ * Ways up or down of less than 10 m are flattened first, for profiles that were not made by `makeProfile`.
+ *
+ * @param endsAt name of the waypoint where each day ends; undefined or missing: no choice
+ * @throws RouteError naming the day whose waypoint is unknown or lies behind the day before it
+ */
+export function dayLegs(
+  route: Route,
+  dayCount: number,
+  endsAt: readonly (string | undefined)[],
+  pace: Pace,
+): DayLeg[] {
+  const altitudes = settle(Float64Array.from(route.profile, (point) => point.altitudeM));
+  const profile = route.profile.map(({ distanceM }, index) => ({
+    distanceM,
+    altitudeM: altitudes[index] ?? 0,
+  }));
+  const ends = endsOfDays(route, profile, dayCount, endsAt, pace);
+  return ends.map((toM, index) =>
+    legOver(sliceProfile(profile, ends[index - 1] ?? 0, toM), {
+      day: index + 1,
+      endsAt: endsAt[index],
+      waypoints: route.waypoints,
+      pace,
+    }),
+  );
+}
+
+/** The leg over a piece of profile, which may be one point. */
+export function legOver(
+  piece: readonly ProfilePoint[],
+  leg: {
+    day: number;
+    endsAt?: string | undefined;
+    waypoints?: readonly RouteWaypoint[];
+    pace: Pace;
+  },
+): DayLeg {
+  const { day, endsAt, waypoints = [], pace } = leg;
+  const fromM = piece[0]?.distanceM ?? 0;
+  const toM = piece.at(-1)?.distanceM ?? fromM;
+  const effortTo = effortAlong(piece);
+  const effort = effortTo(toM);
+  return {
+    day,
+    fromM,
+    toM,
+    distanceM: effort.distanceM,
+    climbM: effort.climbM,
+    descentM: effort.descentM,
+    highestM: piece.reduce((highestM, { altitudeM }) => Math.max(highestM, altitudeM), -Infinity),
+    campAltitudeM: piece.at(-1)?.altitudeM ?? 0,
+    grades: gradePieces(piece),
+    ...walkingHours(effort, pace),
+    sources: waypoints
+      .filter(
+        ({ water, distanceM }) =>
+          water && distanceM >= fromM - BY_THE_CAMP_M && distanceM <= toM + BY_THE_CAMP_M,
+      )
+      .toSorted((a, b) => a.distanceM - b.distanceM)
+      .map(({ name, distanceM, struck }) => ({
+        name,
+        atM: Math.min(toM, Math.max(fromM, distanceM)) - fromM,
+        atH: hoursInto(effortTo(distanceM), effort, pace),
+        struck,
+      })),
+    endsAt,
+  };
+}
+
+/** How far along the route each day ends, m. */
+function endsOfDays(
+  route: Route,
+  profile: readonly ProfilePoint[],
+  dayCount: number,
+  endsAt: readonly (string | undefined)[],
+  pace: Pace,
+): number[] {
+  if (endsAt.length > dayCount)
+    throw new RouteError(
+      `${endsAt.length} ends of days are chosen, but the trip has only ${dayCount} day${dayCount > 1 ? 's' : ''}. Remove some, or add days.`,
+    );
+  const effortTo = effortAlong(profile);
+  const hours = (fromM: number, toM: number): number =>
+    methodHours(effortBetween(effortTo(fromM), effortTo(toM)), pace.method);
+
+  const ends: number[] = [];
+  let open = 0;
+  for (let day = 1; day <= dayCount; day++) {
+    const chosenM = chosenEnd(route, day, dayCount, endsAt);
+    if (chosenM === undefined) {
+      open++;
+      continue;
+    }
+    const fromM = ends.at(-1) ?? 0;
+    if (chosenM < fromM)
+      throw new RouteError(
+        `"${endsAt[day - 1] ?? ''}" lies ${km(chosenM)} along the route, behind the ${km(fromM)} where day ${ends.length} ends. Choose a place farther along, or the same one for a day of rest.`,
+        { day },
+      );
+    ends.push(...evenEnds(fromM, chosenM, open + 1, hours), chosenM);
+    open = 0;
+  }
+  return ends;
+}
+
+function chosenEnd(
+  route: Route,
+  day: number,
+  dayCount: number,
+  endsAt: readonly (string | undefined)[],
+): number | undefined {
+  const endM = route.profile.at(-1)?.distanceM ?? 0;
+  const name = endsAt[day - 1];
+  if (name === undefined) return day === dayCount ? endM : undefined;
+  const waypoint = route.waypoints.find((other) => other.name === name);
+  if (!waypoint)
+    throw new RouteError(
+      route.waypoints.length === 0
+        ? `the route has no waypoint "${name}", nor any other. Leave the end of the day open.`
+        : `the route has no waypoint "${name}". Choose one of: ${route.waypoints.map((other) => `"${other.name}"`).join(', ')}.`,
+      { day },
+    );
+  if (day < dayCount) return waypoint.distanceM;
+  if (endM - waypoint.distanceM > AT_THE_END_M)
+    throw new RouteError(
+      `the last day ends at the end of the route, ${km(endM)} along it, but "${name}" lies at ${km(waypoint.distanceM)}. Leave its end open, or add days.`,
+      { day },
+    );
+  return endM;
+}
+
+/**
+ * The ends of all but the last of a number of legs that share a way so that each takes the same hours. There are hours that each leg but the last takes in full and that
+ * are enough for the last too; the least such are found by halving.
+ */
+function evenEnds(
+  fromM: number,
+  toM: number,
+  legs: number,
+  hours: (fromM: number, toM: number) => number,
+): number[] {
+  const endsWith = (legH: number): number[] => {
+    const ends: number[] = [];
+    for (let leg = 1; leg < legs; leg++) {
+      const startM = ends.at(-1) ?? fromM;
+      ends.push(least(startM, toM, (m) => hours(startM, m) >= legH));
+    }
+    return ends;
+  };
+  const legH = least(0, hours(fromM, toM), (h) => hours(endsWith(h).at(-1) ?? fromM, toM) <= h);
+  return endsWith(legH).map((m) => Math.min(toM, Math.max(fromM, Math.round(m))));
+}
+
+/** The least value from `low` to `high` that is enough, or `high`. */
+function least(low: number, high: number, isEnough: (value: number) => boolean): number {
+  let [below, above] = [low, high];
+  for (let i = 0; i < 50; i++) {
+    const middle = (below + above) / 2;
+    if (isEnough(middle)) above = middle;
+    else below = middle;
+  }
+  return above;
+}
+
+const km = (m: number): string => `${(m / 1000).toFixed(1)} km`;

@@ -1,0 +1,83 @@
+/* Every page, filled and empty: no barrier that axe finds, nothing wider than the window, no link that leads nowhere. */
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright';
+import { describe, expect, test } from 'vitest';
+import { DESK_PX, PHONE_PX, startApp } from './harness.ts';
+
+const app = startApp();
+
+const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+const EMPTY = ['/', '/shelf', '/shelf/new', '/shelf/import', '/trips', '/trips/new', '/settings'];
+const OF_A_TRIP = ['party', 'menu', 'menu?change=2-dinner', 'loads', 'water', 'missing', 'card', 'pouches'];
+
+/** What axe finds wrong: the rule, and where. */
+async function barriers(page: Page): Promise<string[]> {
+  const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
+  return violations.flatMap(({ id, nodes }) =>
+    nodes.map(({ target, failureSummary }) => `${id} ${target.join(' ')}: ${failureSummary}`),
+  );
+}
+
+/** Elements that make the page scroll sideways. */
+const tooWide = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+async function checkPage(address: string): Promise<void> {
+  const page = await app.open(address, { widthPx: PHONE_PX });
+  for (const width of [PHONE_PX, DESK_PX]) {
+    await page.setViewportSize({ width, height: 900 });
+    expect(await barriers(page), `${address} at ${width} px`).toEqual([]);
+    expect(await tooWide(page), `${address} at ${width} px is wider than the window, by px`).toBe(0);
+  }
+  expect(await page.getByRole('heading', { level: 1 }).count(), `${address}: first headings`).toBe(1);
+  expect(await page.title()).toContain('Ridgelarder');
+}
+
+describe('before anything is entered', () => {
+  test.each(EMPTY)('%s', (address) => checkPage(address));
+});
+
+describe('with the demo', () => {
+  let trip = '';
+
+  test('one click fills it in', async () => {
+    const page = await app.open('/');
+    await page.getByRole('button', { name: 'Fill with the demo' }).click();
+    await page.waitForURL(/\/trips\/[^/]+\/\w+$/);
+    trip = new URL(page.url()).pathname.replace(/\/\w+$/, '');
+    expect(await page.getByRole('heading', { level: 1 }).innerText()).toBe('Five days over the ridge');
+  });
+
+  test.each(['/', '/shelf', '/shelf/D01', '/trips', '/settings'])('%s', (address) => checkPage(address));
+  test.each(OF_A_TRIP)('%s of a trip', (page) => checkPage(`${trip}/${page}`));
+
+  test('every link leads somewhere', async () => {
+    const page = await app.open('/');
+    const seen = new Set<string>(['/']);
+    const waiting = ['/'];
+    const dead: string[] = [];
+    for (let address = waiting.pop(); address !== undefined; address = waiting.pop()) {
+      const response = await page.request.get(address);
+      if (!response.ok()) dead.push(`${response.status()} ${address}`);
+      if (!response.headers()['content-type']?.startsWith('text/html')) continue;
+      for (const [, href = ''] of (await response.text()).matchAll(/<a [^>]*href="([^"]+)"/g)) {
+        const { pathname, search, origin } = new URL(
+          href.replaceAll('&amp;', '&'),
+          new URL(address, app.origin),
+        );
+        const next = pathname + search;
+        if (origin !== app.origin || seen.has(next) || (search && seen.size > 200)) continue;
+        seen.add(next);
+        waiting.push(next);
+      }
+    }
+    expect(seen.size).toBeGreaterThan(30);
+    expect(dead).toEqual([]);
+  });
+
+  test('a page that is not there says so', async () => {
+    const page = await app.open('/nowhere', { expected: /404/ });
+    expect(await page.locator('main').innerText()).toContain('There is no page at /nowhere.');
+    expect(await barriers(page)).toEqual([]);
+  });
+});
