@@ -89,7 +89,7 @@ export function readWaypoints(read: FormReader, stored: Trip, system: UnitSystem
         ]);
       rowOfDay.set(day, index);
       const conditions = days[day - 1];
-      if (conditions) conditions.endsAt = waypoint.name;
+      if (conditions && waypoint.name) conditions.endsAt = waypoint.name;
     }
   });
 

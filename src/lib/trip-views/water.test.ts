@@ -3,7 +3,7 @@ import { Trip } from '../planning/model/trip.ts';
 import { defaultSettings } from '../planning/model/settings.ts';
 import { planTrip } from '../planning/plan-trip.ts';
 import { boilingSafeG, busiestTreatment } from './treatment.ts';
-import { bottlesHoldMl, heatInWords, spanOf } from './water.ts';
+import { bottlesHoldMl, drinkSpan, heatInWords, spanOf } from './water.ts';
 
 const trip = (more: object = {}) =>
   Trip.parse({
@@ -49,4 +49,16 @@ describe('treatment', () => {
     expect(boilingSafeG(planOf({ treatment: 'filter' }))).toBe(0);
     expect(boilingSafeG(planOf({ treatment: 'boil' }))).toBeGreaterThan(50);
   });
+});
+
+it('drinkSpan holds every eater with the range of their figure', () => {
+  const [day] = planOf().water.days;
+  if (!day) throw new Error('the plan has no day');
+  const { leastMl, mostMl, lowMl, highMl } = drinkSpan(day);
+  for (const { ml } of day.drink) {
+    expect(ml.value).toBeGreaterThanOrEqual(leastMl);
+    expect(ml.value).toBeLessThanOrEqual(mostMl);
+  }
+  expect(lowMl).toBeLessThan(leastMl);
+  expect(highMl).toBeGreaterThan(mostMl);
 });

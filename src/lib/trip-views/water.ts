@@ -26,6 +26,15 @@ export function spanOf(each: readonly { readonly ml: number }[]): Span {
     : { leastMl: Math.min(...amounts), mostMl: Math.max(...amounts) };
 }
 
+/** What the eaters drink on a day: likely amounts from the least to the most, and how far they may turn out either way, ml. */
+export function drinkSpan({ drink }: DayWater): Span & { readonly lowMl: number; readonly highMl: number } {
+  return {
+    ...spanOf(drink.map(({ ml }) => ({ ml: ml.value }))),
+    lowMl: Math.min(...drink.map(({ ml }) => ml.low)),
+    highMl: Math.max(...drink.map(({ ml }) => ml.high)),
+  };
+}
+
 /** What the bottles and bags of the whole party hold, ml; an eater without a figure has the usual ones. */
 export function bottlesHoldMl(trip: Trip): number {
   return trip.party.reduce(
