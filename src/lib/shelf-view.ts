@@ -50,7 +50,7 @@ export const SHELF_COLUMNS = [
   { key: 'mealKinds', label: 'Meals' },
   { key: 'bestBefore', label: 'Best before' },
   { key: 'pouches', label: 'Pouches at home' },
-  { key: 'setAside', label: 'of these set aside' },
+  { key: 'setAside', label: 'Set aside' },
   { key: 'servings', label: 'Servings' },
   { key: 'servingKcal', label: 'Energy per serving' },
   { key: 'pouchKcal', label: 'Energy per pouch' },

@@ -3,6 +3,7 @@ import demoTrip from '../../../demo-data/trip.json';
 import { Trip } from '$lib/planning/model/trip.ts';
 import type { App } from '$lib/server/app.ts';
 import { UserError } from '$lib/server/errors.ts';
+import { createPlannedTrip } from '$lib/server/plan-stored-trip.ts';
 import { readShelfCsv } from '$lib/shelf-csv/read-shelf-csv.ts';
 
 /**
@@ -20,5 +21,5 @@ export async function fillDemo(app: App): Promise<string> {
       'The shelf already holds lots, and the demo fills an empty shelf only, so that its invented pouches do not mix with yours. To look at it, start Ridgelarder with another data folder (RIDGELARDER_DATA).',
     );
   await app.shelf.importLots(lots, 'demo');
-  return (await app.trips.createTrip(trip)).id;
+  return (await createPlannedTrip(app, trip)).id;
 }

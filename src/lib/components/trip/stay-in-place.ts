@@ -17,6 +17,7 @@ export function stayInPlace(told: (answer: Answer) => void): SubmitFunction {
     const home = formElement.closest<HTMLElement>('[data-focus-home]')?.id;
     return async ({ result }) => {
       if (result.type !== 'success' && result.type !== 'failure') return applyAction(result);
+      if (result.type === 'success') formElement.reset();
       await invalidateAll();
       told(result.data ?? {});
       await tick();

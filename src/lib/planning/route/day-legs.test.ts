@@ -104,12 +104,12 @@ describe('a route split at waypoints', () => {
     ]);
     const [to, from] = dayLegs(route, 2, ['Camp'], pace());
     expect(to?.sources.map(({ name, atM }) => [name, atM])).toEqual([
-      ['Before', 4930],
+      ['Before', 5000],
       ['After', 5000],
     ]);
     expect(from?.sources.map(({ name, atM }) => [name, atM])).toEqual([
       ['Before', 0],
-      ['After', 100],
+      ['After', 0],
       ['Too far', 101],
     ]);
     expect(to?.sources[1]?.atH).toBeCloseTo(to?.walkingH ?? NaN, 9);

@@ -12,7 +12,7 @@ import {
   walkingHours,
 } from './walking-time.ts';
 
-/** A water source that a leg comes by, at its ends too: one that serves a camp is on the leg to it and on the leg from it. */
+/** A water source that a leg comes by. One at a camp, within 100 m of it along the route, is at the end of the leg to it and at the start of the leg from it. */
 export type LegSource = {
   readonly name: string;
   /** How far into the leg, m, and how many hours, rests included. */
@@ -45,7 +45,7 @@ export type DayLeg = {
 
 /** A place chosen for the end of the last day may be this far from the end of the route, m. */
 const AT_THE_END_M = 200;
-/** A source this near to an end of a leg serves it (common practice), m. */
+/** A source this near along the route to an end of a leg is at the camp there (common practice), m. */
 const BY_THE_CAMP_M = 100;
 
 /**
@@ -106,19 +106,24 @@ export function legOver(
     grades: gradePieces(piece),
     ...walkingHours(effort, pace),
     sources: waypoints
-      .filter(
-        ({ water, distanceM }) =>
-          water && distanceM >= fromM - BY_THE_CAMP_M && distanceM <= toM + BY_THE_CAMP_M,
-      )
-      .toSorted((a, b) => a.distanceM - b.distanceM)
-      .map(({ name, distanceM, struck }) => ({
+      .filter(({ water }) => water)
+      .map(({ name, distanceM, struck }) => ({ name, struck, alongM: placeOnLeg(distanceM, fromM, toM) }))
+      .filter(({ alongM }) => alongM >= fromM && alongM <= toM)
+      .toSorted((a, b) => a.alongM - b.alongM)
+      .map(({ name, struck, alongM }) => ({
         name,
-        atM: Math.min(toM, Math.max(fromM, distanceM)) - fromM,
-        atH: hoursInto(effortTo(distanceM), effort, pace),
+        atM: alongM - fromM,
+        atH: hoursInto(effortTo(alongM), effort, pace),
         struck,
       })),
     endsAt,
   };
+}
+
+/** A source by the camp at an end of the leg counts as being there. */
+function placeOnLeg(sourceM: number, fromM: number, toM: number): number {
+  if (Math.abs(sourceM - toM) <= BY_THE_CAMP_M) return toM;
+  return Math.abs(sourceM - fromM) <= BY_THE_CAMP_M ? fromM : sourceM;
 }
 
 /** How far along the route each day ends, m. */

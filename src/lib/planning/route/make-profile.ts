@@ -5,8 +5,8 @@ import type { Path } from './path.ts';
 import type { GpxPoint } from './read-gpx.ts';
 import { LEAST_SWING_M, settle } from './settle.ts';
 
-/** Most points of a profile, as the model has it. */
-const MOST_POINTS = 4000;
+/** Most points of a profile: half of what the model takes, since it is kept with its trip and laid out anew with every plan. */
+const MOST_POINTS = 2000;
 const GRID_M = 10;
 const LEAST_WINDOW_M = 30;
 const MOST_WINDOW_M = 120;

@@ -161,7 +161,7 @@ describe('what cannot be used is refused, saying what, where and what to do:', (
     expect(refusal(gpx('<trk><name>&b;</name></trk>')).message).toMatch(/undefined entity/);
   });
 
-  it('a file too large, in characters or points', () => {
+  it('a file too large, in characters or points', { timeout: 120_000 }, () => {
     expect(refusal(`<gpx>${' '.repeat(MAX_GPX_CHARACTERS)}</gpx>`).message).toMatch(
       /^The file has 64 million characters; at most 64 million are read\. Thin out/,
     );

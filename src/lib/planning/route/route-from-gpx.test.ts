@@ -1,6 +1,9 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { hills, syntheticTrack, type TrackPoint } from '../../../../tests/support/synthetic-track.ts';
 import { Route } from '../model/route.ts';
+import { Trip } from '../model/trip.ts';
+import { dayLegs } from './day-legs.ts';
 import { climbAndDescent } from './make-profile.ts';
 import { RouteError } from './route-error.ts';
 import { routeFromGpx } from './route-from-gpx.ts';
@@ -64,5 +67,40 @@ describe('the route of a GPX text', () => {
   it('is the same to the byte each time', () => {
     const text = gpx(spring + long);
     expect(JSON.stringify(routeFromGpx(text))).toBe(JSON.stringify(routeFromGpx(text)));
+  });
+});
+
+describe('the route of the demo', () => {
+  const file = (name: string) =>
+    readFileSync(new URL(`../../../../demo-data/${name}`, import.meta.url), 'utf8');
+  const { route, left } = routeFromGpx(file('ridge-route.gpx'));
+
+  it('has four camps and nine water sources, one of them not counted on', () => {
+    expect(left).toEqual([]);
+    const water = route.waypoints.filter((waypoint) => waypoint.water);
+    expect(water.length).toBe(9);
+    expect(water.filter((waypoint) => waypoint.struck).map(({ name }) => name)).toEqual([
+      'Thin Spring (unreliable)',
+    ]);
+    expect(route.waypoints.filter(({ name }) => name.endsWith('Camp')).length).toBe(4);
+  });
+
+  it('goes with the trip of the demo: its name, the altitudes of its camps, its dry camp, its hours', () => {
+    const trip = Trip.parse(JSON.parse(file('trip.json')));
+    expect(route.name).toBe(trip.name);
+    const pace = { method: 'din-33466', partyFactor: 1, restShare: 0.2 } as const;
+    const legs = dayLegs(
+      route,
+      trip.dayCount,
+      ['Meadow Camp', 'Terrace Camp', 'Crest Camp', 'Birch Camp'],
+      pace,
+    );
+    legs.forEach(({ campAltitudeM, walkingH, sources, distanceM }, index) => {
+      const day = trip.days[index];
+      expect(Math.abs(campAltitudeM - (day?.campAltitudeM ?? NaN))).toBeLessThan(10);
+      expect(Math.abs(walkingH - (day?.walkingH ?? NaN))).toBeLessThan(0.5);
+      const atCamp = sources.some(({ atM, struck }) => !struck && atM === distanceM);
+      if (index < legs.length - 1) expect(atCamp ? 'source' : 'dry').toBe(day?.campWater);
+    });
   });
 });

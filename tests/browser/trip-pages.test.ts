@@ -1,0 +1,242 @@
+/* The pages of one trip under use: bad input, second thoughts, two windows at once, the keyboard. */
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from 'playwright';
+import { beforeAll, expect, test } from 'vitest';
+import { DESK_PX, PHONE_PX, startApp, visit } from './harness.ts';
+
+const app = startApp();
+let trip = '';
+
+beforeAll(async () => {
+  const response = await fetch(`${app.origin}/demo`, {
+    method: 'POST',
+    headers: { origin: app.origin, accept: 'text/html', 'content-type': 'application/x-www-form-urlencoded' },
+    redirect: 'manual',
+  });
+  trip = new URL(response.headers.get('location') ?? '', app.origin).pathname;
+});
+
+const field = (page: Page, name: string) => page.locator(`[name="${name}"]`);
+const saidOn = (page: Page, text: string) => page.getByRole('status').filter({ hasText: text }).waitFor();
+/** On a machine with other work to do an answer may take its time. */
+const eventually = <T>(read: () => Promise<T>) => expect.poll(read, { timeout: 20_000 });
+const UNPROCESSABLE = /status of (422|409)/;
+
+/** A figure of the strip at the head of every page of a trip. */
+const standing = (page: Page, label: string) =>
+  page.locator('dl > div').filter({ hasText: label }).locator('a').innerText();
+
+test('a new trip names each field that is wrong and keeps what was typed', async () => {
+  const page = await app.open('/trips/new', { expected: UNPROCESSABLE });
+  await field(page, 'partySize').fill('0');
+  await field(page, 'dayCount').fill('400');
+  await field(page, 'energyKcal').fill('-2500');
+  await field(page, 'name').fill('Far too far');
+  await page.getByRole('button', { name: 'Plan the trip' }).click();
+
+  const problems = page.getByRole('region', { name: 'Not planned yet' });
+  await problems.waitFor();
+  expect(await problems.getByRole('link').allInnerTexts()).toEqual(['Eaters', 'Days', 'Energy']);
+  expect(await problems.innerText()).toMatch(/from 1 to 40[^]*at most 90 days[^]*at least 500 kcal/);
+  expect(await field(page, 'dayCount').inputValue()).toBe('400');
+  expect(await field(page, 'name').inputValue()).toBe('Far too far');
+});
+
+test('eaters come and go without losing what was typed', async () => {
+  const page = await app.open(`${trip}/party`);
+  const names = () =>
+    page
+      .locator('input[name^="party["][name$="].name"]')
+      .evaluateAll((all) => all.map((input) => (input as HTMLInputElement).value));
+  const before = await names();
+  await field(page, 'party[0].name').fill('Somebody else');
+  await page.getByRole('button', { name: 'Add an eater' }).click();
+  await eventually(() => page.evaluate(() => document.activeElement?.getAttribute('name'))).toBe(
+    `party[${before.length}].name`,
+  );
+  await page.keyboard.type('One more');
+  await page.getByRole('button', { name: 'Remove eater 2' }).click();
+  await eventually(names).toEqual(['Somebody else', ...before.slice(2), 'One more']);
+
+  await field(page, 'days[0].walkingH').fill('');
+  await field(page, 'days[1].walkingH').fill('9');
+  await field(page, 'days[0].airTemperatureC').fill('21');
+  await page.getByRole('button', { name: 'Every day like day 1' }).click();
+  await eventually(() => field(page, 'days[4].airTemperatureC').inputValue()).toBe('21');
+  expect(await field(page, 'days[1].walkingH').inputValue()).toBe('');
+
+  await visit(page, `${trip}/party`);
+  expect(await names()).toEqual(before);
+});
+
+test('bad input is named by eater and field, and the party cannot be nobody', async () => {
+  const page = await app.open(`${trip}/party`, { expected: UNPROCESSABLE });
+  await field(page, 'party[1].maxLoadG').fill('a lot');
+  await field(page, 'days[2].walkingH').fill('25');
+  await field(page, 'stove.efficiency').fill('120');
+  await page.getByRole('button', { name: 'Save, leave the menu' }).click();
+  const problems = page.getByRole('region', { name: 'Not saved yet' });
+  await problems.waitFor();
+  expect(await problems.getByRole('link').allInnerTexts()).toEqual([
+    'Eater 2, may carry',
+    'Day 3, walking',
+    'Efficiency',
+  ]);
+  await problems.getByRole('link', { name: 'Eater 2, may carry' }).click();
+  expect(await field(page, 'party[1].maxLoadG').inputValue()).toBe('a lot');
+
+  await visit(page, `${trip}/party`);
+  const remove = page.getByRole('button', { name: /^Remove eater/ });
+  for (let left = await remove.count(); left > 0; left -= 1) {
+    await remove.first().click();
+    await eventually(() => remove.count()).toBe(left - 1);
+  }
+  await page.getByRole('button', { name: 'Save, leave the menu' }).click();
+  await problems.waitFor();
+  expect(await problems.innerText()).toContain('must have at least one eater');
+});
+
+test('fewer days drop their meals only after saying so', async () => {
+  const page = await app.open(`${trip}/party`, { expected: UNPROCESSABLE });
+  await field(page, 'dayCount').fill('4');
+  await page.getByRole('button', { name: 'Save, leave the menu' }).click();
+  const drops = page.getByRole('region', { name: 'What would be dropped' });
+  await drops.waitFor();
+  expect(await drops.innerText()).toMatch(/day 5, breakfast: \d+ pouch/);
+  expect(await standing(page, 'Days')).toBe('5');
+
+  await drops.getByRole('button', { name: 'Save and drop them' }).click();
+  await saidOn(page, 'The trip is saved.');
+  expect(await standing(page, 'Days')).toBe('4');
+  await field(page, 'dayCount').fill('5');
+  await page.getByRole('button', { name: 'Save and plan again' }).click();
+  await saidOn(page, 'saved and planned again');
+});
+
+test('whoever saves second is told, keeps what they typed, and may then save', async () => {
+  const [first, second] = [
+    await app.open(`${trip}/party`),
+    await app.open(`${trip}/party`, { expected: UNPROCESSABLE }),
+  ];
+  await field(first, 'days[0].walkingH').fill('4');
+  await first.getByRole('button', { name: 'Save, leave the menu' }).click();
+  await saidOn(first, 'The trip is saved.');
+
+  await field(second, 'days[0].walkingH').fill('5');
+  await second.getByRole('button', { name: 'Save, leave the menu' }).click();
+  const conflict = second.getByRole('region', { name: 'Changed elsewhere' });
+  await conflict.waitFor();
+  expect(await conflict.getByRole('row').nth(1).innerText()).toMatch(/Day 1, walking\s+5\s+4/);
+  await second.getByRole('button', { name: 'Save, leave the menu' }).click();
+  await saidOn(second, 'The trip is saved.');
+  expect(await field(second, 'days[0].walkingH').inputValue()).toBe('5');
+});
+
+test('the menu is changed by keyboard, keeps its place, and every figure follows', async () => {
+  const page = await app.open(`${trip}/menu`, { widthPx: PHONE_PX });
+  const meal = page.locator('#meal-2-dinner');
+  await meal.getByRole('link', { name: 'Change' }).focus();
+  await page.keyboard.press('Enter');
+  const add = meal.getByRole('button', { name: 'Add', exact: true });
+  await add.waitFor();
+  await meal.getByLabel('Add to dinner of day 2').selectOption({ index: 1 });
+  await add.focus();
+  const pouches = Number(await standing(page, 'Pouches'));
+  await page.keyboard.press('Enter');
+  await eventually(() => standing(page, 'Pouches')).toBe(String(pouches + 1));
+  await eventually(() => page.evaluate(() => document.activeElement?.textContent)).toBe('Add');
+  const place = await add.boundingBox();
+  expect(place?.y).toBeGreaterThan(0);
+  expect(place?.y).toBeLessThan(900);
+
+  // Emptied by hand, a meal stays empty; the focus stays with the meal.
+  const remove = meal.getByRole('button', { name: /^Remove/ });
+  for (let left = await remove.count(); left > 0; left -= 1) {
+    await remove.first().focus();
+    await page.keyboard.press('Enter');
+    await eventually(() => remove.count()).toBe(left - 1);
+  }
+  await eventually(() => page.evaluate(() => document.activeElement?.id)).toBe('meal-2-dinner');
+  expect(await meal.innerText()).toContain('No pouch is opened.');
+  await page.reload();
+  expect(await meal.innerText()).toContain('No pouch is opened.');
+});
+
+test('a lot that does not suit an eater is marked with the reason', async () => {
+  const page = await app.open(`${trip}/menu?change=2-dinner`);
+  const select = page.getByLabel('Add to dinner of day 2');
+  const marked = select.locator('optgroup[label^="Does not suit everyone"] option');
+  expect(await marked.count()).toBeGreaterThan(0);
+  for (const option of await marked.allInnerTexts()) expect(option).toMatch(/^(not for .+: |meant for )/);
+});
+
+test('two trips are never promised the same pouch', async () => {
+  const page = await app.open(`${trip}/party`);
+  await page.getByRole('button', { name: 'Duplicate' }).click();
+  await page.waitForURL((url) => !url.pathname.startsWith(trip));
+  await saidOn(page, 'This is the copy.');
+  const copy = new URL(page.url()).pathname.replace(/\/party$/, '');
+
+  const original = await app.open(`${trip}/pouches`);
+  await original.getByRole('button', { name: /^Set aside \d+ pouches$/ }).click();
+  await saidOn(original, 'set aside for this trip');
+
+  await visit(page, `${copy}/menu`);
+  const stands = page.getByRole('region', { name: 'How the plan stands' });
+  expect(await stands.innerText()).toMatch(
+    /wants \d+ of lot \w+ .* but only \d+ (is|are) free for this trip/,
+  );
+  expect(await page.locator('.pouches').first().innerText()).toMatch(/wanted/);
+  await page.getByRole('button', { name: 'Plan again' }).click();
+  await saidOn(page, 'Planned again');
+  expect(await stands.innerText()).not.toMatch(/wants \d+ of lot/);
+
+  await visit(page, `${copy}/party`);
+  await page.getByText('Delete this trip').click();
+  await page.getByRole('button', { name: /^Delete .* for good$/ }).click();
+  await saidOn(page, 'The trip is deleted.');
+  expect(await page.getByRole('link', { name: /\(copy\)/ }).count()).toBe(0);
+});
+
+test('a changed menu no longer matches what is set aside, and can be set aside anew', async () => {
+  const page = await app.open(`${trip}/menu?change=2-dinner`);
+  const select = page.getByLabel('Add to dinner of day 2');
+  const code = (await select.locator('option').nth(1).getAttribute('value')) ?? '';
+  await select.selectOption(code);
+  await page.getByRole('button', { name: 'Add', exact: true }).click();
+  await page.getByText('set aside, but the menu has changed').click();
+
+  await page.getByText('no longer matches').waitFor();
+  expect(await page.getByRole('row').filter({ hasText: code }).innerText()).toContain('1 lacking');
+  await page.getByRole('button', { name: 'Set aside anew' }).click();
+  await saidOn(page, 'set aside for this trip');
+  expect(await page.getByText('exactly what the menu needs').count()).toBe(1);
+});
+
+test.each([DESK_PX, PHONE_PX])(
+  'no page of a trip is wider than a window of %d px or fails WCAG 2.2 AA',
+  async (widthPx) => {
+    const page = await app.open('/trips', { widthPx });
+    for (const address of [
+      '/trips',
+      '/trips/new',
+      ...['party', 'menu?change=1-dinner', 'loads', 'water', 'missing', 'card', 'pouches'].map(
+        (slug) => `${trip}/${slug}`,
+      ),
+    ]) {
+      await visit(page, address);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth), address).toBeLessThanOrEqual(
+        widthPx,
+      );
+      for (const colorScheme of ['light', 'dark'] as const) {
+        await page.emulateMedia({ colorScheme });
+        const { violations } = await new AxeBuilder({ page })
+          .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+          .analyze();
+        expect(
+          violations.map(({ id, nodes }) => `${address} ${colorScheme} ${id}: ${nodes[0]?.html}`),
+        ).toEqual([]);
+      }
+    }
+  },
+);
