@@ -350,6 +350,7 @@ describe('legs', () => {
       ['camp', false],
       ['brook', true],
     ]);
+    expect(plan.water.days[1]?.stretches[1]).toMatchObject({ fromM: 15_000, toM: 20_000 });
   });
 
   it('cost more uphill, and more still with a heavier base load', () => {

@@ -51,6 +51,34 @@ describe('a trip that cannot be', () => {
     ).toMatch(/lists "A" twice at one meal/);
   });
 
+  it('is told where its days do not lie along the route, or a leg is too steep to walk', () => {
+    const route = {
+      name: 'ridge',
+      profile: [
+        { distanceM: 0, altitudeM: 0 },
+        { distanceM: 9000, altitudeM: 100 },
+      ],
+      waypoints: [
+        { name: 'hut', distanceM: 3000 },
+        { name: 'lake', distanceM: 6000 },
+      ],
+    };
+    expect(problems({ route, days: [{ endsAt: 'hut' }, { endsAt: 'lake' }] })).toEqual([]);
+    expect(problems({ route, days: [{ endsAt: 'inn' }] })[0]).toMatch(
+      /^days\[0\].endsAt: "inn" is no waypoint/,
+    );
+    expect(problems({ route, days: [{ endsAt: 'lake' }, { endsAt: 'hut' }] })[0]).toMatch(
+      /^days\[1\].endsAt: "hut" lies before/,
+    );
+    expect(problems({ route, days: [{}, {}, { endsAt: 'lake' }] })[0]).toMatch(
+      /^days\[2\].endsAt: "lake" is not the end/,
+    );
+    expect(problems({ days: [{ distanceM: 1000, climbM: 1200 }] })[0]).toMatch(
+      /^days\[0\].climbM: and descent together are steeper/,
+    );
+    expect(problems({ days: [{ climbM: 1200 }] })[0]).toMatch(/^days\[0\].distanceM: is missing/);
+  });
+
   it('names a missing field as missing', () => {
     const result = Trip.safeParse({ dayCount: 3, party: [{}] }, { reportInput: true });
     const messages = result.success ? [] : problemsOf(result.error);

@@ -266,6 +266,9 @@ const TripFields = z.strictObject({
     .describe('Meals already chosen; the planner fills the meals that are not listed'),
 });
 
+/** A place chosen for the end of the last day may be this far from the end of the route, m. */
+const LAST_DAY_WITHIN_M = 200;
+
 /** A trip as a person enters it. */
 export const Trip = TripFields.superRefine((trip, context) => {
   const fail = (path: (string | number)[], message: string) =>
@@ -306,6 +309,7 @@ export const Trip = TripFields.superRefine((trip, context) => {
       );
   });
 
+  const routeEndM = trip.route?.profile.at(-1)?.distanceM ?? 0;
   let endM = 0;
   trip.days.forEach(({ endsAt }, index) => {
     if (endsAt === undefined) return;
@@ -315,6 +319,11 @@ export const Trip = TripFields.superRefine((trip, context) => {
       fail(
         ['days', index, 'endsAt'],
         `"${endsAt}" lies before the end of an earlier day; order the days along the route`,
+      );
+    else if (index === trip.dayCount - 1 && routeEndM - waypoint.distanceM > LAST_DAY_WITHIN_M)
+      fail(
+        ['days', index, 'endsAt'],
+        `"${endsAt}" is not the end of the route, where the last day ends; leave it open, or add a day`,
       );
     else endM = waypoint.distanceM;
   });
