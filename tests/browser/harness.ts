@@ -23,8 +23,12 @@ export type Session = {
    * Opens a window of its own on the app. What its console reports as an error fails the test.
    *
    * @param expected errors that the test provokes, such as the browser's own line about a 404
+   * @param scripts whether the browser runs scripts
    */
-  open(address: string, options?: { readonly widthPx?: number; readonly expected?: RegExp }): Promise<Page>;
+  open(
+    address: string,
+    options?: { readonly widthPx?: number; readonly expected?: RegExp; readonly scripts?: boolean },
+  ): Promise<Page>;
 };
 
 /**
@@ -63,9 +67,10 @@ export function startApp(): Session {
     get origin() {
       return origin;
     },
-    async open(address, { widthPx = DESK_PX, expected } = {}) {
+    async open(address, { widthPx = DESK_PX, expected, scripts = true } = {}) {
       const context = await browser.newContext({
         viewport: { width: widthPx, height: 900 },
+        javaScriptEnabled: scripts,
         baseURL: origin,
       });
       contexts.push(context);

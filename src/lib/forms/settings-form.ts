@@ -1,7 +1,7 @@
 import { problemsOf } from '$lib/planning/model/problems.ts';
 import { Settings } from '$lib/planning/model/settings.ts';
 import { MEAL_KINDS } from '$lib/planning/model/words.ts';
-import { fieldValue, type Quantity, type UnitSystem } from '$lib/planning/units/show.ts';
+import { fieldValue, type Quantity } from '$lib/planning/units/show.ts';
 import type { Entered, FormReader } from './read-form.ts';
 
 /** The parts of the settings page; each is saved and reset by itself. */

@@ -1,22 +1,21 @@
 import { fail, redirect } from '@sveltejs/kit';
 import { UserError } from '$lib/server/errors.ts';
 import type { Actions, PageServerLoad } from './$types';
-import { MAX_UPLOAD_BYTES, takeUpload } from './uploads.ts';
+import { MAX_UPLOAD_BYTES, takeUpload, TOO_LARGE } from './uploads.ts';
 
 /** What a form adds around the file in it. */
 const FORM_BYTES = 1_000_000;
 
-export const load: PageServerLoad = () => ({ maxBytes: MAX_UPLOAD_BYTES });
+export const load: PageServerLoad = () => ({ maxBytes: MAX_UPLOAD_BYTES, tooLarge: TOO_LARGE });
 
 const refuse = (status: number, message: string, text = '') => fail(status, { message, text });
 
 export const actions: Actions = {
   /** For browsers without script; with script the file is streamed to `upload`. */
   file: async ({ request, locals: { app } }) => {
-    const tooLarge = `The file is larger than ${MAX_UPLOAD_BYTES / 1_000_000} MB, the most that is taken at once. Is it the right file? A longer list can be imported in parts.`;
     // Looked at before the body is read, so that a huge file is never held in memory.
     if (Number(request.headers.get('content-length')) > MAX_UPLOAD_BYTES + FORM_BYTES)
-      return refuse(413, tooLarge);
+      return refuse(413, TOO_LARGE);
     const file = (await request.formData()).get('file');
     if (!(file instanceof File) || file.name === '')
       return refuse(422, 'No file was chosen. Choose a CSV file first.');

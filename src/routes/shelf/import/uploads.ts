@@ -16,6 +16,7 @@ import type { Upload } from '$lib/server/import-repository.ts';
 
 /** The largest file that is taken. */
 export const MAX_UPLOAD_BYTES = 64_000_000;
+export const TOO_LARGE = `The file is larger than ${MAX_UPLOAD_BYTES / 1_000_000} MB, the most that is taken at once. Is it the right file? A longer list can be imported in parts.`;
 /** Uploads that nobody imported are kept for so long. */
 const KEPT_DAYS = 7;
 

@@ -1,10 +1,11 @@
 import { error, json } from '@sveltejs/kit';
 import { toHttpError } from '$lib/server/to-http-error.ts';
 import type { RequestHandler } from './$types';
-import { takeUpload } from '../uploads.ts';
+import { MAX_UPLOAD_BYTES, takeUpload, TOO_LARGE } from '../uploads.ts';
 
 /** Takes a file as the body of the request, so that it goes to disk as it comes in; its name is in `x-file-name`, URI-encoded. */
 export const POST: RequestHandler = async ({ request, locals: { app } }) => {
+  if (Number(request.headers.get('content-length')) > MAX_UPLOAD_BYTES) error(413, TOO_LARGE);
   if (!request.body)
     error(422, 'The file is empty. Choose a CSV file with a header row and one row per pouch lot.');
   const body = request.body;

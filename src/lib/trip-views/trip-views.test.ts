@@ -1,0 +1,231 @@
+/* The views of one plan, tested together: they have to agree with the plan and with each other. */
+import { describe, expect, it } from 'vitest';
+import { keepMenu } from '../planning/menu/edit-menu.ts';
+import { pouchesNeeded } from '../planning/menu/plan-menu.ts';
+import { pouchGrossG, PouchLot } from '../planning/model/pouch-lot.ts';
+import { defaultSettings } from '../planning/model/settings.ts';
+import { Trip } from '../planning/model/trip.ts';
+import type { MealKind } from '../planning/model/words.ts';
+import { planTrip } from '../planning/plan-trip.ts';
+import { cardDays } from './card.ts';
+import { shownMoney } from './cost.ts';
+import { energyByDay } from './energy.ts';
+import { LOAD_PARTS, packDays, peakLoads } from './loads.ts';
+import { menuByDay } from './menu.ts';
+import { missingByDay } from './missing.ts';
+import { setAsideLines, setAsideMatches } from './set-aside.ts';
+import { showTerm } from './show-term.ts';
+import { pageOf, standingOf, TRIP_PAGES, verdictOf, worstFirst } from './standing.ts';
+import { drinkGroups } from './water.ts';
+
+const lot = (code: string, meals: MealKind[], other: Partial<PouchLot> = {}): PouchLot =>
+  PouchLot.parse({
+    code,
+    recipe: `Recipe ${code}`,
+    mealKinds: meals,
+    sealedOn: '2026-01-10',
+    bestBefore: '2027-01-10',
+    pouches: 8,
+    servingsPerPouch: 1,
+    dryWeightG: 120,
+    energyKcal: 550,
+    waterMl: 300,
+    waterKind: 'boiling',
+    steepMin: 12,
+    tareG: 14,
+    allergens: [],
+    costMinor: 200,
+    ...other,
+  });
+const STOCK = [
+  lot('D1', ['dinner']),
+  lot('D2', ['dinner'], { allergens: ['milk'] }),
+  lot('B1', ['breakfast'], { waterKind: 'hot' }),
+  lot('L1', ['lunch', 'snack'], { waterKind: 'cold' }),
+];
+const TRIP = Trip.parse({
+  name: 'Three days',
+  startDate: '2026-07-04',
+  dayCount: 3,
+  party: [
+    { name: 'Ada', baseLoadG: 11_000 },
+    { name: 'Ben', allergens: ['milk'] },
+  ],
+  days: [{}, { campWater: 'dry' }],
+});
+const plan = planTrip(TRIP, STOCK, defaultSettings());
+const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
+
+describe('standingOf', () => {
+  it('says what the plan says', () => {
+    expect(standingOf(plan)).toMatchObject({
+      dayCount: 3,
+      eaterCount: 2,
+      eatenKcal: plan.totals.eatenKcal,
+      missingKcal: plan.shortfall.missingKcal,
+      pouches: plan.totals.pouches,
+      peakWaterDay: 2,
+    });
+  });
+
+  it('names the heaviest pack of day 1', () => {
+    const first = plan.carry.loads.filter(({ day }) => day === 1);
+    expect(standingOf(plan).heaviest?.peakG).toBe(Math.max(...first.map(({ peakG }) => peakG)));
+    expect(standingOf(plan).heaviest?.eater).toBe('Ada');
+  });
+});
+
+describe('notices', () => {
+  const notice = (level: 'wrong' | 'caution' | 'note', text: string) =>
+    ({ level, topic: 'menu', text }) as const;
+
+  it('come worst first, else in their order', () => {
+    const notices = [notice('note', 'a'), notice('wrong', 'b'), notice('caution', 'c'), notice('wrong', 'd')];
+    expect(worstFirst(notices).map(({ text }) => text)).toEqual(['b', 'd', 'c', 'a']);
+  });
+
+  it('lead to a page that there is', () => {
+    expect(pageOf(notice('wrong', ''))).toBe(TRIP_PAGES.find(({ slug }) => slug === 'menu'));
+    expect(pageOf({ ...notice('wrong', ''), topic: 'fuel' }).label).toBe('Water and fuel');
+  });
+
+  it('make a verdict', () => {
+    expect(verdictOf({ ...plan, notices: [] }).level).toBe('good');
+    expect(
+      verdictOf({ ...plan, notices: [notice('caution', 'c'), notice('wrong', 'b'), notice('wrong', 'd')] }),
+    ).toEqual({
+      level: 'wrong',
+      text: 'b',
+      more: 1,
+    });
+    expect(verdictOf({ ...plan, notices: [notice('note', 'a'), notice('caution', 'c')] })).toEqual({
+      level: 'caution',
+      text: 'c',
+      more: 0,
+    });
+  });
+});
+
+it('energyByDay adds up to the totals of the plan', () => {
+  const days = energyByDay(plan);
+  expect(days.map(({ date }) => date)).toEqual(['2026-07-04', '2026-07-05', '2026-07-06']);
+  expect(sum(days.map(({ targetKcal }) => targetKcal))).toBeCloseTo(plan.totals.targetKcal, 1);
+  expect(sum(days.map(({ eatenKcal }) => eatenKcal))).toBeCloseTo(plan.totals.eatenKcal, 1);
+  expect(sum(days.map(({ missingKcal }) => missingKcal))).toBeCloseTo(plan.totals.missingKcal, 1);
+});
+
+describe('menuByDay', () => {
+  it('shows who eats what, adding up to what is eaten', () => {
+    const meals = menuByDay(TRIP, plan).flatMap((day) => day.meals);
+    expect(meals).toHaveLength(plan.menu.meals.length);
+    for (const meal of meals)
+      expect(sum(meal.shares.map(({ energyKcal }) => energyKcal))).toBeCloseTo(meal.eatenKcal, 0);
+  });
+
+  it('keeps in view what a meal lists and the shelf cannot serve', () => {
+    const listed = keepMenu(TRIP, plan.menu);
+    const poorer = planTrip(
+      listed,
+      STOCK.filter(({ code }) => code !== 'B1'),
+      defaultSettings(),
+    );
+    const breakfast = menuByDay(listed, poorer)[1]?.meals[0];
+    expect(breakfast?.rows).toEqual([{ code: 'B1', pouches: expect.any(Number), served: undefined }]);
+  });
+});
+
+describe('packDays', () => {
+  it('the pouches left weigh what the plan says of food and of their packaging', () => {
+    const lots = new Map(STOCK.map((other) => [other.code, other]));
+    for (const eater of ['Ada', 'Ben'])
+      for (const day of packDays(plan, eater)) {
+        const grossG = day.pouchesLeft.map(
+          ({ code, pouches }) => pouches * pouchGrossG(lots.get(code) as PouchLot),
+        );
+        const tareG = day.pouchesLeft.map(
+          ({ code, pouches }) => pouches * (lots.get(code) as PouchLot).tareG,
+        );
+        expect(sum(grossG) - sum(tareG)).toBeCloseTo(day.foodG, 1);
+        expect(sum(LOAD_PARTS.map(({ key }) => day[key]))).toBeCloseTo(day.totalG, 1);
+      }
+    expect(packDays(plan, 'Nobody')).toEqual([]);
+  });
+
+  it('peakLoads finds the heaviest day of each', () => {
+    expect(peakLoads(plan).map(({ eater, day }) => [eater, day])).toEqual([
+      ['Ada', 2],
+      ['Ben', 2],
+    ]);
+  });
+});
+
+it('cardDays gives each share its energy', () => {
+  const lines = cardDays(plan).flatMap(({ meals }) => meals.flatMap(({ pouches }) => pouches));
+  expect(sum(lines.flatMap(({ shares }) => shares.map(({ energyKcal }) => energyKcal)))).toBeCloseTo(
+    plan.totals.eatenKcal,
+    0,
+  );
+  for (const { shares } of lines) for (const share of shares) expect(share.energyKcal).toBeGreaterThan(0);
+});
+
+it('missingByDay lists every day, also those that have enough', () => {
+  expect(missingByDay(plan).map(({ day }) => day)).toEqual([1, 2, 3]);
+  expect(missingByDay(plan).flatMap(({ meals }) => meals)).toEqual(plan.shortfall.meals);
+});
+
+it('drinkGroups says once what is alike', () => {
+  const [day] = plan.water.days;
+  const [first, second] = day?.drink ?? [];
+  if (!day || !first || !second) throw new Error('the plan has no day');
+  expect(drinkGroups(day)).toEqual([{ eaters: ['Ada', 'Ben'], ml: first.ml }]);
+  const thirsty = { ...second, ml: { ...second.ml, value: second.ml.value + 500 } };
+  expect(drinkGroups({ ...day, drink: [first, thirsty] }).map(({ eaters }) => eaters)).toEqual([
+    ['Ada'],
+    ['Ben'],
+  ]);
+});
+
+describe('setAsideLines', () => {
+  const recipes = new Map([['D1', 'Recipe D1']]);
+
+  it('shows need and promise side by side', () => {
+    expect(
+      setAsideLines(
+        [{ code: 'D1', pouches: 3 }],
+        [
+          { code: 'B1', pouches: 1 },
+          { code: 'D1', pouches: 2 },
+        ],
+        recipes,
+      ),
+    ).toEqual([
+      { code: 'B1', recipe: '', needed: 0, reserved: 1, surplus: 1 },
+      { code: 'D1', recipe: 'Recipe D1', needed: 3, reserved: 2, surplus: -1 },
+    ]);
+  });
+
+  it('match only lot by lot', () => {
+    const need = pouchesNeeded(plan.menu);
+    expect(setAsideMatches(need, [...need].reverse())).toBe(true);
+    expect(setAsideMatches(need, need.slice(1))).toBe(false);
+    expect(setAsideMatches([{ code: 'D1', pouches: 2 }], [{ code: 'D2', pouches: 2 }])).toBe(false);
+  });
+});
+
+it('shownMoney says how much of the cost is known', () => {
+  const totals = { ...plan.totals, costMinor: 1250 };
+  expect(shownMoney({ ...totals, costKnownShare: 1 }, 'EUR')).toBe('The opened pouches cost €12.50.');
+  expect(shownMoney({ ...totals, costKnownShare: 0.6 }, 'EUR')).toContain('for 60 % of the servings');
+  const { costMinor: _, ...unknown } = totals;
+  expect(shownMoney(unknown, 'EUR')).toBeUndefined();
+});
+
+it.each([
+  [{ value: 1600, unit: 'ml' }, '1,600 ml', '54.1 fl oz'],
+  [{ value: 50, unit: '%' }, '50 %', '50 %'],
+  [{ value: 45.76, unit: 'kJ/g' }, '45.8 kJ/g', '45.8 kJ/g'],
+  [{ value: 10, unit: '°C' }, '10 °C', '50 °F'],
+])('showTerm(%j) is %s or %s', (term, metric, us) => {
+  expect(showTerm({ label: '', ...term }, 'metric')).toBe(metric);
+  expect(showTerm({ label: '', ...term }, 'us')).toBe(us);
+});
