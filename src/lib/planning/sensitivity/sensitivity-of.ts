@@ -184,7 +184,7 @@ function knobsFor(trip: Trip): Knob[] {
     },
     {
       input: 'air temperature',
-      step: `${STEP_C} °C`,
+      step: `${STEP_C} °C (${(STEP_C * 9) / 5} °F)`,
       turn: days((day, sign) => ({
         ...day,
         airTemperatureC: within((day.airTemperatureC ?? 0) + sign * STEP_C, -50, 55),
@@ -192,7 +192,7 @@ function knobsFor(trip: Trip): Knob[] {
     },
     {
       input: 'water temperature',
-      step: `${STEP_C} °C`,
+      step: `${STEP_C} °C (${(STEP_C * 9) / 5} °F)`,
       turn: days((day, sign) => ({
         ...day,
         waterTemperatureC: within((day.waterTemperatureC ?? 0) + sign * STEP_C, -40, 60),
