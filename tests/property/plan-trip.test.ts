@@ -8,6 +8,7 @@ import { TripPlan } from '../../src/lib/planning/model/trip-plan.ts';
 import type { Trip } from '../../src/lib/planning/model/trip.ts';
 import { pouchesNeeded } from '../../src/lib/planning/menu/plan-menu.ts';
 import { planTrip } from '../../src/lib/planning/plan-trip.ts';
+import { fromCore, toCore, type Unit } from '../../src/lib/planning/units/convert.ts';
 import { stocks, trips } from '../support/arbitraries.ts';
 
 const settings = defaultSettings();
@@ -304,6 +305,44 @@ describe('water to carry', () => {
           expect(ml.high).toBeGreaterThanOrEqual(ml.value - DUST);
         }
     }));
+});
+
+describe('units', () => {
+  /** The trip as someone would type it in US units and the app would read it back. */
+  const inUs = (trip: Trip): Trip => {
+    const there = (value: number | undefined, unit: Unit) =>
+      value === undefined ? undefined : toCore(fromCore(value, unit), unit);
+    return {
+      ...trip,
+      party: trip.party.map((eater) => ({
+        ...eater,
+        maxLoadG: there(eater.maxLoadG, 'lb'),
+        baseLoadG: there(eater.baseLoadG, 'lb'),
+      })),
+      days: trip.days.map((day) => ({
+        ...day,
+        campAltitudeM: there(day.campAltitudeM, 'ft'),
+        airTemperatureC: there(day.airTemperatureC, '°F'),
+        waterTemperatureC: there(day.waterTemperatureC, '°F'),
+      })),
+    };
+  };
+
+  it('do not change a plan: the same trip in US units, shown in US units, gives the same figures', () =>
+    fc.assert(
+      fc.property(trips, stocks, (trip, stock) => {
+        const metric = planTrip(trip, stock, settings);
+        const us = planTrip(inUs(trip), stock, { ...settings, unitSystem: 'us' });
+        expect(us.menu).toEqual(metric.menu);
+        expect(us.totals).toEqual(metric.totals);
+        expect(Math.abs(us.fuel.need.value - metric.fuel.need.value)).toBeLessThan(0.01);
+        expect(Math.abs(us.water.peakMl - metric.water.peakMl)).toBeLessThan(0.01);
+        expect(JSON.stringify(planTrip(trip, stock, { ...settings, unitSystem: 'us' }))).toBe(
+          JSON.stringify(metric),
+        );
+      }),
+      { numRuns: 40, seed: 13 },
+    ));
 });
 
 describe('fuel', () => {
