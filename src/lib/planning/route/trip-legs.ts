@@ -4,7 +4,7 @@ import type { Trip } from '../model/trip.ts';
 import { dayLegs, type DayLeg } from './day-legs.ts';
 import { legByHand } from './leg-by-hand.ts';
 
-/** A leg as it is planned with: times as the user set them, and the sources that are counted on. */
+/** A leg as it is planned with: times as the user set them, and the sources that are counted on, by how far along the whole way they lie. */
 export type PlannedLeg = DayLeg & { readonly basis: LegSummary['basis'] };
 
 /** A source this near to a camp is the camp's source, m (common practice: a short walk with a bag). */
@@ -67,7 +67,7 @@ export function plannedLegs(
     const sources = hasSources
       ? leg.sources
           .filter((source) => !source.struck)
-          .map((source) => ({ ...source, atH: source.atH * scale }))
+          .map((source) => ({ ...source, atM: leg.fromM + source.atM, atH: source.atH * scale }))
       : sourcesEvery(day.waterEveryH, day.walkingH, leg);
     return {
       ...leg,
