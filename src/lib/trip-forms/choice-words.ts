@@ -20,7 +20,7 @@ export const WIND_WORDS: Readonly<Record<NonNullable<DayConditions['wind']>, str
 
 export const CAMP_WATER_WORDS: Readonly<Record<NonNullable<DayConditions['campWater']>, string>> = {
   source: 'a source',
-  dry: 'none: dry camp',
+  dry: 'dry camp',
   snow: 'snow to melt',
 };
 

@@ -39,10 +39,7 @@ export function legRows(
       descentM: heightKnown ? leg.descentM : undefined,
       highestM: heightKnown && leg.basis === 'route' ? leg.highestM : undefined,
       walkingH: leg.walkingH,
-      sources: leg.sources.map(
-        ({ name, atM }) =>
-          `${name} (${show(leg.basis === 'route' ? leg.fromM + atM : atM, 'distance', system)})`,
-      ),
+      sources: leg.sources.map(({ name, atM }) => `${name} (${show(atM, 'distance', system)})`),
       basis: leg.basis,
     };
   });

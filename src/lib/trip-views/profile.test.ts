@@ -24,6 +24,7 @@ const TRIP = Trip.parse({
       { name: 'Spring', distanceM: 4000, water: true },
       { name: 'Hut', distanceM: 10_000 },
       { name: 'Pool', distanceM: 20_000, water: true, struck: true },
+      { name: 'Well', distanceM: 26_000, water: true },
     ],
   },
 });
@@ -76,6 +77,7 @@ describe('drawProfile', () => {
     expect(places.map(({ kind, title }) => `${kind} ${title}`)).toEqual([
       'source Spring, 4.0 km: water source',
       'struck Pool, 20.0 km: water source, struck, not counted on',
+      'source Well, 26.0 km: water source',
       'camp Hut: camp of day 1',
       expect.stringMatching(/^camp [\d.]+ km: camp of day 2$/),
     ]);
@@ -151,7 +153,7 @@ describe('legRows', () => {
       expect.stringMatching(/^Hut to [\d.]+ km$/),
       expect.stringMatching(/^[\d.]+ km to the end$/),
     ]);
-    expect(rows[0]?.sources).toEqual(['Spring (4.0 km)']);
+    expect(rows.map(({ sources }) => sources.join())).toEqual(['Spring (4.0 km)', '', 'Well (26.0 km)']);
     expect(totals.distanceM).toBeCloseTo(30_000);
     expect(totals.climbM).toBeCloseTo(930);
     expect(totals.highestM).toBe(1730);

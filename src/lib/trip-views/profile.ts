@@ -76,7 +76,7 @@ export type ProfileDrawing = {
 const WIDTH = 720;
 const LEFT = 60;
 const RIGHT = 704;
-const PANEL = { altitude: { top: 44, bottom: 214 }, load: { top: 250, bottom: 370 } } as const;
+const PANEL = { altitude: { top: 44, bottom: 214 }, load: { top: 262, bottom: 382 } } as const;
 /** What a label of a day, its bare number, and a name take of the width. */
 const LABEL_WIDTH = { day: 42, number: 14, name: 96 } as const;
 

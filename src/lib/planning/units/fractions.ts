@@ -23,7 +23,7 @@ export function friendlyAmount(value: number): string {
   const below = Math.floor(value);
   const rest = value - below;
   const nearest = FRACTIONS.reduce((best, fraction) =>
-    Math.abs(fraction.value - rest) < Math.abs(best.value - rest) ? fraction : best,
+    Math.abs(fraction.value - rest) <= Math.abs(best.value - rest) ? fraction : best,
   );
   const whole = nearest.value === 1 ? below + 1 : below;
   if (whole === 0 && nearest.text === '') return value > 0 ? 'less than 1/8' : '0';

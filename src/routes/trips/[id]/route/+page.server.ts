@@ -167,6 +167,6 @@ export const actions: Actions = {
 
 function saidOfDays(openedDays: readonly number[]): string {
   if (openedDays.length === 0) return '';
-  const days = openedDays.length === 1 ? `day ${openedDays[0]} is` : `days ${openedDays.join(', ')} are`;
-  return ` The end of ${days} open now, as the chosen place is not there, or not in that order.`;
+  const [ends, are] = openedDays.length === 1 ? ['end of day', 'is'] : ['ends of days', 'are'];
+  return ` The ${ends} ${openedDays.join(', ')} ${are} open now: the chosen place is not on the way any more, or not in that order.`;
 }
