@@ -389,7 +389,7 @@ describe('the coupling of load and need', () => {
         }),
         (trip, stock, body) => {
           const party = trip.party.map(({ energyKcal: _, ...eater }) => ({ ...eater, body }));
-          const plan = planTrip({ ...trip, party } as Trip, stock, settings);
+          const plan = planTrip({ ...trip, party }, stock, settings);
           expect(plan.coupling.settled).toBe(true);
           for (const day of plan.demand)
             for (const eater of day.eaters)

@@ -353,6 +353,23 @@ describe('legs', () => {
     expect(plan.water.days[1]?.stretches[1]).toMatchObject({ fromM: 15_000, toM: 20_000 });
   });
 
+  it('of a track without elevation are level, and say so; the camp’s altitude is then the one entered', () => {
+    const level = {
+      ...route,
+      altitudeKnown: false,
+      profile: route.profile.map((point) => ({ ...point, altitudeM: 0 })),
+    };
+    const plan = planTrip(
+      exampleTrip({ route: level, days: [{ endsAt: 'saddle', campAltitudeM: 1800 }, {}] }),
+      [],
+      settings,
+    );
+    expect(
+      plan.notices.some((notice) => notice.topic === 'route' && notice.text.includes('no elevation')),
+    ).toBe(true);
+    expect(plan.card.days.map((day) => day.altitudeM)).toEqual([1800, 500]);
+  });
+
   it('cost more uphill, and more still with a heavier base load', () => {
     const need = (days: object[], baseLoadG = 8000) =>
       planTrip(

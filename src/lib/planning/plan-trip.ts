@@ -10,7 +10,7 @@ import type { Settings } from './model/settings.ts';
 import { resolveTrip } from './model/resolve-trip.ts';
 import type { CarryPlan, DayDemand, MenuPlan, Totals, TripPlan } from './model/trip-plan.ts';
 import type { Trip } from './model/trip.ts';
-import { knownDays, knownLegs, legSummary, plannedLegs } from './route/trip-legs.ts';
+import { knownDays, knownLegs, legSummary, plannedLegs, routeNotices } from './route/trip-legs.ts';
 import { findShortfall } from './shortfall/find-shortfall.ts';
 import { planFuel } from './stove/plan-fuel.ts';
 import { makeCard } from './trail-card/make-card.ts';
@@ -75,7 +75,7 @@ export function planTrip(
     startDate: card.startDate,
     endDate: card.endDate,
     assumptions: [...resolved.assumptions, ...round.assumptions],
-    notices: [...round.notices, ...demandNotices(resolved, legs, demand)],
+    notices: [...round.notices, ...routeNotices(trip), ...demandNotices(resolved, legs, demand)],
     legs: legs.map(legSummary),
     coupling: { steps, changeKcal, settled: changeKcal <= SETTLED_KCAL },
     demand,

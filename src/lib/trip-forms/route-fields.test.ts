@@ -83,7 +83,7 @@ describe('readWaypoints', () => {
     ['words for a distance', { distanceM: 'far' }, 'distanceM', 'is not a number'],
     ['a day that is not', { endsDays: '9' }, 'endsDays', 'from 1 to 4'],
     ['a word for a day', { endsDays: 'first' }, 'endsDays', 'from 1 to 4'],
-    ['a last day that stops on the way', { endsDays: '1, 4' }, 'endsDays', 'day 4: the last day ends at'],
+    ['a last day that stops on the way', { endsDays: '1, 4' }, 'endsDays', 'where the last day ends'],
   ])('refuses %s and names the field', (_, change, field, message) => {
     const changes = Object.entries(change).map(([name, value]) => [`route.waypoints[1].${name}`, [value]]);
     const { trip, problems } = read({ ...FIELDS, ...Object.fromEntries(changes) });

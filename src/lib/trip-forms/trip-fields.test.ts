@@ -180,7 +180,7 @@ describe('the form of a trip with a route', () => {
 
   it.each([
     ['an end before that of the day before', { 'days[1].endsAt': 'Spring' }, 1, 'before the end of'],
-    ['a last day that stops on the way', { 'days[2].endsAt': 'Hut' }, 2, 'the last day ends at'],
+    ['a last day that stops on the way', { 'days[2].endsAt': 'Hut' }, 2, 'where the last day ends'],
     ['a place that is not on the route', { 'days[0].endsAt': 'Moon' }, 0, 'no waypoint'],
   ])('refuses %s at its day', (_, change, day, message) => {
     const { trip, problems } = readOnRoute(change);

@@ -138,9 +138,7 @@ export function tripFields(trip: Trip, system: UnitSystem): Entered {
     lastMeal: [trip.lastMeal ?? ''],
     energyKcal: [trip.energyKcal === undefined ? '' : fieldValue(trip.energyKcal, 'energy', system)],
     planFor: [trip.planFor ?? ''],
-    deficitShare: [
-      trip.deficitShare === undefined ? '' : fieldValue(trip.deficitShare, 'share', system),
-    ],
+    deficitShare: [trip.deficitShare === undefined ? '' : fieldValue(trip.deficitShare, 'share', system)],
     'stove.fuel': [trip.stove.fuel ?? ''],
     ...numbers(STOVE_NUMBERS, trip.stove, 'stove.'),
     'pace.method': [trip.pace.method ?? ''],

@@ -51,7 +51,8 @@ export const TRIP_PAGES = [
 export type TripPage = (typeof TRIP_PAGES)[number]['slug'];
 
 const PAGE_OF: Readonly<Record<Notice['topic'], TripPage>> = {
-  input: 'party',
+  route: 'route',
+  body: 'party',
   menu: 'menu',
   allergen: 'missing',
   energy: 'missing',

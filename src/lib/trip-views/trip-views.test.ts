@@ -107,7 +107,7 @@ describe('notices', () => {
 });
 
 it('energyByDay adds up to the totals of the plan', () => {
-  const days = energyByDay(plan);
+  const days = energyByDay(plan, TRIP.planFor);
   expect(days.map(({ date }) => date)).toEqual(['2026-07-04', '2026-07-05', '2026-07-06']);
   expect(sum(days.map(({ targetKcal }) => targetKcal))).toBeCloseTo(plan.totals.targetKcal, 1);
   expect(sum(days.map(({ eatenKcal }) => eatenKcal))).toBeCloseTo(plan.totals.eatenKcal, 1);

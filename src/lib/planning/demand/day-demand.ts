@@ -123,7 +123,7 @@ export function demandNotices(
     need.kind === 'body' ? [{ name, body: need.body }] : [],
   );
   const note = (text: string, more: Partial<Notice> = {}) =>
-    notices.push({ level: 'note', topic: 'energy', text, ...more });
+    notices.push({ level: 'note', topic: 'body', text, ...more });
 
   if (bodies.length > 0)
     note(
@@ -133,7 +133,7 @@ export function demandNotices(
     if (body.ageY < ADULT_FROM_Y)
       notices.push({
         level: 'caution',
-        topic: 'energy',
+        topic: 'body',
         eater: name,
         text: `${name} is ${body.ageY}: the need is that of the age for a ${body.ageY < 9 ? 'child' : 'youth'} on the move, without the load, and no deficit is planned. Keep the load light and let a professional advise.`,
       });
@@ -154,7 +154,7 @@ export function demandNotices(
     });
     notices.push({
       level: 'caution',
-      topic: 'energy',
+      topic: 'body',
       text: `The plan falls short of the need by ${(trip.deficitShare * 100).toFixed(0)} % on purpose, which comes to body mass of about ${byEater.join(', ')}. A deficit costs strength, warmth and judgement; keep spare food, and ask a professional where anyone is under 18, ill or pregnant.`,
     });
   }

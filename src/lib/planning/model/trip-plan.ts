@@ -21,7 +21,8 @@ export const Estimate = z.strictObject({ value: Amount, low: Amount, high: Amoun
 export type Estimate = z.infer<typeof Estimate>;
 
 export const NOTICE_TOPICS = [
-  'input',
+  'route',
+  'body',
   'menu',
   'allergen',
   'energy',
