@@ -20,6 +20,9 @@ const PLANNING_ORDER = [
   'trail-card',
 ];
 
+/** Folders above the spine: they plan again with changed inputs. */
+const ABOVE_THE_SPINE = ['sensitivity'];
+
 /** Refuses every import but those whose specifier matches one of the given regular expressions. */
 const importOnly = (allowed, message) => [
   'error',
@@ -29,6 +32,22 @@ const OWN_FOLDER = String.raw`\./(?!.*\.\./).+`;
 const LIBRARIES = 'zod';
 /** Libraries that one folder of the core may import besides. */
 const FOLDER_LIBRARIES = { route: ['saxes', 'geographiclib-geodesic'] };
+
+const aboveTheSpine = ABOVE_THE_SPINE.map((folder) => ({
+  files: [`src/lib/planning/${folder}/**/*.ts`],
+  ignores: ['**/*.test.ts'],
+  rules: {
+    'no-restricted-imports': importOnly(
+      [
+        LIBRARIES,
+        OWN_FOLDER,
+        String.raw`\.\./plan-trip\.ts`,
+        String.raw`\.\./(?:${PLANNING_ORDER.join('|')})/[^/]+`,
+      ],
+      `planning/${folder} may import zod, plan-trip.ts and the folders that it is made of: the core is pure.`,
+    ),
+  },
+}));
 
 const planningFolders = PLANNING_ORDER.map((folder, index) => ({
   files: [`src/lib/planning/${folder}/**/*.ts`],
@@ -103,6 +122,7 @@ export default defineConfig(
     },
   },
   ...planningFolders,
+  ...aboveTheSpine,
   {
     files: ['src/lib/planning/**/*.ts'],
     ignores: ['**/*.test.ts'],
