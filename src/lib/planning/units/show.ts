@@ -50,7 +50,12 @@ export function show(value: number, quantity: Quantity, system: UnitSystem): str
 }
 
 /** @returns a value of the core for a form field: full precision as typed, no grouping, at most `digits` decimals. */
-export function fieldValue(value: number, quantity: Quantity, system: UnitSystem, digits = 3): string {
+export function fieldValue(
+  value: number,
+  quantity: Quantity,
+  system: UnitSystem,
+  digits = quantity === 'altitude' ? 0 : 3,
+): string {
   return String(Number(fromCore(value, unitOf(quantity, system)).toFixed(digits)));
 }
 
