@@ -168,8 +168,8 @@ export default defineConfig(
     ignores: ['**/*.test.ts'],
     rules: {
       'no-restricted-imports': importOnly(
-        ['zod', 'papaparse', 'iconv-lite', OWN_FOLDER, String.raw`\.\./planning/(?:model|units)/[^/]+`],
-        'shelf-csv may import papaparse, iconv-lite, zod, its own folder and planning/model and planning/units.',
+        ['zod', 'papaparse', OWN_FOLDER, String.raw`\.\./planning/(?:model|units)/[^/]+`],
+        'shelf-csv may import papaparse, zod, its own folder and planning/model and planning/units.',
       ),
     },
   },
