@@ -3,6 +3,7 @@ import type { Settings } from '../model/settings.ts';
 import type { ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { DayDemand, EaterDayEnergy, MenuMeal, MenuPlan, Notice } from '../model/trip-plan.ts';
 import type { ChosenMeal } from '../model/trip.ts';
+import { show } from '../units/show.ts';
 import { exclusionsOf, whyNotServed } from './exclusions.ts';
 import { exclusionTable, mealKey, seatEaters, type MealChoice, type MenuPlanner } from './menu-problem.ts';
 import { serveMeal } from './serve-meal.ts';
@@ -190,8 +191,8 @@ function hungerNotices(
       eater: eater.name,
       text:
         walled.length > 0
-          ? `${eater.name} (${exclusions.join(', ')}) is short of ${missingKcal.toFixed(0)} kcal on ${days}: ${walled.length} lot${walled.length > 1 ? 's' : ''} that would do ${walled.length > 1 ? 'are' : 'is'} not for ${eater.name}. See Missing.`
-          : `${eater.name} is short of ${missingKcal.toFixed(0)} kcal on ${days}. See Missing.`,
+          ? `${eater.name} (${exclusions.join(', ')}) is short of ${show(missingKcal, 'energy', 'metric')} on ${days}: ${walled.length} lot${walled.length > 1 ? 's' : ''} that would do ${walled.length > 1 ? 'are' : 'is'} not for ${eater.name}. See Missing.`
+          : `${eater.name} is short of ${show(missingKcal, 'energy', 'metric')} on ${days}. See Missing.`,
     });
   }
   const unstated = stock.filter((lot) => lot.pouches > 0 && lot.allergens === undefined);
