@@ -141,6 +141,7 @@ test('plans a trip that is entered by hand', async () => {
     for (const code of eater.diets ?? []) await group.locator(`[name="${at}diets"][value="${code}"]`).check();
   }
   for (const [index, { campWater, ...figures }] of (trip.days ?? []).entries()) {
+    await page.getByText('Ground, weather and water').nth(index).click();
     for (const [name, value] of Object.entries(figures)) await fill(`days[${index}].${name}`, value);
     if (campWater) await page.locator(`[name="days[${index}].campWater"]`).selectOption(campWater);
   }
