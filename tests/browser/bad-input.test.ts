@@ -30,7 +30,7 @@ test.each([
   {
     what: 'a file of 200 MB',
     make: () => file('huge.csv', 'code,recipe\n', HUGE_BYTES),
-    told: /200 MB; at most 64 MB/,
+    told: /larger than 64 MB/,
   },
 ])('the import refuses $what and says what to do', async ({ make, told }) => {
   const page = await app.open('/shelf/import', { expected: REFUSED });
