@@ -1,11 +1,11 @@
 /** Sources: Pandolf, Givoni & Goldman 1977 (J Appl Physiol 43:577-581), worked by hand; Santee et al. 2001/2003, worked by hand; Looney et al. 2019 (memory) as an independent equation. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  levelWalkingRateWPerKg,
-  TERRAIN_FACTOR,
-  walkingRateW,
-} from '../../src/lib/planning/demand/load-carriage.ts';
+import { TERRAIN_FACTOR, walkingRateW } from '../../src/lib/planning/demand/load-carriage.ts';
+
+/** Level walking without a load, W/kg: Looney et al. 2019, Med Sci Sports Exerc 51:893-898 (memory). */
+const levelWalkingRateWPerKg = (speedMs: number): number =>
+  1.44 + 1.94 * speedMs ** 0.43 + 0.24 * speedMs ** 4;
 
 const walk = { massG: 80_000, loadG: 20_000, speedMs: 1.34, grade: 0, terrain: 1 };
 

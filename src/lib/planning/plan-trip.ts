@@ -42,14 +42,13 @@ export function planTrip(
   const resolved = resolveTrip(trip, knownDays(trip, known));
   const legs = plannedLegs(trip, resolved, known);
 
-  const planWith = (loads: WalkingLoad) => {
-    const demand = demandOf(resolved, legs, loads, settings);
+  const demandUnder = (loads: WalkingLoad) => demandOf(resolved, legs, loads, settings);
+  const planWith = (demand: readonly DayDemand[]) => {
     const { menu, notices: menuNotices } = planMenu(resolved, demand, stock, settings, planner);
     const { water, notices: waterNotices } = planWater(resolved, legs, demand, menu, settings);
     const { fuel, notices: fuelNotices, assumptions } = planFuel(resolved, menu, water, settings);
     const { carry, notices: loadNotices } = sharePacks(resolved, menu, stock, water, fuel);
     return {
-      demand,
       menu,
       water,
       fuel,
@@ -59,15 +58,20 @@ export function planTrip(
     };
   };
 
-  let round = planWith((_, eater) => resolved.party.find((other) => other.name === eater)?.baseLoadG ?? 0);
+  let demand = demandUnder(
+    (_, eater) => resolved.party.find((other) => other.name === eater)?.baseLoadG ?? 0,
+  );
+  let round = planWith(demand);
   let steps = 1;
-  let changeKcal = targetChangeKcal(round.demand, demandOf(resolved, legs, loadsOf(round.carry), settings));
-  while (changeKcal > SETTLED_KCAL && steps < MOST_ROUNDS) {
-    round = planWith(loadsOf(round.carry));
+  let next = demandUnder(loadsOf(round.carry));
+  while (targetChangeKcal(demand, next) > SETTLED_KCAL && steps < MOST_ROUNDS) {
+    demand = next;
+    round = planWith(demand);
     steps++;
-    changeKcal = targetChangeKcal(round.demand, demandOf(resolved, legs, loadsOf(round.carry), settings));
+    next = demandUnder(loadsOf(round.carry));
   }
-  const { demand, menu, water, fuel, carry } = round;
+  const changeKcal = targetChangeKcal(demand, next);
+  const { menu, water, fuel, carry } = round;
   const shortfall = findShortfall(resolved, demand, menu, stock, settings);
   const card = makeCard(resolved, menu, stock, carry, fuel, settings);
   return tidyNumbers({

@@ -1,4 +1,4 @@
-import { SAFE_BOIL_MIN } from '../planning/stove/plan-fuel.ts';
+import { safeBoilMin } from '../planning/stove/plan-fuel.ts';
 import type { TripPlan } from '../planning/model/trip-plan.ts';
 import type { Trip } from '../planning/model/trip.ts';
 
@@ -30,7 +30,7 @@ export function busiestTreatment(plan: TripPlan): TreatmentNeed {
     day: busiest.day,
     treatMl: busiest.treatMl,
     filterMin: Math.ceil(busiest.treatMl / FILTER_ML_PER_MIN),
-    boilMin: SAFE_BOIL_MIN(altitudeM),
+    boilMin: safeBoilMin(altitudeM),
   };
 }
 

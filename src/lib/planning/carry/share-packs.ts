@@ -1,4 +1,4 @@
-import { pouchFoodG, pouchGrossG, type Stock } from '../model/pouch-lot.ts';
+import { pouchFoodG, type Stock } from '../model/pouch-lot.ts';
 import type { ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { CarryPlan, DayLoad, FuelPlan, MenuPlan, Notice, Pack, WaterPlan } from '../model/trip-plan.ts';
 import { MEAL_KINDS, type MealKind } from '../model/words.ts';
@@ -10,9 +10,10 @@ type FoodItem = {
   readonly meal: MealKind;
   readonly foodG: number;
   readonly tareG: number;
-  carrier: number;
 };
-type FuelItem = { readonly label: string; readonly netG: number; readonly tareG: number; carrier: number };
+type FuelItem = { readonly label: string; readonly netG: number; readonly tareG: number };
+/** An item in the pack of the eater of that place in the party. */
+type Dealt<Item> = Item & { readonly carrier: number };
 
 /** What an eater may carry beyond the base load, g; a gram is left where there is nothing, so that shares stay defined and the overload shows. */
 const headroomG = (eater: ResolvedEater): number => Math.max(1, eater.maxLoadG - eater.baseLoadG);
@@ -50,7 +51,7 @@ export function sharePacks(
 
   const fuelItems = fuel.containers
     .flatMap(({ label, count, netG, tareG }) =>
-      Array.from({ length: count }, (): FuelItem => ({ label, netG, tareG, carrier: 0 })),
+      Array.from({ length: count }, (): FuelItem => ({ label, netG, tareG })),
     )
     .map((item) => ({ ...item, carrier: deal(item.netG + item.tareG) }));
   const foodItems = menu.meals
@@ -65,7 +66,6 @@ export function sharePacks(
           meal: meal.meal,
           foodG: pouchFoodG(lot),
           tareG: lot.tareG,
-          carrier: 0,
         }));
       }),
     )
@@ -81,7 +81,6 @@ export function sharePacks(
   const packs = trip.party.map((eater, index) =>
     packOf(
       eater,
-      lots,
       foodItems.filter((item) => item.carrier === index),
       fuelItems.filter((item) => item.carrier === index),
     ),
@@ -92,16 +91,10 @@ export function sharePacks(
   return { carry: { packs, loads }, notices: overloadNotices(loads) };
 }
 
-function packOf(
-  eater: ResolvedEater,
-  lots: ReadonlyMap<string, Stock[number]>,
-  food: readonly FoodItem[],
-  fuel: readonly FuelItem[],
-): Pack {
+function packOf(eater: ResolvedEater, food: readonly FoodItem[], fuel: readonly FuelItem[]): Pack {
   const pouches = new Map<string, Pack['pouches'][number]>();
   for (const item of [...food].reverse()) {
     const key = `${item.day} ${item.meal} ${item.code}`;
-    const lot = lots.get(item.code);
     const before = pouches.get(key);
     pouches.set(key, {
       code: item.code,
@@ -109,7 +102,7 @@ function packOf(
       day: item.day,
       meal: item.meal,
       pouches: (before?.pouches ?? 0) + 1,
-      grossG: (before?.grossG ?? 0) + (lot ? pouchGrossG(lot) : 0),
+      grossG: (before?.grossG ?? 0) + item.foodG + item.tareG,
     });
   }
   const containers = new Map<string, Pack['fuelContainers'][number]>();
@@ -136,8 +129,8 @@ function loadOf(
   eater: ResolvedEater,
   index: number,
   day: number,
-  food: readonly FoodItem[],
-  containers: readonly FuelItem[],
+  food: readonly Dealt<FoodItem>[],
+  containers: readonly Dealt<FuelItem>[],
   water: WaterPlan,
   fuel: FuelPlan,
 ): DayLoad {
@@ -224,7 +217,7 @@ function loadOf(
 }
 
 /** Fuel and containers in one pack after some fuel is burnt, g. The containers are emptied one after the other; the empty ones are carried out. */
-function fuelLeftG(containers: readonly FuelItem[], carrier: number, burntG: number): number {
+function fuelLeftG(containers: readonly Dealt<FuelItem>[], carrier: number, burntG: number): number {
   let toBurnG = burntG;
   let leftG = 0;
   for (const { netG, tareG, carrier: holder } of containers) {

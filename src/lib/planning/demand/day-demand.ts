@@ -15,14 +15,9 @@ export type WalkingLoad = (day: number, eater: string) => number;
 /** Body mass behind the work rate of those who gave no body data, g (common practice: the reference man of the equation's trials). */
 const USUAL_MASS_G = 75_000;
 /** Energy of a kilogram of body mass, kcal. Source: Wishnofsky 1958, Am J Clin Nutr 6:542-546 (3500 kcal a pound); real losses differ, and hold water and muscle too. */
-export const KCAL_PER_KG_BODY = 7700;
+const KCAL_PER_KG_BODY = 7700;
 
 /** A snack belongs to lunch and a drink to dinner, so a trip that begins with dinner has its evening drink and no snack. */
-const FIRST_OF: Readonly<Record<MainMeal, MealKind>> = {
-  breakfast: 'breakfast',
-  lunch: 'lunch',
-  dinner: 'dinner',
-};
 const LAST_OF: Readonly<Record<MainMeal, MealKind>> = {
   breakfast: 'breakfast',
   lunch: 'snack',
@@ -31,7 +26,7 @@ const LAST_OF: Readonly<Record<MainMeal, MealKind>> = {
 
 /** Meals of one day in the order in which they are eaten: those between the trip's first and last meal whose share of the day is not 0. */
 export function mealsOfDay(trip: ResolvedTrip, day: ResolvedDay, settings: Settings): MealKind[] {
-  const from = day.day === 1 ? MEAL_KINDS.indexOf(FIRST_OF[trip.firstMeal]) : 0;
+  const from = day.day === 1 ? MEAL_KINDS.indexOf(trip.firstMeal) : 0;
   const to =
     day.day === trip.days.length ? MEAL_KINDS.indexOf(LAST_OF[trip.lastMeal]) : MEAL_KINDS.length - 1;
   return MEAL_KINDS.slice(from, to + 1).filter((meal) => settings.mealShares[meal] > 0);

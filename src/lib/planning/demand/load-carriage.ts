@@ -53,12 +53,3 @@ export function walkingRateW({ massG, loadG, speedMs, grade, terrain }: Walk): n
       : 0;
   return Math.max(standingW, standingW + movingW - downhillW);
 }
-
-/**
- * Metabolic rate of walking on the level without a load, W per kg: an independent check of the equation above.
- *
- * Source: Looney et al. 2019, Med Sci Sports Exerc 51:893-898: 1.44 + 1.94 S^0.43 + 0.24 S^4, S in m/s (memory).
- */
-export function levelWalkingRateWPerKg(speedMs: number): number {
-  return 1.44 + 1.94 * speedMs ** 0.43 + 0.24 * speedMs ** 4;
-}

@@ -1,4 +1,5 @@
 import type { DayLeg } from '../route/day-legs.ts';
+import { methodHours } from '../route/walking-time.ts';
 import { walkingRateW } from './load-carriage.ts';
 
 const KCAL_PER_WH = 3600 / 4184;
@@ -6,7 +7,7 @@ const KCAL_PER_WH = 3600 / 4184;
 /**
  * Energy of walking a leg with a load, integrated over its grade profile.
  *
- * The time on the move falls on the pieces of the profile as DIN 33466 would have it (4 km/h, 300 m/h up, 500 m/h down; the larger and half the smaller),
+ * The time on the move falls on the pieces of the profile as DIN 33466 would have it,
  * scaled to the leg's time, so that each piece has a speed. Ground length counts, not its projection.
  *
  * @returns kcal above nothing (resting included, as in the equation), and the mean metabolic rate, W; 0 for a leg without walking
@@ -18,12 +19,17 @@ export function walkingEnergy(
   terrain: number,
 ): { kcal: number; meanW: number } {
   const pieces = leg.grades.map(({ lengthM, grade }) => {
-    const flatH = lengthM / 4000;
-    const steepH = grade > 0 ? (lengthM * grade) / 300 : (-lengthM * grade) / 500;
+    const riseM = lengthM * grade;
+    const effort = {
+      distanceM: lengthM,
+      climbM: Math.max(0, riseM),
+      descentM: Math.max(0, -riseM),
+      toblerH: 0,
+    };
     return {
       grade,
       groundM: lengthM * Math.hypot(1, grade),
-      weight: Math.max(flatH, steepH) + Math.min(flatH, steepH) / 2,
+      weight: methodHours(effort, 'din-33466'),
     };
   });
   const weights = pieces.reduce((sum, piece) => sum + piece.weight, 0);

@@ -16,8 +16,6 @@ const LEAST_DRUNK_AT_REST_ML = 1000;
 export type Drinking = {
   /** Drunk apart from walking, ml. */
   readonly restMl: number;
-  /** Drunk in an hour of walking, ml. */
-  readonly perHourMl: number;
   readonly total: Estimate;
 };
 
@@ -48,7 +46,6 @@ export function drinkOfDay(
   const spread = INDIVIDUAL_PER_HOUR_ML * walkingH;
   return {
     restMl: Math.min(restMl, value),
-    perHourMl: walkingH > 0 ? Math.max(0, value - restMl) / walkingH : 0,
     total: {
       value,
       low: Math.max(Math.min(restMl, value), value - spread),

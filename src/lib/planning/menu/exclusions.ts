@@ -34,3 +34,8 @@ export function exclusionsOf(eater: Excluder): string[] {
     ...eater.diets.map(dietLabel),
   ].sort();
 }
+
+/** The party in groups of equal exclusions, in the order in which they first come. */
+export function groupsByExclusions<T extends Excluder>(party: readonly T[]): T[][] {
+  return [...Map.groupBy(party, (eater) => exclusionsOf(eater).join('\n')).values()];
+}

@@ -2,7 +2,7 @@ import { pouchEnergyKcal, type PouchLot } from '../model/pouch-lot.ts';
 import type { DayDemand } from '../model/trip-plan.ts';
 import type { MealKind } from '../model/words.ts';
 import { byExpiry } from './by-expiry.ts';
-import { exclusionsOf } from './exclusions.ts';
+import { groupsByExclusions } from './exclusions.ts';
 import {
   exclusionTable,
   mealKey,
@@ -189,12 +189,8 @@ function groupsByChoice(
   suits: readonly PouchLot[],
   may: (lot: PouchLot, eater: string) => boolean,
 ): string[][] {
-  const groups = new Map<string, string[]>();
-  for (const eater of problem.party) {
-    const key = exclusionsOf(eater).join('\n');
-    groups.set(key, [...(groups.get(key) ?? []), eater.name]);
-  }
+  const groups = groupsByExclusions(problem.party).map((group) => group.map((eater) => eater.name));
   const choices = (names: readonly string[]) =>
     suits.filter((lot) => names[0] !== undefined && may(lot, names[0])).length;
-  return [...groups.values()].sort((a, b) => choices(a) - choices(b));
+  return groups.sort((a, b) => choices(a) - choices(b));
 }

@@ -32,9 +32,7 @@ export function planMenu(
   const listed = new Map(trip.menu.map((meal) => [mealKey(meal.day, meal.meal), meal]));
   const choices = new Map([...kept, ...chosen].map((choice) => [mealKey(choice.day, choice.meal), choice]));
   const menu = { planner: planner.name, ...serveMenu(trip.party, demand, choices, listed, settings) };
-  const used = new Map<string, number>();
-  for (const meal of menu.meals)
-    for (const { code, pouches } of meal.opened) used.set(code, (used.get(code) ?? 0) + pouches);
+  const used = new Map(pouchesNeeded(menu).map(({ code, pouches }) => [code, pouches]));
   notices.push(...hungerNotices(trip, demand, stock, used, menu.energy));
   return { menu, notices };
 }

@@ -1,5 +1,5 @@
 import { FED_SHARE } from '../menu/plan-menu.ts';
-import { exclusionsOf, mayEat } from '../menu/exclusions.ts';
+import { exclusionsOf, groupsByExclusions, mayEat } from '../menu/exclusions.ts';
 import { pouchEnergyKcal, pouchGrossG, type PouchLot, type Stock } from '../model/pouch-lot.ts';
 import type { Settings } from '../model/settings.ts';
 import type { ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
@@ -93,13 +93,9 @@ function shoppingLines(
   stock: Stock,
   settings: Settings,
 ): ShoppingLine[] {
-  const groups = new Map<string, ResolvedEater[]>();
-  for (const eater of trip.party) {
-    const key = exclusionsOf(eater).join('\n');
-    groups.set(key, [...(groups.get(key) ?? []), eater]);
-  }
+  const groups = groupsByExclusions(trip.party);
   return MEAL_KINDS.flatMap((meal) =>
-    [...groups.values()].flatMap((group): ShoppingLine[] => {
+    groups.flatMap((group): ShoppingLine[] => {
       const names = new Set(group.map((eater) => eater.name));
       const missed = meals.filter((missing) => missing.meal === meal);
       const shareOf = (missing: MissingMeal) =>

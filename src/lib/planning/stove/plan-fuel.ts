@@ -22,7 +22,7 @@ const POT_SPECIFIC_HEAT = 0.9;
 const MELTED_C = 5;
 /** Keeping a pot at a rolling boil takes about this, kW (common practice), for 1 minute, above 2000 m for 3 (CDC). */
 const ROLLING_BOIL_KW = 0.3;
-export const SAFE_BOIL_MIN = (altitudeM: number): number => (altitudeM > 2000 ? 3 : 1);
+export const safeBoilMin = (altitudeM: number): number => (altitudeM > 2000 ? 3 : 1);
 
 /** The efficiency of the stove in calm mild air, where it comes from, and its range. */
 function stoveEfficiency(
@@ -121,7 +121,7 @@ export function planFuel(
     const coldMl = Math.max(0, day.treatMl - heatedMl);
     const meltMl = Math.min(coldMl, day.meltMl);
     if (trip.treatment === 'boil') {
-      const keepBoilingKJ = ROLLING_BOIL_KW * SAFE_BOIL_MIN(stop.campAltitudeM) * 60;
+      const keepBoilingKJ = ROLLING_BOIL_KW * safeBoilMin(stop.campAltitudeM) * 60;
       return coldMl > 0
         ? [boilOf(stop, { day: stop.day, purpose: 'making safe' }, coldMl, boilC, keepBoilingKJ)]
         : [];

@@ -1,5 +1,5 @@
 /** Lowest and highest geopotential altitude for which the troposphere layer of the standard atmosphere is used here, m. */
-export const ATMOSPHERE_RANGE_M = { from: -5000, to: 11_000 } as const;
+const ATMOSPHERE_RANGE_M = { from: -5000, to: 11_000 } as const;
 
 /**
  * Air pressure at an altitude in the standard atmosphere, Pa.
