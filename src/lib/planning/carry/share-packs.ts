@@ -1,3 +1,4 @@
+import { lunchStretch } from '../hydration/lunch-stretch.ts';
 import { pouchFoodG, type Stock } from '../model/pouch-lot.ts';
 import type { ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { CarryPlan, DayLoad, FuelPlan, MenuPlan, Notice, Pack, WaterPlan } from '../model/trip-plan.ts';
@@ -154,8 +155,10 @@ function loadOf(
     baseG + packagingG + parts.foodG + parts.fuelG + waterG;
 
   const stretches = water.days[day - 1]?.stretches ?? [];
-  const noonH = (stretches.at(-1)?.toH ?? 0) / 2;
-  const lunchAt = stretches.findLastIndex((stretch) => stretch.fromH <= noonH + 1e-9);
+  const lunchAt = lunchStretch(
+    stretches.map((stretch) => stretch.fromH),
+    stretches.at(-1)?.toH ?? 0,
+  );
   const loads = stretches.map((stretch, position) => {
     const parts = leftAfter(position > lunchAt ? [...MORNING, ...MIDDAY] : MORNING);
     const ownMl = stretch.start.own.find((entry) => entry.eater === eater.name)?.ml ?? 0;

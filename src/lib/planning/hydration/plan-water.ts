@@ -14,6 +14,7 @@ import type { PlannedLeg } from '../route/trip-legs.ts';
 import { showBoth } from '../units/both.ts';
 import { drinkOfDay, type Drinking } from './drinking.ts';
 import { wetBulbGlobeC } from './heat-stress.ts';
+import { lunchStretch } from './lunch-stretch.ts';
 
 /** Of what is drunk apart from walking, this share is drunk at camp, from arriving to leaving; the rest on the way (common practice). */
 const AT_CAMP_SHARE = 0.5;
@@ -165,8 +166,10 @@ function momentsOf(
       .filter((source) => source.atH > 1e-6 && source.atH < leg.walkingH - 1e-6)
       .map((source) => ({ ...source, source: 'water' as const })),
   ];
-  const noonH = leg.walkingH / 2;
-  const lunchAt = starts.reduce((latest, start, index) => (start.atH <= noonH + 1e-9 ? index : latest), 0);
+  const lunchAt = lunchStretch(
+    starts.map((start) => start.atH),
+    leg.walkingH,
+  );
   const walking = walks
     ? starts.map((start, index): Moment => {
         const toH = starts[index + 1]?.atH ?? leg.walkingH;

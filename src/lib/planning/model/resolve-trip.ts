@@ -31,9 +31,12 @@ export type ResolvedDay = {
   readonly campWater: NonNullable<DayConditions['campWater']>;
   readonly waterEveryH: number;
 };
+/** How a party walks: `partyFactor` times the hours of the method, and `restShare` of that in rests besides. */
 export type Pace = {
   readonly method: WalkingTimeMethod;
+  /** 1 as the method has it, 1.2 for a party that takes a fifth longer. */
   readonly partyFactor: number;
+  /** 0.2 for twelve minutes of rest to each hour of walking. */
   readonly restShare: number;
 };
 export type ResolvedTrip = {

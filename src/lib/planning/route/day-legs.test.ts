@@ -5,7 +5,7 @@ import { Route, WALKING_TIME_METHODS } from '../model/route.ts';
 import { dayLegs } from './day-legs.ts';
 import { climbAndDescent } from './make-profile.ts';
 import { RouteError } from './route-error.ts';
-import type { Pace } from './walking-time.ts';
+import type { Pace } from '../model/resolve-trip.ts';
 
 const routeOver = (
   lengthM: number,

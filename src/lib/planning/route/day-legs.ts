@@ -1,16 +1,10 @@
+import type { Pace } from '../model/resolve-trip.ts';
 import type { ProfilePoint, Route, RouteWaypoint } from '../model/route.ts';
 import { sliceProfile } from './along-profile.ts';
 import { type GradePiece, gradePieces } from './grade-pieces.ts';
 import { RouteError } from './route-error.ts';
 import { settle } from './settle.ts';
-import {
-  effortAlong,
-  effortBetween,
-  hoursInto,
-  methodHours,
-  type Pace,
-  walkingHours,
-} from './walking-time.ts';
+import { effortAlong, effortBetween, hoursInto, methodHours, walkingHours } from './walking-time.ts';
 
 /** A water source that a leg comes by. One at a camp, within 100 m of it along the route, is at the end of the leg to it and at the start of the leg from it. */
 export type LegSource = {

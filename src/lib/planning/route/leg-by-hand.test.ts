@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { legByHand } from './leg-by-hand.ts';
 import { RouteError } from './route-error.ts';
-import type { Pace } from './walking-time.ts';
+import type { Pace } from '../model/resolve-trip.ts';
 
 const pace: Pace = { method: 'din-33466', partyFactor: 1, restShare: 0.5 };
 

@@ -1,6 +1,6 @@
 import { type DayLeg, legOver } from './day-legs.ts';
 import { RouteError } from './route-error.ts';
-import type { Pace } from './walking-time.ts';
+import type { Pace } from '../model/resolve-trip.ts';
 
 /** A day's walk as a person types it. */
 export type TypedLeg = {

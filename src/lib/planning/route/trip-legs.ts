@@ -3,14 +3,13 @@ import type { LegSummary, Notice } from '../model/trip-plan.ts';
 import type { Trip } from '../model/trip.ts';
 import { dayLegs, type DayLeg } from './day-legs.ts';
 import { legByHand } from './leg-by-hand.ts';
+import { DIN } from './walking-time.ts';
 
 /** A leg as it is planned with: times as the user set them, and the sources that are counted on, `atM` along the route. */
 export type PlannedLeg = DayLeg & { readonly basis: LegSummary['basis'] };
 
 /** A source this near to a camp is the camp's source, m (common practice: a short walk with a bag). */
 const CAMP_SOURCE_WITHIN_M = 250;
-/** Speed on the level, km/h. Source: DIN 33466. */
-const LEVEL_KMH = 4;
 
 /** The legs that the route, or a length entered by hand, give; undefined for days of which only the hours are known. */
 export function knownLegs(trip: Trip): (DayLeg | undefined)[] {
@@ -109,24 +108,11 @@ export function legSummary(leg: PlannedLeg): LegSummary {
   };
 }
 
+/** Level ground for the hours of a day, at the speed of DIN 33466. */
 function levelLeg(day: number, walkingH: number, restShare: number): DayLeg {
-  const movingH = walkingH / (1 + restShare);
-  const distanceM = movingH * LEVEL_KMH * 1000;
-  return {
-    day,
-    fromM: 0,
-    toM: distanceM,
-    distanceM,
-    climbM: 0,
-    descentM: 0,
-    highestM: 0,
-    campAltitudeM: 0,
-    grades: distanceM > 0 ? [{ lengthM: distanceM, grade: 0, altitudeM: 0 }] : [],
-    movingH,
-    walkingH,
-    sources: [],
-    endsAt: undefined,
-  };
+  const distanceM = (walkingH / (1 + restShare)) * DIN.flatMPerH;
+  const pace = { method: 'din-33466', partyFactor: 1, restShare } as const;
+  return legByHand({ distanceM, climbM: 0, descentM: 0 }, day, pace);
 }
 
 function sourcesEvery(everyH: number, walkingH: number, leg: DayLeg): DayLeg['sources'] {

@@ -1,14 +1,8 @@
+import type { Pace } from '../model/resolve-trip.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { WALKING_TIME_METHODS } from '../model/route.ts';
-import {
-  effortAlong,
-  effortBetween,
-  hoursInto,
-  methodHours,
-  type Pace,
-  walkingHours,
-} from './walking-time.ts';
+import { effortAlong, effortBetween, hoursInto, methodHours, walkingHours } from './walking-time.ts';
 
 const profile = [
   { distanceM: 0, altitudeM: 600 },

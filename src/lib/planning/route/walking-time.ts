@@ -1,15 +1,7 @@
+import type { Pace } from '../model/resolve-trip.ts';
 import type { ProfilePoint, WalkingTimeMethod } from '../model/route.ts';
 import { LENGTH_M } from '../units/convert.ts';
 import { stepAt } from './along-profile.ts';
-
-/** How a party walks: `partyFactor` times the hours of the method, and `restShare` of that in rests besides. */
-export type Pace = {
-  readonly method: WalkingTimeMethod;
-  /** 1 as the method has it, 1.2 for a party that takes a fifth longer. */
-  readonly partyFactor: number;
-  /** 0.2 for twelve minutes of rest to each hour of walking. */
-  readonly restShare: number;
-};
 
 /** What a piece of a route asks of a walker; the efforts of pieces add up. */
 export type Effort = {
@@ -23,7 +15,7 @@ export type Effort = {
 export type WalkingHours = { readonly movingH: number; readonly walkingH: number };
 
 /** Speeds of DIN 33466 (Wegweiser für Wanderwege). */
-const DIN = { flatMPerH: 4000, upMPerH: 300, downMPerH: 500 } as const;
+export const DIN = { flatMPerH: 4000, upMPerH: 300, downMPerH: 500 } as const;
 /** Naismith 1892 (Scottish Mountaineering Club Journal 2:136): an hour for every three miles, and one more for every 2000 feet of climb. */
 const NAISMITH = { flatMPerH: 3 * LENGTH_M.mi, upMPerH: 2000 * LENGTH_M.ft } as const;
 
