@@ -12,6 +12,7 @@ const PLANNING_ORDER = [
   'route',
   'demand',
   'menu',
+  'optimiser',
   'hydration',
   'stove',
   'carry',

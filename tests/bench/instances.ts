@@ -1,4 +1,5 @@
 import { ALLERGENS, type Allergen } from '../../src/lib/planning/model/allergens.ts';
+import { randomFrom } from '../../src/lib/planning/optimiser/random.ts';
 import { PouchLot, type Stock } from '../../src/lib/planning/model/pouch-lot.ts';
 import { addDays } from '../../src/lib/planning/model/calendar.ts';
 import { Trip } from '../../src/lib/planning/model/trip.ts';
@@ -7,7 +8,7 @@ import type { MealKind } from '../../src/lib/planning/model/words.ts';
 export type Size = { readonly eaters: number; readonly days: number; readonly lots: number };
 export type Instance = { readonly trip: Trip; readonly stock: Stock };
 
-const START = '2027-07-05';
+export const START = '2027-07-05';
 
 /** How the lots of a household spread over the meals, and what a serving of each is like (invented, in the range of dry meals). */
 const KINDS: readonly {
@@ -22,17 +23,6 @@ const KINDS: readonly {
   { meal: 'dinner', dryWeightG: 145, kcalPerG: 4.4, water: 2.8 },
   { meal: 'drink', dryWeightG: 35, kcalPerG: 4.1, water: 6 },
 ];
-
-/** Mulberry32: small, seeded, good enough to spread test data. @returns a function that gives numbers from 0 to 1 */
-function randomFrom(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-}
 
 /**
  * A party and its shelf, invented: most meals find their lots, some do not.

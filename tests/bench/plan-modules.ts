@@ -10,6 +10,7 @@ import { Trip } from '../../src/lib/planning/model/trip.ts';
 import { planTrip } from '../../src/lib/planning/plan-trip.ts';
 import { knownDays, knownLegs, plannedLegs } from '../../src/lib/planning/route/trip-legs.ts';
 import { findShortfall } from '../../src/lib/planning/shortfall/find-shortfall.ts';
+import { mealBurdens } from '../../src/lib/planning/stove/meal-burdens.ts';
 import { planFuel } from '../../src/lib/planning/stove/plan-fuel.ts';
 import { makeCard } from '../../src/lib/planning/trail-card/make-card.ts';
 import { instance } from './instances.ts';
@@ -62,7 +63,8 @@ for (let run = 0; run < RUNS; run++) {
   const resolved = resolveTrip(trip, knownDays(trip, known));
   const legs = plannedLegs(trip, resolved, known);
   const demand = timed('demand', () => demandOf(resolved, legs, () => 12_000, settings));
-  const { menu } = timed('menu', () => planMenu(resolved, demand, stock, settings, firstExpired));
+  const burdens = timed('burdens', () => mealBurdens(resolved, legs, demand, settings));
+  const { menu } = timed('menu', () => planMenu(resolved, demand, stock, burdens, settings, firstExpired));
   const { water } = timed('hydration', () => planWater(resolved, legs, demand, menu, settings));
   const { fuel } = timed('stove', () => planFuel(resolved, menu, water, settings));
   const { carry } = timed('carry', () => sharePacks(resolved, menu, stock, water, fuel));

@@ -12,6 +12,7 @@ import type { CarryPlan, DayDemand, MenuPlan, Totals, TripPlan } from './model/t
 import type { Trip } from './model/trip.ts';
 import { knownDays, knownLegs, legSummary, plannedLegs, routeNotices } from './route/trip-legs.ts';
 import { findShortfall } from './shortfall/find-shortfall.ts';
+import { mealBurdens } from './stove/meal-burdens.ts';
 import { planFuel } from './stove/plan-fuel.ts';
 import { makeCard } from './trail-card/make-card.ts';
 
@@ -44,7 +45,8 @@ export function planTrip(
 
   const demandUnder = (loads: WalkingLoad) => demandOf(resolved, legs, loads, settings);
   const planWith = (demand: readonly DayDemand[]) => {
-    const { menu, notices: menuNotices } = planMenu(resolved, demand, stock, settings, planner);
+    const burdens = mealBurdens(resolved, legs, demand, settings);
+    const { menu, notices: menuNotices } = planMenu(resolved, demand, stock, burdens, settings, planner);
     const { water, notices: waterNotices } = planWater(resolved, legs, demand, menu, settings);
     const { fuel, notices: fuelNotices, assumptions } = planFuel(resolved, menu, water, settings);
     const { carry, notices: loadNotices } = sharePacks(resolved, menu, stock, water, fuel);

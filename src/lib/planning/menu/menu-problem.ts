@@ -2,7 +2,7 @@ import type { PouchLot, Stock } from '../model/pouch-lot.ts';
 import type { Settings } from '../model/settings.ts';
 import type { ResolvedEater } from '../model/resolve-trip.ts';
 import type { DayDemand } from '../model/trip-plan.ts';
-import type { MealKind } from '../model/words.ts';
+import type { MealKind, WaterKind } from '../model/words.ts';
 import { mayEat } from './exclusions.ts';
 import type { OpenedPouches, SeatedEater } from './serve-meal.ts';
 
@@ -14,12 +14,26 @@ export type MealChoice = {
   readonly opened: readonly ChosenPouches[];
 };
 
+/** What it takes to carry and cook a meal, by where on the way it is eaten. */
+export type MealBurden = {
+  readonly day: number;
+  readonly meal: MealKind;
+  /** Hours walked with its pouches. */
+  readonly carriedH: number;
+  /** Hours walked with its water, from the last source. */
+  readonly waterCarriedH: number;
+  /** Fuel for a millilitre of its water, g, by the kind of water. */
+  readonly fuelGPerMl: Readonly<Record<WaterKind, number>>;
+};
+
 /** What a planner is given. `kept` meals stand; their pouches are already out of `stock`. */
 export type MenuProblem = {
   readonly demand: readonly DayDemand[];
   readonly party: readonly ResolvedEater[];
   readonly stock: Stock;
   readonly kept: readonly MealChoice[];
+  /** One for each meal of the demand. */
+  readonly burdens: readonly MealBurden[];
   readonly settings: Settings;
 };
 
@@ -41,7 +55,7 @@ export function exclusionTable(party: readonly ResolvedEater[]): (lot: PouchLot,
 }
 
 /** Nobody eats much more at one sitting than was planned for it, whatever was opened (common practice). */
-const MEAL_CEILING = 1.75;
+export const SITTING_SHARE = 1.75;
 
 /**
  * Who sits down to a meal with what need: what is still missing to the day's target, shared among the meals that are left,
@@ -60,10 +74,10 @@ export function seatEaters(
     const eaten = eatenKcal.get(eater) ?? 0;
     const restKcal = rest.reduce((sum, kind) => sum + (mealKcal[kind] ?? 0), 0);
     const share = restKcal > 0 ? (mealKcal[meal] ?? 0) / restKcal : 0;
-    const needKcal = Math.min(Math.max(0, targetKcal - eaten) * share, (mealKcal[meal] ?? 0) * MEAL_CEILING);
+    const needKcal = Math.min(Math.max(0, targetKcal - eaten) * share, (mealKcal[meal] ?? 0) * SITTING_SHARE);
     const ceilingKcal = Math.max(
       needKcal,
-      Math.min(targetKcal * eatUpToShare - eaten, (mealKcal[meal] ?? 0) * MEAL_CEILING),
+      Math.min(targetKcal * eatUpToShare - eaten, (mealKcal[meal] ?? 0) * SITTING_SHARE),
     );
     return { name: eater, needKcal, ceilingKcal };
   });

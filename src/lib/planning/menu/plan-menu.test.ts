@@ -6,14 +6,16 @@ import { defaultSettings, type Settings } from '../model/settings.ts';
 import { resolveTrip } from '../model/resolve-trip.ts';
 import type { TripInput } from '../model/trip.ts';
 import { plannedLegs } from '../route/trip-legs.ts';
+import { mealBurdens } from '../stove/meal-burdens.ts';
 import { firstExpired } from './first-expired.ts';
 import { planMenu } from './plan-menu.ts';
 
 function planned(changes: Partial<TripInput>, stock: PouchLot[], settings: Settings = defaultSettings()) {
   const given = exampleTrip(changes);
   const trip = resolveTrip(given);
-  const demand = demandOf(trip, plannedLegs(given, trip, []), () => 0, settings);
-  return planMenu(trip, demand, stock, settings, firstExpired);
+  const legs = plannedLegs(given, trip, []);
+  const demand = demandOf(trip, legs, () => 0, settings);
+  return planMenu(trip, demand, stock, mealBurdens(trip, legs, demand, settings), settings, firstExpired);
 }
 const openedAt = (result: ReturnType<typeof planned>, day: number, meal: string) =>
   result.menu.meals

@@ -5,8 +5,14 @@ import type { DayDemand, EaterDayEnergy, MenuMeal, MenuPlan, Notice } from '../m
 import type { ChosenMeal } from '../model/trip.ts';
 import { show } from '../units/show.ts';
 import { exclusionsOf, whyNotServed } from './exclusions.ts';
-import { exclusionTable, mealKey, seatEaters, type MealChoice, type MenuPlanner } from './menu-problem.ts';
-import { serveMeal } from './serve-meal.ts';
+import {
+  exclusionTable,
+  mealKey,
+  type MealBurden,
+  type MealChoice,
+  type MenuPlanner,
+} from './menu-problem.ts';
+import { shareDay } from './share-day.ts';
 
 /** A day that misses no more than this share of its target counts as fed: labels and tables are no more exact (common practice). */
 export const FED_SHARE = 0.97;
@@ -24,11 +30,12 @@ export function planMenu(
   trip: ResolvedTrip,
   demand: readonly DayDemand[],
   stock: Stock,
+  burdens: readonly MealBurden[],
   settings: Settings,
   planner: MenuPlanner,
 ): { menu: MenuPlan; notices: Notice[] } {
   const { kept, rest, notices } = keepListedMeals(trip.menu, demand, stock);
-  const chosen = planner.choose({ demand, party: trip.party, stock: rest, kept, settings });
+  const chosen = planner.choose({ demand, party: trip.party, stock: rest, kept, burdens, settings });
   const listed = new Map(trip.menu.map((meal) => [mealKey(meal.day, meal.meal), meal]));
   const choices = new Map([...kept, ...chosen].map((choice) => [mealKey(choice.day, choice.meal), choice]));
   const menu = { planner: planner.name, ...serveMenu(trip.party, demand, choices, listed, settings) };
@@ -112,10 +119,14 @@ function serveMenu(
   const energy: EaterDayEnergy[] = [];
   for (const day of demand) {
     const eatenKcal = new Map<string, number>();
+    const openedAt = new Map(
+      day.meals.map((meal) => [meal, choices.get(mealKey(day.day, meal))?.opened ?? []]),
+    );
+    const servedAt = shareDay(day, openedAt, may, settings);
     for (const meal of day.meals) {
-      const seats = seatEaters(day, meal, eatenKcal, settings.eatUpToShare);
-      const opened = choices.get(mealKey(day.day, meal))?.opened ?? [];
-      const served = serveMeal(opened, seats, may);
+      const opened = openedAt.get(meal) ?? [];
+      const served = servedAt.get(meal);
+      if (!served) continue;
       for (const [name, kcal] of served.eatenKcal) eatenKcal.set(name, (eatenKcal.get(name) ?? 0) + kcal);
       const lotOf = new Map(opened.map(({ lot }) => [lot.code, lot]));
       meals.push({

@@ -139,6 +139,34 @@ export const StoveRun = z
   });
 export type StoveRun = z.infer<typeof StoveRun>;
 
+const points = (what: string) =>
+  z
+    .number('must be a number of points')
+    .min(0, 'must not be negative')
+    .max(10_000, 'must be at most 10,000 points')
+    .describe(what);
+
+/**
+ * What a menu costs, in points: the less, the better the menu. One point is one kcal missing to an eater's day, and the others say for what of theirs one would
+ * give up as much. Not physics but taste (common practice): hunger before waste, waste before boredom, boredom before weight, weight before fuel and age.
+ */
+export const MenuCosts = z.strictObject({
+  missingKcal: points("Each kcal missing to an eater's day").default(1),
+  smallMealKcal: points('Each kcal missing to the least that a meal should bring').default(1),
+  leftOverKcal: points('Each kcal opened and not eaten').default(0.3),
+  aboveCeilingKcal: points('Each kcal eaten above the most that an eater eats in a day').default(0.3),
+  repeat: points('Each time that a recipe comes again too soon').default(60),
+  carriedKgH: points(
+    'Each kilogram of pouches, or of water for them, carried for an hour of walking',
+  ).default(1),
+  fuelG: points('Each gram of fuel burnt for the meals').default(0.1),
+  shelfLifeYear: points(
+    'Each year of shelf life that an opened pouch would still have had, up to two',
+  ).default(2),
+  proteinG: points('Each gram of protein that a day falls short of the floor').default(0.1),
+});
+export type MenuCosts = z.infer<typeof MenuCosts>;
+
 /** What holds for every trip of a household until it is changed. */
 export const Settings = z.strictObject({
   unitSystem: z.enum(['metric', 'us']).default('metric').describe('Units shown: metric or US customary'),
@@ -178,6 +206,16 @@ export const Settings = z.strictObject({
     .describe(
       "Most that an eater eats in a day, as a multiple of the day's target; what is opened above it is left over",
     ),
+  mealFloorShare: Share.default(0.5).describe(
+    'Least that a meal should bring, as a share of what is planned for it',
+  ),
+  proteinFloorG: z
+    .number('must be a number of grams')
+    .min(0, 'must not be negative')
+    .max(100, 'must be at most 100 g')
+    .default(20)
+    .describe('Least protein in the food opened on a day, g per 1000 kcal, where it is known'),
+  menuCosts: MenuCosts.prefault({}),
   waterAtRestMl: z
     .number('must be a volume')
     .min(1000, 'must be at least 1000 ml')

@@ -24,8 +24,17 @@ const MELTED_C = 5;
 const ROLLING_BOIL_KW = 0.3;
 export const safeBoilMin = (altitudeM: number): number => (altitudeM > 2000 ? 3 : 1);
 
+/** What is left of an efficiency in the wind and cold of a stop. */
+export function efficiencyIn(stop: ResolvedDay, efficiency: number): number {
+  return (
+    efficiency *
+    WIND_FACTOR[stop.wind] *
+    (1 - COLD_LOSS_PER_DEGREE * Math.max(0, MILD_C - stop.airTemperatureC))
+  );
+}
+
 /** The efficiency of the stove in calm mild air, where it comes from, and its range. */
-function stoveEfficiency(
+export function stoveEfficiency(
   trip: ResolvedTrip,
   settings: Settings,
 ): { value: number; low: number; high: number; basis: FuelPlan['efficiencyBasis']; assumption?: Assumption } {
@@ -79,10 +88,7 @@ export function planFuel(
     toC: number,
     extraKJ = 0,
   ): Boil => {
-    const efficiency =
-      stove.value *
-      WIND_FACTOR[stop.wind] *
-      (1 - COLD_LOSS_PER_DEGREE * Math.max(0, MILD_C - stop.airTemperatureC));
+    const efficiency = efficiencyIn(stop, stove.value);
     const potsful = Math.ceil(waterMl / potMl);
     const potKJ = potsful * (potG / 1000) * POT_SPECIFIC_HEAT * Math.max(0, toC - stop.waterTemperatureC);
     const heatKJ = heatForWaterKJ(waterMl, stop.waterTemperatureC, toC) + potKJ + extraKJ * potsful;

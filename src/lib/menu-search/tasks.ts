@@ -1,0 +1,91 @@
+import type { MenuProblem } from '../planning/menu/menu-problem.ts';
+import { boundByTree, boundMenu } from '../planning/optimiser/bound-menu.ts';
+import {
+  relaxedRules,
+  whyHere,
+  worthOneMore,
+  type OneMore,
+  type Relaxed,
+  type WhyHere,
+} from '../planning/optimiser/explain-menu.ts';
+import { buildMenuModel, type OpenedAt } from '../planning/optimiser/menu-model.ts';
+import { otherMenus, type OtherMenu } from '../planning/optimiser/other-menus.ts';
+import { searchMenu, workFor, type Effort } from '../planning/optimiser/search-menu.ts';
+import { highsSolver } from './highs-solver.ts';
+
+/** What a worker can be asked. A problem is plain data, so each worker builds the model for itself. */
+export type Task =
+  | {
+      readonly kind: 'search';
+      readonly problem: MenuProblem;
+      readonly effort: Effort;
+      readonly start: readonly OpenedAt[];
+    }
+  | { readonly kind: 'bound'; readonly problem: MenuProblem; readonly effort: Effort }
+  | { readonly kind: 'explain'; readonly problem: MenuProblem; readonly opened: readonly OpenedAt[] }
+  | { readonly kind: 'weigh'; readonly problem: MenuProblem; readonly opened: readonly OpenedAt[] };
+
+/** What it tells while it works: the best menu so far, or a bound that no menu is under. */
+export type Report =
+  | {
+      readonly kind: 'menu';
+      readonly done: number;
+      readonly points: number;
+      readonly opened: readonly OpenedAt[];
+    }
+  | { readonly kind: 'bound'; readonly points: number; readonly opened?: readonly OpenedAt[] };
+
+export type Explained = { readonly why: readonly WhyHere[]; readonly oneMore: readonly OneMore[] };
+export type Weighed = { readonly relaxed: readonly Relaxed[]; readonly others: readonly OtherMenu[] };
+export type Outcome<T extends Task['kind']> = T extends 'explain'
+  ? Explained
+  : T extends 'weigh'
+    ? Weighed
+    : undefined;
+
+/** Nodes of the tree that a thorough bound looks at; the root, with its cuts, gives most of it (measured). */
+const NODES = 40;
+/** Part of the quick search's work for each rule relaxed and each other menu. */
+const WEIGH_SHARE = 0.35;
+
+/** Does a task, reporting as it goes. */
+export async function doTask(
+  task: Task,
+  report: (report: Report) => void,
+): Promise<Explained | Weighed | undefined> {
+  const model = buildMenuModel(task.problem);
+  switch (task.kind) {
+    case 'search': {
+      const work = workFor(model, task.effort);
+      const search = searchMenu(model, { seed: 1, work, start: task.start });
+      for (let next = search.next(); ; next = search.next()) {
+        report({ kind: 'menu', ...next.value });
+        if (next.done) return undefined;
+      }
+    }
+     
+    case 'bound': {
+      const solver = await highsSolver();
+      report({ kind: 'bound', ...boundMenu(model, solver) });
+      const better = task.effort === 'thorough' ? boundByTree(model, solver, NODES) : undefined;
+      if (better) report({ kind: 'bound', ...better });
+      return undefined;
+    }
+    case 'explain':
+      return { why: whyHere(model, task.opened), oneMore: worthOneMore(model, task.opened) };
+    case 'weigh': {
+      const work = workFor(model, 'quick') * WEIGH_SHARE;
+      return {
+        relaxed: ended(relaxedRules(model, task.opened, work)),
+        others: ended(otherMenus(model, task.opened, work)),
+      };
+    }
+  }
+}
+
+function ended<T>(steps: Generator<void, T>): T {
+  for (;;) {
+    const next = steps.next();
+    if (next.done) return next.value;
+  }
+}

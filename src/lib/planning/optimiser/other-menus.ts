@@ -1,0 +1,68 @@
+import type { Settings } from '../model/settings.ts';
+import { withSettings, type MenuModel, type OpenedAt } from './menu-model.ts';
+import { scoreMenu, type MenuScore } from './score-menu.ts';
+import { searchMenu } from './search-menu.ts';
+
+/** Menus that put one wish before the others. */
+export const WISHES = ['lightest', 'most varied', 'oldest stock first'] as const;
+export type Wish = (typeof WISHES)[number];
+
+export type OtherMenu = {
+  readonly wish: Wish;
+  readonly opened: readonly OpenedAt[];
+  /** By the costs of the settings, not of the wish. */
+  readonly score: MenuScore;
+};
+
+/** How much more than in the settings the wish weighs: enough to change the menu, too little to leave anybody hungry (trials on the benchmark's instances). */
+const MORE = 6;
+/** A menu that costs more than the best by over this share and these points is no near-equal; the wish is then weighed less. */
+const NEAR_SHARE = 0.1;
+const NEAR_POINTS = 30;
+
+const wished: Readonly<Record<Wish, (settings: Settings, more: number) => Settings>> = {
+  lightest: (settings, more) => withCost(settings, 'carriedKgH', more),
+  'most varied': (settings, more) => ({
+    ...withCost(settings, 'repeat', Math.min(1, more / MORE)),
+    repeatAfterDays: 14,
+  }),
+  'oldest stock first': (settings, more) => withCost(settings, 'shelfLifeYear', 4 * more),
+};
+
+function withCost(
+  settings: Settings,
+  cost: 'carriedKgH' | 'repeat' | 'shelfLifeYear',
+  more: number,
+): Settings {
+  const { menuCosts } = settings;
+  return { ...settings, menuCosts: { ...menuCosts, [cost]: menuCosts[cost] * more } };
+}
+
+/**
+ * Three menus that differ in what they put first, each found by searching on from the best with that wish weighed more, and less again where it costs too much.
+ *
+ * @param work moves for each search
+ */
+export function* otherMenus(
+  model: MenuModel,
+  best: readonly OpenedAt[],
+  work: number,
+): Generator<void, OtherMenu[]> {
+  const bestPoints = scoreMenu(model, best).points;
+  const nearPoints = bestPoints + Math.max(NEAR_POINTS, bestPoints * NEAR_SHARE);
+  const others: OtherMenu[] = [];
+  for (const wish of WISHES) {
+    let found: OtherMenu | undefined;
+    for (let more = MORE; more > 1.02; more = 1 + (more - 1) / 3) {
+      const settings = wished[wish](model.settings, more);
+      const search = searchMenu(withSettings(model, settings), { seed: 1, work, start: best });
+      let next = search.next();
+      for (; !next.done; next = search.next()) yield;
+      const { opened } = next.value;
+      found = { wish, opened, score: scoreMenu(model, opened) };
+      if (found.score.points <= nearPoints) break;
+    }
+    if (found) others.push(found);
+  }
+  return others;
+}
