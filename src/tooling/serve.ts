@@ -63,7 +63,7 @@ export async function serve(wanted: number): Promise<Running> {
   const port = await listenOnFree(server, wanted);
   const origin = `http://${HOST}:${port}`;
   // The handler reads its settings from the environment when it is loaded, so it is loaded after the port is known.
-  Object.assign(process.env, { ORIGIN: origin, BODY_SIZE_LIMIT: LARGEST_UPLOAD });
+  Object.assign(process.env, { ORIGIN: origin, BODY_SIZE_LIMIT: LARGEST_UPLOAD, RIDGELARDER_ROOT: ROOT });
   const build: { handler: RequestListener } = await import(
     pathToFileURL(path.join(ROOT, 'build/handler.js')).href
   );

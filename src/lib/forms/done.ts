@@ -1,6 +1,6 @@
 import type { Cookies } from '@sveltejs/kit';
 
-/** What a page can say once, after an action that led there. The cookie holds the key only, so no text can be slipped in. */
+/** What a page can say once, after an action that led there. The cookie holds the keys only, so no text can be slipped in. */
 const DONE = {
   'lot-added': 'The lot is on the shelf.',
   'lot-saved': 'The lot is saved.',
@@ -25,14 +25,23 @@ const DONE = {
   'pouches-released': 'The pouches are back on the shelf.',
   'pouches-packed': 'The pouches are packed.',
   'pouches-back': 'What came back is on the shelf again. The rest is entered as eaten.',
+  'search-failed':
+    'The search for the best menu could not be run, so this one is first expired, first out. Plan again, under Menu, tries once more.',
   'demo-filled': 'The demo is in: an invented shelf and a trip to plan from it.',
 } as const;
 export type Done = keyof typeof DONE;
 
 const COOKIE = 'done';
 
-export function sayDone(cookies: Cookies, done: Done): void {
-  cookies.set(COOKIE, done, { path: '/', maxAge: 60, httpOnly: true, sameSite: 'lax', secure: false });
+/** @param done what to say, in this order; what is `false` is left out */
+export function sayDone(cookies: Cookies, ...done: (Done | false)[]): void {
+  cookies.set(COOKIE, done.filter(Boolean).join(' '), {
+    path: '/',
+    maxAge: 60,
+    httpOnly: true,
+    sameSite: 'lax',
+    secure: false,
+  });
 }
 
 /** @returns what there is to say, once. */
@@ -40,5 +49,6 @@ export function takeDone(cookies: Cookies): string | undefined {
   const done = cookies.get(COOKIE);
   if (done === undefined) return undefined;
   cookies.delete(COOKIE, { path: '/', secure: false });
-  return Object.hasOwn(DONE, done) ? DONE[done as Done] : undefined;
+  const known = done.split(' ').filter((key) => Object.hasOwn(DONE, key));
+  return known.map((key) => DONE[key as Done]).join(' ') || undefined;
 }

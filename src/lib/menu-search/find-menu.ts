@@ -50,7 +50,7 @@ type Best = { readonly opened: readonly OpenedAt[]; readonly bound: number | und
 
 /** Where the loads move the needs, the menu is looked for again with the new ones, at most so often. */
 const MOST_ROUNDS = 3;
-const SETTLED_KCAL = 10;
+export const SETTLED_KCAL = 10;
 
 /** How much worse than the best possible a menu may be, as a share of its points; undefined without a bound. */
 export function gapShare(points: number, bound: number | undefined): number | undefined {
@@ -105,8 +105,8 @@ export class MenuFinder {
   }
 
   /** What a relaxed rule would gain, and other menus to choose from. */
-  weigh(problem: MenuProblem, opened: readonly OpenedAt[]): Promise<Weighed> {
-    return this.#search.run({ kind: 'weigh', problem, opened }, () => undefined);
+  weigh(problem: MenuProblem, opened: readonly OpenedAt[], signal?: AbortSignal): Promise<Weighed> {
+    return this.#search.run({ kind: 'weigh', problem, opened }, () => undefined, signal);
   }
 
   async close(): Promise<void> {
@@ -143,7 +143,8 @@ export class MenuFinder {
   }
 }
 
-const named = (meals: ReturnType<typeof firstExpired.choose>) =>
+/** The meals of a planner by the codes of their lots. */
+export const named = (meals: ReturnType<typeof firstExpired.choose>) =>
   meals.map(({ day, meal, opened }) => ({
     day,
     meal,
@@ -172,7 +173,7 @@ function plannerOf(model: MenuModel, opened: readonly OpenedAt[], explained?: Ex
 }
 
 /** The most that any eater's target of a day differs between two problems, kcal. */
-function movedKcal(before: MenuProblem, after: MenuProblem): number {
+export function movedKcal(before: MenuProblem, after: MenuProblem): number {
   return Math.max(
     0,
     ...before.demand.flatMap((day, index) =>

@@ -11,6 +11,7 @@ const root = (): string => process.env['RIDGELARDER_ROOT'] || process.cwd();
 export class TaskRunner {
   #worker: Worker | undefined;
   #queue: Promise<unknown> = Promise.resolve();
+  #closed = false;
 
   /**
    * @param signal stops the task, its turn come or not; it then rejects with the reason
@@ -29,13 +30,16 @@ export class TaskRunner {
     return turn as Promise<Outcome<T['kind']>>;
   }
 
+  /** Ends the thread; what runs or waits in it fails. */
   async close(): Promise<void> {
+    this.#closed = true;
     const worker = this.#worker;
     this.#worker = undefined;
     await worker?.terminate();
   }
 
-  #runNow(task: Task, report: (report: Report) => void, signal?: AbortSignal): Promise<unknown> {
+  async #runNow(task: Task, report: (report: Report) => void, signal?: AbortSignal): Promise<unknown> {
+    if (this.#closed) throw new Error('the search for menus is closed');
     const worker = (this.#worker ??= new Worker(join(root(), 'src/lib/menu-search/worker.ts')));
     worker.ref();
     return new Promise((resolve, reject) => {

@@ -1,16 +1,18 @@
 import { join } from 'node:path';
 import { openDatabase } from './database/open-database.ts';
 import { ImportRepository } from './import-repository.ts';
+import { MenuSearches } from './menu-searches.ts';
 import { SettingsRepository } from './settings-repository.ts';
 import { ShelfRepository } from './shelf-repository.ts';
 import { TripRepository } from './trip-repository.ts';
 
-/** All that is kept in one data folder. */
+/** All that is kept in one data folder, and what looks for menus from it. */
 export type App = {
   readonly shelf: ShelfRepository;
   readonly trips: TripRepository;
   readonly settings: SettingsRepository;
   readonly imports: ImportRepository;
+  readonly menus: MenuSearches;
   /** @returns the calendar date where the program runs, ISO 8601 */
   today(): string;
   close(): Promise<void>;
@@ -24,13 +26,18 @@ export type App = {
 export async function openApp(folder: string, clock: () => Date = () => new Date()): Promise<App> {
   const db = await openDatabase(folder);
   const now = () => clock().toISOString();
+  const menus = new MenuSearches();
   return {
     shelf: new ShelfRepository(db, now),
     trips: new TripRepository(db, now),
     settings: new SettingsRepository(db),
     imports: new ImportRepository(db, join(folder, 'imports'), clock),
+    menus,
     today: () => localDate(clock()),
-    close: () => db.destroy(),
+    close: async () => {
+      await menus.close();
+      await db.destroy();
+    },
   };
 }
 

@@ -1,5 +1,5 @@
 import { planTrip } from '../planning/plan-trip.ts';
-import { forgetUnlocked, keepMenu } from '../planning/menu/edit-menu.ts';
+import { keepMenu } from '../planning/menu/edit-menu.ts';
 import type { Stock } from '../planning/model/pouch-lot.ts';
 import type { Settings } from '../planning/model/settings.ts';
 import type { TripPlan } from '../planning/model/trip-plan.ts';
@@ -29,22 +29,6 @@ export async function planStoredTrip(app: App, id: string): Promise<PlannedTrip>
       'There is no such trip. It may have been deleted; the list of trips shows those there are.',
     );
   return { stored, stock, settings, plan: planTrip(stored.trip, stock, settings) };
-}
-
-/**
- * Plans the meals that are not locked anew and lists the whole menu, so that a later change of one meal leaves the others alone.
- * A menu without a single pouch is not listed: it is planned at every look until the shelf has something for it.
- */
-export function planAgain(trip: Trip, stock: Stock, settings: Settings): Trip {
-  const open = forgetUnlocked(trip);
-  const plan = planTrip(open, stock, settings);
-  return plan.totals.pouches > 0 ? keepMenu(open, plan.menu) : open;
-}
-
-/** Stores a new trip with its first menu. */
-export async function createPlannedTrip(app: App, trip: Trip): Promise<StoredTrip> {
-  const [stock, settings] = await Promise.all([app.shelf.stockFor(undefined), app.settings.get()]);
-  return app.trips.createTrip(planAgain({ ...trip, menu: [] }, stock, settings));
 }
 
 /**
@@ -82,11 +66,15 @@ export function changeMenu(
 ): Promise<StoredTrip> {
   return changeTrip(app, id, (planned) => {
     const { stored, plan } = planned;
-    if (stored.stage === 'packed')
-      throw new UserError(
-        'Refused',
-        `"${stored.trip.name}" is packed, so its menu stays as it is. Note first, under Set aside, what came back.`,
-      );
+    refuseWhilePacked(stored);
     return change(keepMenu(stored.trip, plan.menu), planned);
   });
 }
+
+/** @throws UserError `Refused` where the trip is packed: its menu is in the packs */
+export function refuseWhilePacked({ stage, trip }: StoredTrip): void {
+  if (stage === 'packed') throw new UserError('Refused', packedWords(trip));
+}
+
+export const packedWords = ({ name }: Trip): string =>
+  `"${name}" is packed, so its menu stays as it is. Note first, under Set aside, what came back.`;

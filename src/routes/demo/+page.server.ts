@@ -6,14 +6,14 @@ import { fillDemo } from './fill-demo.ts';
 
 export const actions: Actions = {
   default: async ({ locals, cookies }) => {
-    let tripId: string;
+    let filled: Awaited<ReturnType<typeof fillDemo>>;
     try {
-      tripId = await fillDemo(locals.app);
+      filled = await fillDemo(locals.app);
     } catch (caught) {
       if (caught instanceof UserError) return fail(caught.status, { message: caught.message });
       throw caught;
     }
-    sayDone(cookies, 'demo-filled');
-    redirect(303, `/trips/${tripId}`);
+    sayDone(cookies, 'demo-filled', filled.searchFailed && 'search-failed');
+    redirect(303, `/trips/${filled.stored.id}`);
   },
 };

@@ -17,11 +17,12 @@ afterEach(async () => {
 });
 
 it('fills an empty shelf and plans a trip from it', async () => {
-  const id = await fillDemo(app);
+  const { stored, searchFailed } = await fillDemo(app);
+  expect(searchFailed).toBe(false);
   const lots = await app.shelf.listLots();
   expect(lots.length).toBeGreaterThanOrEqual(20);
   expect(lots.every(({ onShelf, setAside }) => onShelf > 0 && setAside === 0)).toBe(true);
-  expect(await app.trips.getTrip(id)).toMatchObject({ stage: 'open', trip: { dayCount: 5 } });
+  expect(await app.trips.getTrip(stored.id)).toMatchObject({ stage: 'open', trip: { dayCount: 5 } });
 });
 
 it('does not mix with a shelf that is in use, and says so', async () => {

@@ -11,7 +11,8 @@ import { lockMeal, type MealPlace } from '$lib/planning/menu/edit-menu.ts';
 import { mealOptions } from '$lib/planning/menu/meal-options.ts';
 import { FormReader } from '$lib/forms/read-form.ts';
 import { UserError } from '$lib/server/errors.ts';
-import { changeMenu, planAgain, planStoredTrip } from '$lib/server/plan-stored-trip.ts';
+import { planStoredMeals } from '$lib/server/plan-meals.ts';
+import { changeMenu, planStoredTrip } from '$lib/server/plan-stored-trip.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
 import { narrowed, readPlace } from '$lib/trip-forms/meal-place.ts';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
@@ -42,11 +43,15 @@ export const actions: Actions = {
     }),
   planAgain: async ({ locals: { app }, params }) => {
     try {
-      await changeMenu(app, params.id, (trip, { stock, settings }) => planAgain(trip, stock, settings));
+      const { searchFailed } = await planStoredMeals(app, params.id);
+      return {
+        said: searchFailed
+          ? 'Planned again, first expired, first out: the search for the best menu could not be run. Locked meals are as they were.'
+          : 'Planned again. Locked meals are as they were.',
+      };
     } catch (caught) {
       return refuse(caught);
     }
-    return { said: 'Planned again. Locked meals are as they were.' };
   },
 };
 

@@ -4,7 +4,8 @@ import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { dropMeals } from '$lib/planning/menu/edit-menu.ts';
 import { TRIP_DEFAULTS } from '$lib/planning/model/trip-defaults.ts';
-import { createPlannedTrip, planAgain, planStoredTrip } from '$lib/server/plan-stored-trip.ts';
+import { createPlannedTrip, planMeals, type PlannedMeals } from '$lib/server/plan-meals.ts';
+import { planStoredTrip } from '$lib/server/plan-stored-trip.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
 import { dropped, type Dropped } from '$lib/trip-forms/dropped.ts';
 import {
@@ -64,12 +65,18 @@ export const actions: Actions = {
 
     const trip = dropMeals({ ...result.trip, menu: stored.trip.menu }, drops.meals);
     const replan = read.text('replan') === 'yes' && stored.stage !== 'packed';
+    let planned: PlannedMeals | undefined;
     try {
-      await app.trips.updateTrip(stored.id, replan ? planAgain(trip, stock, settings) : trip, stored.version);
+      planned = replan ? await planMeals(app, stored.id, { trip, stock, settings }) : undefined;
+      await app.trips.updateTrip(stored.id, planned?.trip ?? trip, stored.version);
     } catch (caught) {
       return refuse(addUserError(read, caught));
     }
-    sayDone(cookies, replan ? 'trip-replanned' : 'trip-saved');
+    sayDone(
+      cookies,
+      replan ? 'trip-replanned' : 'trip-saved',
+      planned?.searchFailed === true && 'search-failed',
+    );
     redirect(303, `/trips/${stored.id}/party`);
   },
 
@@ -103,9 +110,9 @@ export const actions: Actions = {
   duplicate: async ({ locals: { app }, params, cookies }) => {
     const { stored } = await planStoredTrip(app, params.id).catch(toHttpError);
     const name = `${stored.trip.name.slice(0, 110)} (copy)`;
-    const { id } = await createPlannedTrip(app, { ...stored.trip, name });
-    sayDone(cookies, 'trip-copied');
-    redirect(303, `/trips/${id}/party`);
+    const copy = await createPlannedTrip(app, { ...stored.trip, name });
+    sayDone(cookies, 'trip-copied', copy.searchFailed && 'search-failed');
+    redirect(303, `/trips/${copy.stored.id}/party`);
   },
 
   delete: async ({ request, locals: { app }, params, cookies }) => {

@@ -1,0 +1,225 @@
+import { createHash } from 'node:crypto';
+import { movedKcal, MenuFinder, type FoundMenu } from '../menu-search/find-menu.ts';
+import { menuFigures, type MenuFigures } from '../menu-search/menu-figures.ts';
+import { planWithMenu, type StandingMenu } from '../menu-search/standing-menu.ts';
+import { forgetUnlocked } from '../planning/menu/edit-menu.ts';
+import type { MenuProblem } from '../planning/menu/menu-problem.ts';
+import type { Stock } from '../planning/model/pouch-lot.ts';
+import type { Settings } from '../planning/model/settings.ts';
+import type { Trip } from '../planning/model/trip.ts';
+import type { OneMore, Relaxed } from '../planning/optimiser/explain-menu.ts';
+import type { OpenedAt } from '../planning/optimiser/menu-model.ts';
+import type { Wish } from '../planning/optimiser/other-menus.ts';
+import type { Effort } from '../planning/optimiser/search-menu.ts';
+import { UserError } from './errors.ts';
+
+/** What a menu is looked for from. Of the trip's own menu only the locked meals count. */
+export type Given = { readonly trip: Trip; readonly stock: Stock; readonly settings: Settings };
+
+/** A menu that can be taken: the best that was found, or one that puts a wish first. */
+export type Choice = {
+  readonly name: Wish | 'best found';
+  readonly opened: readonly OpenedAt[];
+  readonly figures: MenuFigures;
+};
+
+/** What is known about the menus of a trip, as long as its needs, the shelf and the settings stay as they are. */
+export type Known = {
+  readonly problem: MenuProblem;
+  /** What no menu is under, points. */
+  readonly bound: number | undefined;
+  readonly found: { readonly opened: readonly OpenedAt[]; readonly points: number } | undefined;
+  /** Comparisons made from one menu. */
+  readonly compared:
+    | {
+        readonly from: readonly OpenedAt[];
+        readonly oneMore: readonly OneMore[];
+        readonly relaxed: readonly Relaxed[];
+        readonly choices: readonly Choice[];
+      }
+    | undefined;
+};
+
+/** A search that runs now. */
+export type Running = {
+  readonly phase: 'search' | 'compare';
+  /** Share of the search's budget used. */
+  readonly done: number;
+  /** The best so far and what no menu is under, points, once known. */
+  readonly points: number | undefined;
+  readonly bound: number | undefined;
+  readonly elapsedMs: number;
+};
+type Entry = { phase: Running['phase']; told: Omit<Running, 'phase' | 'elapsedMs'>; stop: AbortController };
+
+/** Trips whose menus are remembered; the one asked for longest ago is forgotten first. */
+const MOST_KEPT = 20;
+
+/** Searches for menus by trip: one at a time for each, with its progress, and what the last one found. All in memory. */
+export class MenuSearches {
+  readonly #finder: MenuFinder;
+  readonly #running = new Map<string, Entry & { readonly startedAt: number }>();
+  readonly #known = new Map<string, { readonly given: string; readonly known: Known }>();
+  #closed = false;
+
+  constructor(finder: MenuFinder = new MenuFinder()) {
+    this.#finder = finder;
+  }
+
+  /**
+   * Looks for a menu.
+   *
+   * @param id the trip that it is for; left out for one that is not stored yet
+   * @throws UserError `Refused` while another search for this trip runs; Error where the search cannot be run
+   */
+  async search(id: string | undefined, given: Given, effort: Effort): Promise<FoundMenu> {
+    const find = (entry?: Entry) =>
+      this.#finder.find(given.trip, given.stock, given.settings, {
+        effort,
+        ...(entry && {
+          signal: entry.stop.signal,
+          progress: ({ done, points, bound }) => (entry.told = { done, points, bound }),
+        }),
+      });
+    if (id === undefined) return this.#unlessClosed(find());
+    const found = await this.#alone(id, given.trip.name, 'search', find);
+    this.keep(id, given, found);
+    return found;
+  }
+
+  /** Remembers what was found for a trip. */
+  keep(id: string, given: Given, { problem, opened, score, bound }: FoundMenu): void {
+    const before = this.known(id, given);
+    const same = before && movedKcal(before.problem, problem) === 0 ? before : undefined;
+    const bounds = [same?.bound, bound].filter((points) => points !== undefined);
+    this.#put(id, given, {
+      problem,
+      bound: bounds.length > 0 ? Math.max(...bounds) : undefined,
+      found: same?.found && same.found.points <= score.points ? same.found : { opened, points: score.points },
+      compared: same?.compared,
+    });
+  }
+
+  /**
+   * Looks for what a menu could be changed into: other menus, rules relaxed, one more pouch of a lot.
+   *
+   * @throws UserError `Refused` while another search for this trip runs, or where it was stopped; Error where it cannot be run
+   */
+  async compare(id: string, given: Given, { problem, model, opened }: StandingMenu): Promise<void> {
+    const { trip, stock, settings } = given;
+    const known = this.known(id, given);
+    const found = known?.problem === problem ? known.found : undefined;
+    const compared = await this.#alone(id, trip.name, 'compare', async ({ stop }) => {
+      const { oneMore } = await this.#finder.explain(problem, opened);
+      const weighed = await this.#finder.weigh(problem, opened, stop.signal).catch((caught: unknown) => {
+        if (!stop.signal.aborted) throw caught;
+        throw new UserError('Refused', 'The comparison was stopped; the menu is as it was.');
+      });
+      const others = weighed.others.map(({ wish, opened, score }) => ({
+        name: wish,
+        opened,
+        points: score.points,
+      }));
+      const choices = [...(found ? [{ name: 'best found' as const, ...found }] : []), ...others];
+      return {
+        from: opened,
+        oneMore,
+        relaxed: weighed.relaxed,
+        choices: choices.map(({ name, opened, points }): Choice => ({
+          name,
+          opened,
+          figures: menuFigures(
+            planWithMenu(trip, stock, settings, { model, opened, why: name }),
+            model,
+            opened,
+            points,
+          ),
+        })),
+      };
+    });
+    this.#put(id, given, {
+      problem,
+      bound: known?.problem === problem ? known.bound : undefined,
+      found,
+      compared,
+    });
+  }
+
+  /** @returns what is known about the menus of a trip, if it was found from the same trip, shelf and settings. */
+  known(id: string, given: Given): Known | undefined {
+    const entry = this.#known.get(id);
+    return entry?.given === fingerprint(given) ? entry.known : undefined;
+  }
+
+  running(id: string): Running | undefined {
+    const entry = this.#running.get(id);
+    return entry && { phase: entry.phase, ...entry.told, elapsedMs: performance.now() - entry.startedAt };
+  }
+
+  /** Makes the search of a trip end with the best so far. @returns whether there was one */
+  stop(id: string): boolean {
+    const entry = this.#running.get(id);
+    entry?.stop.abort();
+    return entry !== undefined;
+  }
+
+  /** Ends all searches; what they had found is dropped. */
+  async close(): Promise<void> {
+    this.#closed = true;
+    await this.#finder.close();
+  }
+
+  async #alone<T>(
+    id: string,
+    name: string,
+    phase: Entry['phase'],
+    work: (entry: Entry) => Promise<T>,
+  ): Promise<T> {
+    const other = this.running(id);
+    if (other)
+      throw new UserError(
+        'Refused',
+        `A menu for "${name}" is being looked for already, since ${Math.ceil(other.elapsedMs / 1000)} s. Wait until it is there, or stop it on the page "How good is this menu?"; then try again.`,
+      );
+    const entry = {
+      phase,
+      told: { done: 0, points: undefined, bound: undefined },
+      stop: new AbortController(),
+      startedAt: performance.now(),
+    };
+    this.#running.set(id, entry);
+    try {
+      return await this.#unlessClosed(work(entry));
+    } finally {
+      this.#running.delete(id);
+    }
+  }
+
+  /** A search that fails because the program ends must not be taken for one that could not start. */
+  async #unlessClosed<T>(work: Promise<T>): Promise<T> {
+    try {
+      return await work;
+    } catch (caught) {
+      if (!this.#closed) throw caught;
+      throw new UserError(
+        'Busy',
+        'Ridgelarder is being stopped, so the search was ended; nothing was changed.',
+      );
+    }
+  }
+
+  #put(id: string, given: Given, known: Known): void {
+    this.#known.delete(id);
+    this.#known.set(id, { given: fingerprint(given), known });
+    for (const oldest of this.#known.keys()) {
+      if (this.#known.size <= MOST_KEPT) break;
+      this.#known.delete(oldest);
+    }
+  }
+}
+
+function fingerprint({ trip, stock, settings }: Given): string {
+  return createHash('sha256')
+    .update(JSON.stringify([forgetUnlocked(trip), stock, settings]))
+    .digest('base64');
+}

@@ -1,0 +1,200 @@
+import type { FoundMenu } from '../menu-search/find-menu.ts';
+import { planWithMenu, standingMenu } from '../menu-search/standing-menu.ts';
+import { forgetUnlocked, keepMenu, listedMeal } from '../planning/menu/edit-menu.ts';
+import { buildMenuModel } from '../planning/optimiser/menu-model.ts';
+import type { Effort } from '../planning/optimiser/search-menu.ts';
+import { planTrip } from '../planning/plan-trip.ts';
+import type { Trip } from '../planning/model/trip.ts';
+import type { App } from './app.ts';
+import { UserError } from './errors.ts';
+import type { Choice, Given } from './menu-searches.ts';
+import { packedWords, planStoredTrip, refuseWhilePacked, type PlannedTrip } from './plan-stored-trip.ts';
+import type { StoredTrip } from './trip-repository.ts';
+
+/** A trip with its whole menu listed. */
+export type PlannedMeals = {
+  readonly trip: Trip;
+  /** Left out where nothing was looked for: there is nothing to choose, or the search could not be run. */
+  readonly found?: FoundMenu;
+  /** The search could not be run, and the meals are planned first expired, first out. */
+  readonly searchFailed: boolean;
+};
+
+/**
+ * Plans the meals that are not locked anew and lists the whole menu, so that a later change of one meal leaves the others alone.
+ * A menu without a single pouch is not listed: it is planned at every look until the shelf has something for it.
+ *
+ * @param id the trip, where it is stored already
+ * @throws UserError `Refused` while another search for this trip runs
+ */
+export async function planMeals(
+  app: App,
+  id: string | undefined,
+  given: Given,
+  effort: Effort = 'quick',
+): Promise<PlannedMeals> {
+  if (!given.stock.some(({ pouches }) => pouches > 0))
+    return { trip: planByExpiry(given), searchFailed: false };
+  try {
+    const found = await app.menus.search(id, given, effort);
+    return { trip: found.trip, found, searchFailed: false };
+  } catch (caught) {
+    if (caught instanceof UserError) throw caught;
+    logFailure(caught);
+    return { trip: planByExpiry(given), searchFailed: true };
+  }
+}
+
+function planByExpiry({ trip, stock, settings }: Given): Trip {
+  const open = forgetUnlocked(trip);
+  const plan = planTrip(open, stock, settings);
+  return plan.totals.pouches > 0 ? keepMenu(open, plan.menu) : open;
+}
+
+/** Stores a new trip with its first menu. */
+export async function createPlannedTrip(
+  app: App,
+  newTrip: Trip,
+): Promise<{ stored: StoredTrip; searchFailed: boolean }> {
+  const [stock, settings] = await Promise.all([app.shelf.stockFor(undefined), app.settings.get()]);
+  const given = { trip: { ...newTrip, menu: [] }, stock, settings };
+  const { trip, found, searchFailed } = await planMeals(app, undefined, given);
+  const stored = await app.trips.createTrip(trip);
+  if (found) app.menus.keep(stored.id, given, found);
+  return { stored, searchFailed };
+}
+
+/**
+ * Plans the meals of a stored trip that are not locked anew.
+ *
+ * @throws UserError `NotFound`; `Refused` while it is packed or another search for it runs; `StaleVersion` where somebody changed it meanwhile
+ */
+export async function planStoredMeals(app: App, id: string): Promise<PlannedMeals> {
+  const planned = await planStoredTrip(app, id);
+  refuseWhilePacked(planned.stored);
+  const meals = await planMeals(app, id, givenOf(planned));
+  await saveMenu(app, planned.stored, meals.trip);
+  return meals;
+}
+
+/** What a search for a better menu than the one that stands came to. */
+export type Searched = {
+  readonly before: number;
+  readonly after: number;
+  /** Nothing better was found, so the menu stays. */
+  readonly stays: boolean;
+  readonly stopped: boolean;
+  readonly elapsedMs: number;
+};
+
+/**
+ * Looks for a better menu than the one that stands, takes it if there is one, and compares it with others.
+ *
+ * @throws UserError `NotFound`; `Refused` where there is nothing to look for, another search runs, or it cannot be run; `StaleVersion` where somebody changed the trip meanwhile
+ */
+export async function searchBetter(app: App, id: string, effort: Effort): Promise<Searched> {
+  const planned = await planStoredTrip(app, id);
+  refuseWithObstacle(planned);
+  const { stored, plan, stock, settings } = planned;
+  const found = await app.menus.search(id, givenOf(planned), effort).catch(toRefusal);
+  const standing = standingMenu(stored.trip, plan, stock, settings, found.problem);
+  const isListed = plan.menu.meals.every((meal) => listedMeal(stored.trip, meal));
+  const isAsGood =
+    standing.problem === found.problem &&
+    standing.broken.length === 0 &&
+    standing.score.points <= found.score.points + 1e-6;
+  if (!isAsGood || !isListed) await saveMenu(app, stored, found.trip);
+  if (!found.stopped) await compareMenus(app, id).catch(logUnlessRefused);
+  return {
+    before: standing.score.points,
+    after: isAsGood ? standing.score.points : found.score.points,
+    stays: isAsGood,
+    stopped: found.stopped,
+    elapsedMs: found.elapsedMs,
+  };
+}
+
+/** Compares the menu that stands with others. @throws UserError as `searchBetter` does */
+export async function compareMenus(app: App, id: string): Promise<void> {
+  const planned = await planStoredTrip(app, id);
+  refuseWithObstacle(planned);
+  await app.menus.compare(id, givenOf(planned), standingOfStored(app, planned)).catch(toRefusal);
+}
+
+/** The menu of a stored trip, scored; by the problem of the last search where that still is the problem. */
+export function standingOfStored(app: App, planned: PlannedTrip) {
+  const { stored, plan, stock, settings } = planned;
+  const known = app.menus.known(stored.id, givenOf(planned));
+  return standingMenu(stored.trip, plan, stock, settings, known?.problem);
+}
+
+/**
+ * Puts one of the menus on the table that the last comparison named. Locked meals stay.
+ *
+ * @throws UserError `NotFound`; `Refused` while the trip is packed, or where the menus were compared for another trip, shelf or settings; `StaleVersion`
+ */
+export async function takeChoice(app: App, id: string, name: string | undefined): Promise<Choice['name']> {
+  const planned = await planStoredTrip(app, id);
+  const { stored, stock, settings } = planned;
+  refuseWhilePacked(stored);
+  const known = app.menus.known(id, givenOf(planned));
+  const choice = known?.compared?.choices.find((other) => other.name === name);
+  if (!known || !choice)
+    throw new UserError(
+      'Refused',
+      'These menus were made for the trip, the shelf or the settings as they were before. Compare again, then choose.',
+    );
+  const model = buildMenuModel(known.problem);
+  const why = choice.name === 'best found' ? 'of the best menu found' : `of the menu "${choice.name}"`;
+  const plan = planWithMenu(stored.trip, stock, settings, { model, opened: choice.opened, why });
+  await saveMenu(app, stored, keepMenu(forgetUnlocked(stored.trip), plan.menu));
+  return choice.name;
+}
+
+/** @returns why no menu can be looked for, in words; `undefined` where one can. */
+export function obstacleOf({ stored, stock, plan }: PlannedTrip): string | undefined {
+  if (stored.stage === 'packed') return packedWords(stored.trip);
+  if (plan.menu.meals.every(({ locked }) => locked))
+    return 'Every meal of this trip is locked, so there is nothing to choose. Unlock, under Menu, the meals that may change.';
+  if (!stock.some(({ pouches }) => pouches > 0))
+    return 'The shelf has no pouch that is free for this trip, so there is nothing to choose from. Put pouches on the shelf, or release those of another trip.';
+  return undefined;
+}
+
+export const givenOf = ({ stored, stock, settings }: PlannedTrip): Given => ({
+  trip: stored.trip,
+  stock,
+  settings,
+});
+
+function refuseWithObstacle(planned: PlannedTrip): void {
+  const obstacle = obstacleOf(planned);
+  if (obstacle) throw new UserError('Refused', obstacle);
+}
+
+async function saveMenu(app: App, stored: StoredTrip, trip: Trip): Promise<void> {
+  await app.trips.updateTrip(stored.id, trip, stored.version).catch((caught: unknown) => {
+    if (!(caught instanceof UserError) || caught.code !== 'StaleVersion') throw caught;
+    throw new UserError(
+      'StaleVersion',
+      `"${stored.trip.name}" was changed elsewhere while its menu was looked for. That change stands and nothing of it is lost; the menu that was found is not taken. Search once more to fit the menu to the change.`,
+    );
+  });
+}
+
+function toRefusal(caught: unknown): never {
+  if (caught instanceof UserError) throw caught;
+  logFailure(caught);
+  throw new UserError(
+    'Refused',
+    'The search could not be run on this machine, so the menu is as it was. The reason stands in the log of the program; starting it again may help.',
+  );
+}
+
+function logUnlessRefused(caught: unknown): void {
+  if (!(caught instanceof UserError)) throw caught;
+}
+
+function logFailure(caught: unknown): void {
+  console.error(`${new Date().toISOString()} the search for a menu could not be run:`, caught);
+}
