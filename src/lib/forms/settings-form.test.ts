@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { defaultSettings, Settings } from '$lib/planning/model/settings.ts';
 import { FormReader, type Entered } from './read-form.ts';
 import {
+  COST_FIELDS,
   linesOf,
   readSettingsPart,
   SETTINGS_PARTS,
@@ -79,6 +80,39 @@ describe('readSettingsPart', () => {
     ).toEqual(['maxRecipesPerMeal', 'openFromShare', 'repeatAfterDays']);
   });
 
+  it('reads what a menu costs; a cost left empty takes its usual value', () => {
+    const current = { ...METRIC, menuCosts: { ...METRIC.menuCosts, repeat: 5, fuelG: 3 } };
+    const fields = {
+      ...settingsFields(current),
+      'menuCosts.repeat': [''],
+      'menuCosts.carriedKgH': ['2,5'],
+      mealFloorShare: ['40'],
+      proteinFloorG: ['0'],
+    };
+    expect(read(fields, 'costs', current).settings).toEqual({
+      ...current,
+      menuCosts: { ...current.menuCosts, repeat: METRIC.menuCosts.repeat, carriedKgH: 2.5 },
+      mealFloorShare: 0.4,
+      proteinFloorG: 0,
+    });
+  });
+
+  it('refuses costs that are none, by name', () => {
+    const fields = {
+      ...settingsFields(METRIC),
+      'menuCosts.missingKcal': ['-1'],
+      'menuCosts.repeat': ['much'],
+      proteinFloorG: ['200'],
+    };
+    const { problems } = read(fields, 'costs', METRIC);
+    expect(problems.map(({ field }) => settingsLabel(field)).sort()).toEqual([
+      'A kcal missing',
+      'A recipe that comes again too soon',
+      'Least protein in 1,000 kcal',
+    ]);
+    expect(problems.find(({ field }) => field.endsWith('missingKcal'))?.message).toBe('must not be negative');
+  });
+
   it('adds, changes and removes containers', () => {
     const count = METRIC.fuelContainers.length;
     const fields = {
@@ -153,6 +187,10 @@ describe('readSettingsPart', () => {
   it('keeps currencies to the code of ISO 4217', () => {
     expect(read({ ...settingsFields(METRIC), currency: ['euro'] }, 'units', METRIC).problems).toHaveLength(1);
   });
+});
+
+it('has a field for every cost', () => {
+  expect(COST_FIELDS.map(({ cost }) => cost).sort()).toEqual(Object.keys(METRIC.menuCosts).sort());
 });
 
 it('lists the lines that were sent, in their order', () => {

@@ -1,5 +1,5 @@
 import { problemsOf } from '$lib/planning/model/problems.ts';
-import { Settings } from '$lib/planning/model/settings.ts';
+import { Settings, type MenuCosts } from '$lib/planning/model/settings.ts';
 import { MEAL_KINDS } from '$lib/planning/model/words.ts';
 import { fieldValue, type Quantity } from '$lib/planning/units/show.ts';
 import type { Entered, FormReader } from './read-form.ts';
@@ -9,6 +9,7 @@ export const SETTINGS_PARTS = {
   units: ['unitSystem', 'currency'],
   shares: ['mealShares'],
   menu: ['maxRecipesPerMeal', 'repeatAfterDays', 'openFromShare', 'eatUpToShare'],
+  costs: ['menuCosts', 'mealFloorShare', 'proteinFloorG'],
   water: ['waterAtRestMl', 'drinkPerWalkingHourMl', 'hotWaterC', 'insulatedSteep'],
   fuel: ['fuelContainers'],
   staples: ['staples'],
@@ -24,6 +25,8 @@ const QUANTITIES = {
   repeatAfterDays: undefined,
   openFromShare: 'share',
   eatUpToShare: 'share',
+  mealFloorShare: 'share',
+  proteinFloorG: undefined,
   waterAtRestMl: 'water',
   drinkPerWalkingHourMl: 'pour',
   hotWaterC: 'temperature',
@@ -35,10 +38,57 @@ const FIGURE_LABELS: Readonly<Record<FigureName, string>> = {
   repeatAfterDays: 'Days before a recipe comes again',
   openFromShare: 'Open a pouch when this much of it is needed',
   eatUpToShare: "Eat at most, of the day's target",
+  mealFloorShare: 'Least of a meal, of what is planned for it',
+  proteinFloorG: 'Least protein in 1,000 kcal',
   waterAtRestMl: 'Water of a day at rest, with the water in the food',
   drinkPerWalkingHourMl: 'More for each hour of walking',
   hotWaterC: '"Hot" water is heated to',
 };
+/** The costs of a menu, in the order of the form: what is paid for, and why. */
+export const COST_FIELDS: readonly {
+  readonly cost: keyof MenuCosts;
+  readonly label: string;
+  readonly hint: string;
+}[] = [
+  { cost: 'missingKcal', label: 'A kcal missing', hint: 'Hunger: the measure for all the others.' },
+  {
+    cost: 'smallMealKcal',
+    label: "A kcal missing to a meal's least",
+    hint: 'So that no meal is given up for a larger one.',
+  },
+  {
+    cost: 'leftOverKcal',
+    label: 'A kcal opened and not eaten',
+    hint: 'Waste that is carried on or carried out.',
+  },
+  {
+    cost: 'aboveCeilingKcal',
+    label: 'A kcal eaten beyond the most of a day',
+    hint: 'Food that nobody needed, though somebody ate it.',
+  },
+  {
+    cost: 'repeat',
+    label: 'A recipe that comes again too soon',
+    hint: 'Boredom; 0 where nobody minds.',
+  },
+  {
+    cost: 'carriedKgH',
+    label: 'A kilogram carried for an hour',
+    hint: 'Pouches, and water for them: heavy ones early, thirsty ones near water.',
+  },
+  { cost: 'fuelG', label: 'A gram of fuel', hint: 'It has to be bought and carried.' },
+  {
+    cost: 'shelfLifeYear',
+    label: 'A year of shelf life given up',
+    hint: 'Old stock first: what keeps longer stays at home.',
+  },
+  {
+    cost: 'proteinG',
+    label: 'A gram of protein missing',
+    hint: 'Counts for food that states its protein only.',
+  },
+];
+
 /** Labels of the fields of one line of a list. */
 export const LINE_LABELS = {
   label: 'Name',
@@ -65,6 +115,8 @@ export function settingsLabel(field: string): string {
       .join(', ');
   const [, meal] = /^mealShares\.(\w+)$/.exec(field) ?? [];
   if (meal !== undefined) return meal;
+  const [, cost] = /^menuCosts\.(\w+)$/.exec(field) ?? [];
+  if (cost !== undefined) return COST_FIELDS.find((other) => other.cost === cost)?.label ?? cost;
   if (Object.hasOwn(FIGURE_LABELS, field)) return FIGURE_LABELS[field as FigureName];
   return (
     {
@@ -89,6 +141,7 @@ export function settingsFields(settings: Settings): Entered {
     insulatedSteep: settings.insulatedSteep ? ['yes'] : [],
   };
   for (const meal of MEAL_KINDS) fields[`mealShares.${meal}`] = [shown(settings.mealShares[meal], 'share')];
+  for (const { cost } of COST_FIELDS) fields[`menuCosts.${cost}`] = [String(settings.menuCosts[cost])];
   for (const name of Object.keys(QUANTITIES) as FigureName[])
     fields[name] = [shown(settings[name], QUANTITIES[name])];
   settings.fuelContainers.forEach((container, index) => {
@@ -160,6 +213,13 @@ export function readSettingsPart(
         };
       case 'menu':
         return numbers(SETTINGS_PARTS.menu);
+      case 'costs':
+        return {
+          ...numbers(['mealFloorShare', 'proteinFloorG']),
+          menuCosts: Object.fromEntries(
+            COST_FIELDS.map(({ cost }) => [cost, read.number(`menuCosts.${cost}`)]),
+          ),
+        };
       case 'water':
         return {
           ...numbers(['waterAtRestMl', 'drinkPerWalkingHourMl', 'hotWaterC']),

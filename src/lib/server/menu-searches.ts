@@ -105,11 +105,11 @@ export class MenuSearches {
    *
    * @throws UserError `Refused` while another search for this trip runs, or where it was stopped; Error where it cannot be run
    */
-  async compare(id: string, given: Given, { problem, model, opened }: StandingMenu): Promise<void> {
+  async compare(id: string, given: Given, { problem, model, opened, score }: StandingMenu): Promise<void> {
     const { trip, stock, settings } = given;
     const known = this.known(id, given);
     const found = known?.problem === problem ? known.found : undefined;
-    const compared = await this.#alone(id, trip.name, 'compare', async ({ stop }) => {
+    const { best, ...compared } = await this.#alone(id, trip.name, 'compare', async ({ stop }) => {
       const { oneMore } = await this.#finder.explain(problem, opened);
       const weighed = await this.#finder.weigh(problem, opened, stop.signal).catch((caught: unknown) => {
         if (!stop.signal.aborted) throw caught;
@@ -120,8 +120,15 @@ export class MenuSearches {
         opened,
         points: score.points,
       }));
-      const choices = [...(found ? [{ name: 'best found' as const, ...found }] : []), ...others];
+      const best = [found ?? [], others]
+        .flat()
+        .reduce((one, other) => (other.points < one.points ? other : one), {
+          opened,
+          points: score.points,
+        });
+      const choices = [{ ...best, name: 'best found' as const }, ...others];
       return {
+        best: { opened: best.opened, points: best.points },
         from: opened,
         oneMore,
         relaxed: weighed.relaxed,
@@ -140,7 +147,7 @@ export class MenuSearches {
     this.#put(id, given, {
       problem,
       bound: known?.problem === problem ? known.bound : undefined,
-      found,
+      found: best,
       compared,
     });
   }

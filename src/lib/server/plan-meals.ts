@@ -104,7 +104,7 @@ export async function searchBetter(app: App, id: string, effort: Effort): Promis
     standing.broken.length === 0 &&
     standing.score.points <= found.score.points + 1e-6;
   if (!isAsGood || !isListed) await saveMenu(app, stored, found.trip);
-  if (!found.stopped) await compareMenus(app, id).catch(logUnlessRefused);
+  if (!found.stopped) await compareMenus(app, id).catch(ignoreRefusal);
   return {
     before: standing.score.points,
     after: isAsGood ? standing.score.points : found.score.points,
@@ -191,7 +191,8 @@ function toRefusal(caught: unknown): never {
   );
 }
 
-function logUnlessRefused(caught: unknown): void {
+/** The search is done; a comparison that is stopped or fails can be asked for again. */
+function ignoreRefusal(caught: unknown): void {
   if (!(caught instanceof UserError)) throw caught;
 }
 

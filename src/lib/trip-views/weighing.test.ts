@@ -1,0 +1,117 @@
+import { describe, expect, it } from 'vitest';
+import { defaultSettings, type MenuCosts } from '../planning/model/settings.ts';
+import type { MenuScore } from '../planning/optimiser/score-menu.ts';
+import {
+  figureRows,
+  gapInWords,
+  relaxedInWords,
+  searchInWords,
+  shownProgress,
+  termRows,
+} from './weighing.ts';
+
+const SETTINGS = defaultSettings();
+const NONE = { amount: 0, points: 0 };
+const score = (terms: Partial<MenuScore['terms']>): MenuScore => ({
+  points: 0,
+  served: [],
+  terms: {
+    ...(Object.fromEntries(Object.keys(SETTINGS.menuCosts).map((term) => [term, NONE])) as Record<
+      keyof MenuCosts,
+      typeof NONE
+    >),
+    ...terms,
+  },
+});
+
+describe('termRows', () => {
+  it('has a row for every cost, in the order of the settings', () => {
+    expect(termRows(score({}), SETTINGS, 'metric').map(({ term }) => term)).toEqual(
+      Object.keys(SETTINGS.menuCosts),
+    );
+  });
+  it('shows each amount in its own unit, with the rule it is measured by', () => {
+    const rows = termRows(
+      score({
+        missingKcal: { amount: 1234.4, points: 1234.4 },
+        repeat: { amount: 1, points: 60 },
+        carriedKgH: { amount: 4.5359237, points: 4.54 },
+        shelfLifeYear: { amount: 2.04, points: 4.08 },
+      }),
+      { ...SETTINGS, mealFloorShare: 0.4 },
+      'us',
+    );
+    const of = (term: string) => rows.find((row) => row.term === term);
+    expect(of('missingKcal')).toMatchObject({ amount: '1,234 kcal', points: '1,234.4' });
+    expect(of('repeat')).toMatchObject({ amount: '1 time', points: '60.0' });
+    expect(of('carriedKgH')).toMatchObject({ amount: '10.0 lb × h', points: '4.5' });
+    expect(of('shelfLifeYear')).toMatchObject({ amount: '2.0 years' });
+    expect(of('smallMealKcal')?.what).toContain('40 %');
+  });
+});
+
+describe('gapInWords', () => {
+  it('never promises more than is proven: the bound is rounded down, the share up', () => {
+    expect(gapInWords(271.39, 0.05612)).toMatch(/fewer than 271\.3 points, so at most 5\.7 %/);
+  });
+  it('says when nothing is better, and when nothing is known', () => {
+    expect(gapInWords(12, 0)).toContain('the best possible');
+    expect(gapInWords(0.0001, 0.00012)).toContain('at most 0.1 %');
+    expect(gapInWords(undefined, undefined)).toContain('not worked out yet');
+  });
+});
+
+describe('shownProgress', () => {
+  it('says what is known so far', () => {
+    const running = {
+      phase: 'search',
+      done: 0.25,
+      points: undefined,
+      bound: undefined,
+      elapsedMs: 40,
+    } as const;
+    expect(shownProgress(running)).toEqual({ done: 0.25, words: 'Searching: 1 s so far.' });
+    expect(shownProgress({ ...running, points: 300, bound: 250.04, elapsedMs: 2600 }).words).toBe(
+      'Searching: best so far 300.0 points; none can have fewer than 250.0; 3 s so far.',
+    );
+    expect(shownProgress({ ...running, phase: 'compare' }).done).toBeUndefined();
+  });
+});
+
+it('says what a search came to', () => {
+  const searched = { before: 400, after: 300, stays: false, stopped: false, elapsedMs: 1900 };
+  expect(searchInWords(searched)).toMatch(/^Done after 2 s\. .* 300\.0 points instead of 400\.0/);
+  expect(searchInWords({ ...searched, stays: true, stopped: true })).toMatch(/^Stopped after .* stays/);
+});
+
+it('says what a relaxed rule would save, and where nothing was found', () => {
+  expect(
+    relaxedInWords(
+      [
+        { rule: 'recipes', points: 12.34 },
+        { rule: 'repeats', points: 0.02 },
+      ],
+      SETTINGS,
+    ),
+  ).toEqual([
+    expect.stringMatching(/^With 4 recipes at a meal instead of 3: about 12\.3 points fewer/),
+    expect.stringContaining('nothing better was found'),
+  ]);
+});
+
+it('sets menus side by side, with a dash for a cost that nobody stated', () => {
+  const figures = {
+    points: 100,
+    foodG: 5000,
+    missingKcal: 0,
+    recipes: 9,
+    waterKgH: 1.5,
+    fuelG: 320,
+    costMinor: 1250,
+  };
+  const rows = figureRows([figures, { ...figures, foodG: 4400, costMinor: undefined }], 'metric', 'EUR');
+  const of = (label: string) => rows.find((row) => row.label.startsWith(label))?.values;
+  expect(of('Food')).toEqual(['5.0 kg', '4.4 kg']);
+  expect(of('Cost')).toEqual(['€12.50', '–']);
+  expect(of('Carrying water')).toEqual(['1.5 kg × h', '1.5 kg × h']);
+});

@@ -1,0 +1,100 @@
+import { fail } from '@sveltejs/kit';
+import { FormReader } from '$lib/forms/read-form.ts';
+import { gapShare } from '$lib/menu-search/find-menu.ts';
+import { menuFigures } from '$lib/menu-search/menu-figures.ts';
+import { sameMenu } from '$lib/menu-search/standing-menu.ts';
+import { UserError } from '$lib/server/errors.ts';
+import {
+  compareMenus,
+  givenOf,
+  obstacleOf,
+  searchBetter,
+  standingOfStored,
+  takeChoice,
+} from '$lib/server/plan-meals.ts';
+import { planStoredTrip } from '$lib/server/plan-stored-trip.ts';
+import { toHttpError } from '$lib/server/to-http-error.ts';
+import {
+  figureRows,
+  gapInWords,
+  oneMoreRows,
+  relaxedInWords,
+  searchInWords,
+  shownPoints,
+  shownProgress,
+  termRows,
+} from '$lib/trip-views/weighing.ts';
+import type { Actions, PageServerLoad } from './$types';
+
+export const load: PageServerLoad = async ({ locals: { app }, params }) => {
+  const planned = await planStoredTrip(app, params.id).catch(toHttpError);
+  const { plan, settings } = planned;
+  const { unitSystem, currency } = settings;
+  const standing = standingOfStored(app, planned);
+  const { problem, model, opened, score, broken } = standing;
+  const known = app.menus.known(params.id, givenOf(planned));
+  const bound = known?.problem === problem && broken.length === 0 ? known.bound : undefined;
+  const compared = known?.problem === problem ? known.compared : undefined;
+  const choices = compared?.choices ?? [];
+  const running = app.menus.running(params.id);
+  return {
+    obstacle: obstacleOf(planned),
+    running: running && shownProgress(running),
+    points: shownPoints(score.points),
+    gap: gapInWords(bound, gapShare(score.points, bound)),
+    firstExpired: shownPoints(standing.firstExpiredPoints),
+    broken,
+    terms: termRows(score, settings, unitSystem),
+    menus: [
+      { name: 'as it is now', isNow: true },
+      ...choices.map(({ name, opened: other }) => ({ name, isNow: sameMenu(other, opened) })),
+    ],
+    figures: figureRows(
+      [menuFigures(plan, model, opened, score.points), ...choices.map(({ figures }) => figures)],
+      unitSystem,
+      currency,
+    ),
+    /** Only what was worked out from this very menu. */
+    helps:
+      compared && sameMenu(compared.from, opened)
+        ? {
+            oneMore: oneMoreRows(model, compared.oneMore),
+            relaxed: relaxedInWords(compared.relaxed, settings),
+          }
+        : undefined,
+  };
+};
+
+export const actions: Actions = {
+  search: async ({ request, locals: { app }, params }) => {
+    const read = new FormReader(await request.formData(), 'metric');
+    const effort = read.text('effort') === 'thorough' ? 'thorough' : 'quick';
+    return answer(async () => searchInWords(await searchBetter(app, params.id, effort)));
+  },
+  stop: ({ locals: { app }, params }) => ({
+    said: app.menus.stop(params.id)
+      ? 'The search is being stopped; the best so far is taken.'
+      : 'No search is running any more.',
+  }),
+  compare: ({ locals: { app }, params }) =>
+    answer(async () => {
+      await compareMenus(app, params.id);
+      return 'Compared. The other menus stand below.';
+    }),
+  take: async ({ request, locals: { app }, params }) => {
+    const read = new FormReader(await request.formData(), 'metric');
+    return answer(async () => {
+      const name = await takeChoice(app, params.id, read.text('menu'));
+      return `The menu "${name}" is taken. Locked meals are as they were.`;
+    });
+  },
+};
+
+async function answer(work: () => Promise<string>) {
+  try {
+    return { said: await work() };
+  } catch (caught) {
+    if (!(caught instanceof UserError)) throw caught;
+    return fail(caught.status, { refused: caught.message });
+  }
+}
