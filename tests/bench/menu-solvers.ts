@@ -7,12 +7,13 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
+import { defaultSettings } from '../../src/lib/planning/model/settings.ts';
 import { buildMenuModel } from '../../src/lib/planning/optimiser/menu-model.ts';
 import { menuProgram, openedBy } from '../../src/lib/planning/optimiser/menu-program.ts';
 import { brokenRules, scoreMenu } from '../../src/lib/planning/optimiser/score-menu.ts';
 import { writeLp } from '../../src/lib/planning/optimiser/write-lp.ts';
+import { poseMenuProblem } from '../../src/lib/planning/pose-menu-problem.ts';
 import { caseName, MENU_CASES, menuInstance } from './menu-instances.ts';
-import { problemOf } from './menu-problem-of.ts';
 
 /** What a solver reached; no points where it found no menu in time. */
 export type Reached = {
@@ -39,7 +40,8 @@ if (!hasCbc) console.log('CBC is not installed (apt-get install coinor-cbc), so 
 for (const menuCase of MENU_CASES) {
   const name = caseName(menuCase);
   if (!name.includes(options.only)) continue;
-  const model = buildMenuModel(problemOf(menuInstance(menuCase)));
+  const { trip, stock } = menuInstance(menuCase);
+  const model = buildMenuModel(poseMenuProblem(trip, stock, defaultSettings()));
   const program = menuProgram(model);
   const file = join(folder, 'model.lp');
   writeFileSync(file, writeLp(program, name));

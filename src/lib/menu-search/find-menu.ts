@@ -11,6 +11,7 @@ import { scoreMenu, type MenuScore } from '../planning/optimiser/score-menu.ts';
 import type { Effort } from '../planning/optimiser/search-menu.ts';
 import { whyText } from '../planning/optimiser/why-text.ts';
 import { planTrip } from '../planning/plan-trip.ts';
+import { poseMenuProblem } from '../planning/pose-menu-problem.ts';
 import { TaskRunner } from './task-runner.ts';
 import type { Explained, Report, Weighed } from './tasks.ts';
 
@@ -68,7 +69,7 @@ export class MenuFinder {
     const startedAt = performance.now();
     const elapsedMs = () => performance.now() - startedAt;
     const open = forgetUnlocked(trip);
-    let problem = problemOf(open, stock, settings, firstExpired);
+    let problem = poseMenuProblem(open, stock, settings);
     let model = buildMenuModel(problem);
     let start = toModel(model, named(firstExpired.choose(problem)));
     let best: Best = { opened: start, bound: undefined };
@@ -76,7 +77,7 @@ export class MenuFinder {
     for (let round = 0; round < MOST_ROUNDS; round++) {
       best = await this.#round(problem, model, start, options, elapsedMs);
       if (options.signal?.aborted) break;
-      const moved = problemOf(open, stock, settings, plannerOf(model, best.opened));
+      const moved = poseMenuProblem(open, stock, settings, plannerOf(model, best.opened));
       if (movedKcal(problem, moved) <= SETTLED_KCAL) break;
       problem = moved;
       const next = buildMenuModel(problem);
@@ -150,20 +151,6 @@ export const named = (meals: ReturnType<typeof firstExpired.choose>) =>
     meal,
     opened: opened.map(({ lot, pouches }) => ({ code: lot.code, pouches })),
   }));
-
-/** The menu problem of a trip as its plan poses it, with the needs under the loads of a planner's menu. */
-export function problemOf(trip: Trip, stock: Stock, settings: Settings, planner: MenuPlanner): MenuProblem {
-  let posed: MenuProblem | undefined;
-  planTrip(trip, stock, settings, {
-    name: planner.name,
-    choose: (problem) => {
-      posed = problem;
-      return planner.choose(problem);
-    },
-  });
-  if (!posed) throw new Error('the plan asked for no menu');
-  return posed;
-}
 
 /** A planner that puts on the table what was found. */
 function plannerOf(model: MenuModel, opened: readonly OpenedAt[], explained?: Explained): MenuPlanner {

@@ -9,7 +9,8 @@ import { buildMenuModel, type MenuModel, type OpenedAt } from '../planning/optim
 import { fromModel, toModel } from '../planning/optimiser/place-menu.ts';
 import { brokenRules, scoreMenu, type MenuScore } from '../planning/optimiser/score-menu.ts';
 import { planTrip } from '../planning/plan-trip.ts';
-import { movedKcal, named, problemOf, SETTLED_KCAL } from './find-menu.ts';
+import { poseMenuProblem } from '../planning/pose-menu-problem.ts';
+import { movedKcal, named, SETTLED_KCAL } from './find-menu.ts';
 
 /** A menu as it stands, made by hand or found, scored like a found one. */
 export type StandingMenu = {
@@ -49,7 +50,7 @@ export function standingMenu(
       }),
     }));
   const asItStands: MenuPlanner = { name: plan.menu.planner, choose: () => meals };
-  const posed = problemOf(forgetUnlocked(trip), stock, settings, asItStands);
+  const posed = poseMenuProblem(forgetUnlocked(trip), stock, settings, asItStands);
   const problem = known && movedKcal(known, posed) <= SETTLED_KCAL ? known : posed;
   const model = buildMenuModel(problem);
   const opened = toModel(model, named(meals));

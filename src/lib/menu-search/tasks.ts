@@ -63,7 +63,7 @@ export async function doTask(
         if (next.done) return undefined;
       }
     }
-     
+
     case 'bound': {
       const solver = await highsSolver();
       report({ kind: 'bound', ...boundMenu(model, solver) });
