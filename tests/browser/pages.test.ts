@@ -17,6 +17,7 @@ const OF_A_TRIP = [
   'water',
   'missing',
   'what-moves-it',
+  'weighing',
   'card',
   'pouches',
 ];
