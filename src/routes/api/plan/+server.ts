@@ -6,20 +6,28 @@ import { Stock } from '$lib/planning/model/pouch-lot';
 import { fieldPath, problemsOf, type Problem } from '$lib/planning/model/problems';
 import { Settings } from '$lib/planning/model/settings';
 import { Trip } from '$lib/planning/model/trip';
+import { EFFORTS } from '$lib/planning/optimiser/search-menu';
 import { planTrip } from '$lib/planning/plan-trip';
+import { UserError } from '$lib/server/errors';
 import { toHttpError } from '$lib/server/to-http-error';
 import type { RequestHandler } from './$types';
 
 /** A stock of 10,000 lots with notes takes some 8 MB. */
 const LARGEST_BODY_BYTES = 16_000_000;
 
-const PlanRequest = z.strictObject({ trip: Trip, stock: Stock.optional(), settings: Settings.optional() });
+const PlanRequest = z.strictObject({
+  trip: Trip,
+  stock: Stock.optional(),
+  settings: Settings.optional(),
+  search: z.enum(['none', ...EFFORTS]).default('none'),
+});
 
 const refusal = (problems: readonly Problem[]) => json({ problems }, { status: 400 });
 
 /**
- * `POST /api/plan` with JSON `{ trip, stock?, settings? }`, as docs/schema describes them, answers with the TripPlan.
- * Without `stock` or `settings` those of this app are taken. 400: `{ problems: [{ field, message }] }`; 413: too large.
+ * `POST /api/plan` with JSON `{ trip, stock?, settings?, search? }`, as docs/schema describes them, answers with the TripPlan.
+ * Without `stock` or `settings` those of this app are taken. `search`: "none", the usual, lets the listed meals stand and plans the others first
+ * expired, first out; "quick" or "thorough" looks for the best menu, in which the locked meals alone stand. 400: `{ problems: [{ field, message }] }`; 413: too large; 503: no search can be run.
  */
 export const POST: RequestHandler = async ({ request, locals }) => {
   const parsed = parseJson(await readText(request));
@@ -28,7 +36,7 @@ export const POST: RequestHandler = async ({ request, locals }) => {
   const checked = PlanRequest.safeParse(parsed.value, { reportInput: true });
   if (!checked.success) return refusal(problemsOf(checked.error));
 
-  const { trip, stock, settings } = checked.data;
+  const { trip, stock, settings, search } = checked.data;
   const impossible = (stock ?? []).flatMap((lot, index) =>
     doubtsOf(lot)
       .filter(({ severity }) => severity === 'refuse')
@@ -37,13 +45,21 @@ export const POST: RequestHandler = async ({ request, locals }) => {
   if (impossible.length > 0) return refusal(impossible);
 
   const { app } = locals;
-  return json(
-    planTrip(
-      trip,
-      stock ?? (await app.shelf.stockFor(undefined).catch(toHttpError)),
-      settings ?? (await app.settings.get().catch(toHttpError)),
-    ),
-  );
+  const given = {
+    trip,
+    stock: stock ?? (await app.shelf.stockFor(undefined).catch(toHttpError)),
+    settings: settings ?? (await app.settings.get().catch(toHttpError)),
+  };
+  if (search === 'none') return json(planTrip(given.trip, given.stock, given.settings));
+  const { plan } = await app.menus.search(undefined, given, search).catch((caught: unknown) => {
+    if (caught instanceof UserError) return toHttpError(caught);
+    console.error(`${new Date().toISOString()} the search for a menu could not be run:`, caught);
+    return error(
+      503,
+      'The search for a menu could not be run on this machine. Send "search": "none" instead.',
+    );
+  });
+  return json(plan);
 };
 
 async function readText(request: Request): Promise<string> {

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { Stock } from '$lib/planning/model/pouch-lot';
 import { defaultSettings } from '$lib/planning/model/settings';
+import type { TripPlan } from '$lib/planning/model/trip-plan';
 import { Trip } from '$lib/planning/model/trip';
 import { planTrip } from '$lib/planning/plan-trip';
 import { openApp, type App } from '$lib/server/app';
@@ -53,6 +54,18 @@ test('takes the shelf and the settings of the app where none are sent', async ()
   expect(answer).toEqual(sent.answer);
 });
 
+test('looks for the best menu where a search is asked for', async () => {
+  const { menu, totals } = planTrip(Trip.parse(trip), stock, defaultSettings());
+  const { status, answer } = await post(JSON.stringify({ trip, stock, search: 'quick' }));
+  expect(status).toBe(200);
+  const found = answer as TripPlan;
+  expect(found.menu.planner).not.toBe(menu.planner);
+  expect(found.totals.missingKcal).toBeLessThanOrEqual(totals.missingKcal);
+  expect(found.menu.meals.map(({ day, meal }) => [day, meal])).toEqual(
+    menu.meals.map(({ day, meal }) => [day, meal]),
+  );
+});
+
 test.each<[string, unknown, { field: string; message: RegExp }]>([
   ['no trip', {}, { field: 'trip', message: /is missing/ }],
   [
@@ -67,6 +80,7 @@ test.each<[string, unknown, { field: string; message: RegExp }]>([
     { trip: { ...trip, energyKcal: -1 } },
     { field: 'trip.energyKcal', message: /at least 500 kcal/ },
   ],
+  ['an unknown search', { trip, search: 'deep' }, { field: 'search', message: /quick/ }],
   ['an unknown field', { trip, shelf: [] }, { field: '(input)', message: /unknown field "shelf"/ }],
 ])('refuses %s and names the field', async (_, body, { field, message }) => {
   const { status, answer } = await post(JSON.stringify(body));
