@@ -8,8 +8,10 @@ import {
   type Relaxed,
   type WhyHere,
 } from '../planning/optimiser/explain-menu.ts';
-import { buildMenuModel, type OpenedAt } from '../planning/optimiser/menu-model.ts';
+import { buildMenuModel, type MenuModel, type OpenedAt } from '../planning/optimiser/menu-model.ts';
+import { mergeMenus } from '../planning/optimiser/merge-menus.ts';
 import { otherMenus, type OtherMenu } from '../planning/optimiser/other-menus.ts';
+import { scoreMenu } from '../planning/optimiser/score-menu.ts';
 import { searchMenu, workFor, type Effort } from '../planning/optimiser/search-menu.ts';
 import { highsSolver } from './highs-solver.ts';
 
@@ -43,8 +45,11 @@ export type Outcome<T extends Task['kind']> = T extends 'explain'
     ? Weighed
     : undefined;
 
+/** A thorough search starts so often afresh, and then merges what it found. */
+const THOROUGH_SEEDS = [1, 2, 3, 4];
+const MERGE_NODES = 100;
 /** Nodes of the tree that a thorough bound looks at; the root, with its cuts, gives most of it (measured). */
-const NODES = 40;
+const BOUND_NODES = 40;
 /** Part of the quick search's work for each rule relaxed and each other menu. */
 const WEIGH_SHARE = 0.35;
 
@@ -55,19 +60,19 @@ export async function doTask(
 ): Promise<Explained | Weighed | undefined> {
   const model = buildMenuModel(task.problem);
   switch (task.kind) {
-    case 'search': {
-      const work = workFor(model, task.effort);
-      const search = searchMenu(model, { seed: 1, work, start: task.start });
-      for (let next = search.next(); ; next = search.next()) {
-        report({ kind: 'menu', ...next.value });
-        if (next.done) return undefined;
+    case 'search':
+      if (task.effort === 'quick') search(model, task, 1, report);
+      else {
+        const menus = THOROUGH_SEEDS.map((seed) => search(model, task, seed, report));
+        const merged = mergeMenus(model, menus, await highsSolver(), MERGE_NODES);
+        if (merged)
+          report({ kind: 'menu', done: 1, points: scoreMenu(model, merged).points, opened: merged });
       }
-    }
-
+      return undefined;
     case 'bound': {
       const solver = await highsSolver();
       report({ kind: 'bound', ...boundMenu(model, solver) });
-      const better = task.effort === 'thorough' ? boundByTree(model, solver, NODES) : undefined;
+      const better = task.effort === 'thorough' ? boundByTree(model, solver, BOUND_NODES) : undefined;
       if (better) report({ kind: 'bound', ...better });
       return undefined;
     }
@@ -80,6 +85,22 @@ export async function doTask(
         others: ended(otherMenus(model, task.opened, work)),
       };
     }
+  }
+}
+
+/** One search from the task's start; with several seeds, each has its part of the work. */
+function search(
+  model: MenuModel,
+  { effort, start }: { readonly effort: Effort; readonly start: readonly OpenedAt[] },
+  seed: number,
+  report: (report: Report) => void,
+): readonly OpenedAt[] {
+  const parts = effort === 'quick' ? 1 : THOROUGH_SEEDS.length;
+  const steps = searchMenu(model, { seed, work: workFor(model, effort) / parts, start });
+  for (;;) {
+    const next = steps.next();
+    report({ kind: 'menu', ...next.value, done: (seed - 1 + next.value.done) / parts });
+    if (next.done) return next.value.opened;
   }
 }
 

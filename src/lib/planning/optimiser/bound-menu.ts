@@ -17,7 +17,7 @@ export type ProgramSolver = {
 export type MenuBound = { readonly points: number; readonly opened?: readonly OpenedAt[] };
 
 /** Programs up to this many columns are also solved as they are, when there is time: their tree is small enough to gain by it (measured). */
-const SMALL_PROGRAM = 2500;
+export const SMALL_PROGRAM = 2500;
 
 /** A bound by the relaxation of the tightened program: no menu costs less. */
 export function boundMenu(model: MenuModel, solver: ProgramSolver): MenuBound {
