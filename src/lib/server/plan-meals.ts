@@ -85,6 +85,8 @@ export type Searched = {
   readonly stays: boolean;
   readonly stopped: boolean;
   readonly elapsedMs: number;
+  /** The best that comparing with other menus came upon, points, where that is better still. */
+  readonly betterInComparison: number | undefined;
 };
 
 /**
@@ -105,12 +107,15 @@ export async function searchBetter(app: App, id: string, effort: Effort): Promis
     standing.score.points <= found.score.points + 1e-6;
   if (!isAsGood || !isListed) await saveMenu(app, stored, found.trip);
   if (!found.stopped) await compareMenus(app, id).catch(ignoreRefusal);
+  const after = isAsGood ? standing.score.points : found.score.points;
+  const best = app.menus.known(id, givenOf(planned))?.found?.points ?? after;
   return {
     before: standing.score.points,
-    after: isAsGood ? standing.score.points : found.score.points,
+    after,
     stays: isAsGood,
     stopped: found.stopped,
     elapsedMs: found.elapsedMs,
+    betterInComparison: best < after - 0.05 ? best : undefined,
   };
 }
 

@@ -79,9 +79,17 @@ describe('shownProgress', () => {
 });
 
 it('says what a search came to', () => {
-  const searched = { before: 400, after: 300, stays: false, stopped: false, elapsedMs: 1900 };
+  const searched = {
+    before: 400,
+    after: 300,
+    stays: false,
+    stopped: false,
+    elapsedMs: 1900,
+    betterInComparison: undefined,
+  };
   expect(searchInWords(searched)).toMatch(/^Done after 2 s\. .* 300\.0 points instead of 400\.0/);
   expect(searchInWords({ ...searched, stays: true, stopped: true })).toMatch(/^Stopped after .* stays/);
+  expect(searchInWords({ ...searched, betterInComparison: 299 })).toContain('one with 299.0 points');
 });
 
 it('says what a relaxed rule would save, and where nothing was found', () => {

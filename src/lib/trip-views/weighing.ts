@@ -121,12 +121,20 @@ export function searchInWords(searched: {
   readonly stays: boolean;
   readonly stopped: boolean;
   readonly elapsedMs: number;
+  readonly betterInComparison: number | undefined;
 }): string {
-  const { before, after, stays, stopped, elapsedMs } = searched;
-  const how = `${stopped ? 'Stopped' : 'Done'} after ${seconds(elapsedMs)}`;
-  return stays
-    ? `${how}. Nothing better was found; the menu stays, with ${shownPoints(after)} points.`
-    : `${how}. The menu now has ${shownPoints(after)} points instead of ${shownPoints(before)}; locked meals are as they were.`;
+  const { before, after, stays, stopped, elapsedMs, betterInComparison } = searched;
+  return [
+    `${stopped ? 'Stopped' : 'Done'} after ${seconds(elapsedMs)}.`,
+    stays
+      ? `The search found nothing better; the menu stays, with ${shownPoints(after)} points.`
+      : `The menu now has ${shownPoints(after)} points instead of ${shownPoints(before)}; locked meals are as they were.`,
+    ...(betterInComparison === undefined
+      ? []
+      : [
+          `Comparing it with others came upon one with ${shownPoints(betterInComparison)} points: "best found" below.`,
+        ]),
+  ].join(' ');
 }
 
 /** @returns for each lot of which one more pouch would help: which, where, and what it would save */
