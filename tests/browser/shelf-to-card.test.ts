@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { Readable } from 'node:stream';
 import Papa from 'papaparse';
 import type { Page } from 'playwright';
-import { beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import type { TripPlan } from '../../src/lib/planning/model/trip-plan.ts';
 import type { TripInput } from '../../src/lib/planning/model/trip.ts';
 import { fieldValue, show, shownNumber } from '../../src/lib/planning/units/show.ts';
@@ -13,12 +13,9 @@ import { readPdf } from './pdf-text.ts';
 
 const app = startApp();
 const trip: TripInput = JSON.parse(readFileSync(projectFile('demo-data/trip.json'), 'utf8'));
+/** What the headless command makes of the trip, with the menu that was found for it. */
 let headless: TripPlan;
 let tripAddress = '';
-
-beforeAll(async () => {
-  headless = await plan([]);
-});
 
 async function plan(args: readonly string[], stdin = ''): Promise<TripPlan> {
   const { output, errors } = await planCommand(args, Readable.from([Buffer.from(stdin)]));
@@ -150,6 +147,11 @@ test('plans a trip that is entered by hand', async () => {
   await page.locator('[name="stove.fuel"]').selectOption(trip.stove?.fuel ?? '');
   await page.getByRole('button', { name: 'Save and plan again' }).click();
   await saidOn(page, 'The trip is saved and planned again.');
+  headless = await storedPlan();
+  // Planned without a search, from the same files, the party would go hungrier.
+  const byExpiry = await plan([]);
+  expect(headless.totals.targetKcal).toBe(byExpiry.totals.targetKcal);
+  expect(headless.totals.missingKcal).toBeLessThan(byExpiry.totals.missingKcal);
 });
 
 test("a person's pack weighs on day 3 what the headless plan says", async () => {
@@ -167,7 +169,6 @@ test('the pages show fuel, water and what is missing as the headless plan has th
   expect(text).toContain(show(headless.fuel.withReserveG, 'food', 'metric'));
 
   const missing = await (await openTrip('missing')).locator('main').innerText();
-  expect(headless.shortfall.missingKcal).toBeGreaterThan(0);
   expect(missing).toContain(show(headless.shortfall.missingKcal, 'energy', 'metric'));
   for (const { suggestions } of headless.shortfall.shopping)
     for (const { what } of suggestions) expect(missing).toContain(what);
@@ -177,11 +178,16 @@ test('swapping a meal changes every figure, as the headless plan of the changed 
   const page = await openTrip('menu');
   const section = page.locator('#meal-3-breakfast');
   const before = eatenIn(await section.innerText());
-  await section.getByRole('link', { name: 'B03' }).waitFor();
   await section.getByRole('link', { name: 'Change breakfast of day 3' }).click();
-  await section.getByLabel('Swap B03 for').selectOption('B02');
-  await section.getByRole('button', { name: 'Swap B03' }).click();
-  await section.getByRole('link', { name: 'B02' }).waitFor();
+  const swap = section.getByLabel(/^Swap .* for$/).first();
+  const other = (
+    await swap
+      .locator('option')
+      .evaluateAll((all) => all.map((option) => (option as HTMLOptionElement).value))
+  ).find(Boolean);
+  await swap.selectOption(other ?? '');
+  await section.getByRole('button', { name: /^Swap/ }).first().click();
+  await section.getByRole('link', { name: other ?? '' }).waitFor();
   await section.getByText('by hand', { exact: true }).waitFor();
   const after = eatenIn(await section.innerText());
   expect(after).not.toBe(before);
@@ -199,7 +205,7 @@ test('planning again keeps what is locked', async () => {
   const before = await storedPlan();
   const page = await openTrip('menu');
   await page.getByRole('button', { name: 'Plan again' }).click();
-  await expect.poll(() => page.locator('.said').innerText()).not.toBe('');
+  await saidOn(page, 'Planned again. Locked meals are as they were.');
   const locked = ({ menu }: TripPlan) => menu.meals.filter((meal) => meal.locked).map(({ opened }) => opened);
   expect(locked(before)).toHaveLength(1);
   expect(locked(await storedPlan())).toEqual(locked(before));
