@@ -3,7 +3,10 @@ import { globSync } from 'node:fs';
 import { ROOT, run } from './run.ts';
 
 const wanted = process.argv.slice(2);
-const benches = globSync('tests/bench/*.ts', { cwd: ROOT, exclude: ['**/*instances.ts', '**/menu.ts', '**/menu-solvers.ts'] })
+const benches = globSync('tests/bench/*.ts', {
+  cwd: ROOT,
+  exclude: ['**/*instances.ts', '**/menu.ts', '**/menu-solvers.ts'],
+})
   .toSorted()
   .filter((file) => wanted.length === 0 || wanted.some((part) => file.includes(part)));
 

@@ -12,7 +12,8 @@ export async function highsSolver(): Promise<ProgramSolver> {
     relax: (program) =>
       highs.withModel(dataOf(highs, program, false), (model) => {
         run(model, {});
-        return model.getSolution().rowDual ?? [];
+        const { rowDual, colValue } = model.getSolution();
+        return { prices: rowDual ?? [], values: colValue ?? [] };
       }),
     solve: (program, nodes) =>
       highs.withModel(dataOf(highs, program, true), (model) => {

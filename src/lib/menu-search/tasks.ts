@@ -12,7 +12,7 @@ import { buildMenuModel, type MenuModel, type OpenedAt } from '../planning/optim
 import { mergeMenus } from '../planning/optimiser/merge-menus.ts';
 import { otherMenus, type OtherMenu } from '../planning/optimiser/other-menus.ts';
 import { scoreMenu } from '../planning/optimiser/score-menu.ts';
-import { searchMenu, workFor, type Effort } from '../planning/optimiser/search-menu.ts';
+import { searchMenu, workFor, type Effort, type SearchOptions } from '../planning/optimiser/search-menu.ts';
 import { highsSolver } from './highs-solver.ts';
 
 /** What a worker can be asked. A problem is plain data, so each worker builds the model for itself. */
@@ -71,9 +71,17 @@ export async function doTask(
       return undefined;
     case 'bound': {
       const solver = await highsSolver();
-      report({ kind: 'bound', ...boundMenu(model, solver) });
-      const better = task.effort === 'thorough' ? boundByTree(model, solver, BOUND_NODES) : undefined;
+      const bound = boundMenu(model, solver);
+      report({ kind: 'bound', ...bound });
+      if (task.effort === 'quick') return undefined;
+      const better = boundByTree(model, solver, BOUND_NODES);
       if (better) report({ kind: 'bound', ...better });
+      else {
+        // too large for the tree, and large models gain most by a search from the relaxation (measured)
+        const from = { effort: task.effort, start: bound.opened, fresh: 1 };
+        const opened = search(model, from, 1, () => undefined);
+        report({ kind: 'bound', points: bound.points, opened });
+      }
       return undefined;
     }
     case 'explain':
@@ -91,12 +99,17 @@ export async function doTask(
 /** One search from the task's start; with several seeds, each has its part of the work. */
 function search(
   model: MenuModel,
-  { effort, start }: { readonly effort: Effort; readonly start: readonly OpenedAt[] },
+  { effort, start, fresh }: Pick<SearchOptions, 'start' | 'fresh'> & { readonly effort: Effort },
   seed: number,
   report: (report: Report) => void,
 ): readonly OpenedAt[] {
   const parts = effort === 'quick' ? 1 : THOROUGH_SEEDS.length;
-  const steps = searchMenu(model, { seed, work: workFor(model, effort) / parts, start });
+  const steps = searchMenu(model, {
+    seed,
+    work: workFor(model, effort) / parts,
+    start,
+    ...(fresh === undefined ? {} : { fresh }),
+  });
   for (;;) {
     const next = steps.next();
     report({ kind: 'menu', ...next.value, done: (seed - 1 + next.value.done) / parts });

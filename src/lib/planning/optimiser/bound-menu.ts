@@ -3,8 +3,12 @@ import { menuProgram, openedBy, tightened, type MenuProgram } from './menu-progr
 
 /** A solver of linear and integer programs, handed in: the core itself loads none. */
 export type ProgramSolver = {
-  /** Solves the relaxation in which pouches may be cut. @returns the price of each row: what one more on its right side would cost */
-  relax(program: MenuProgram): ArrayLike<number>;
+  /**
+   * Solves the relaxation in which pouches may be cut.
+   *
+   * @returns the price of each row, what one more on its right side would cost; and the value of each column
+   */
+  relax(program: MenuProgram): { prices: ArrayLike<number>; values: ArrayLike<number> };
   /**
    * Solves the program itself, up to so many nodes of its tree.
    *
@@ -19,10 +23,30 @@ export type MenuBound = { readonly points: number; readonly opened?: readonly Op
 /** Programs up to this many columns are also solved as they are, when there is time: their tree is small enough to gain by it (measured). */
 export const SMALL_PROGRAM = 2500;
 
-/** A bound by the relaxation of the tightened program: no menu costs less. */
-export function boundMenu(model: MenuModel, solver: ProgramSolver): MenuBound {
+/** A bound by the relaxation of the tightened program: no menu costs less. And a menu near the relaxation, to search on from. */
+export function boundMenu(model: MenuModel, solver: ProgramSolver): Required<MenuBound> {
   const program = tightened(menuProgram(model), model);
-  return { points: boundFromPrices(program, solver.relax(program)) };
+  const { prices, values } = solver.relax(program);
+  return { points: boundFromPrices(program, prices), opened: rounded(model, program, values) };
+}
+
+/** The relaxation in whole pouches: the largest parts first, as far as pouches and recipes go. */
+function rounded(model: MenuModel, program: MenuProgram, values: ArrayLike<number>): OpenedAt[] {
+  const kcal = ({ column, lot }: MenuProgram['opened'][number]) =>
+    (values[column] ?? 0) * (model.lots[lot]?.kcal ?? 0);
+  const free = model.lots.map(({ stock }) => stock);
+  const recipesAt = model.slots.map(() => new Set<number>());
+  return [...program.opened]
+    .sort((a, b) => kcal(b) - kcal(a) || a.column - b.column)
+    .flatMap(({ column, slot, lot }): OpenedAt[] => {
+      const pouches = Math.min(Math.round(values[column] ?? 0), free[lot] ?? 0);
+      const [recipes, recipe] = [recipesAt[slot], model.lots[lot]?.recipe];
+      if (pouches <= 0 || !recipes || recipe === undefined) return [];
+      if (!recipes.has(recipe) && recipes.size >= model.settings.maxRecipesPerMeal) return [];
+      recipes.add(recipe);
+      free[lot] = (free[lot] ?? 0) - pouches;
+      return [{ slot, lot, pouches }];
+    });
 }
 
 /** A better bound, or the best menu itself, by the integer program; undefined where the program is too large to gain by it. */

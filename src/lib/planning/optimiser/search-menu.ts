@@ -34,6 +34,8 @@ export type SearchOptions = {
   /** Moves tried: the budget. */
   readonly work: number;
   readonly start: readonly OpenedAt[];
+  /** How often the search forgets the best and begins at the start, hot; none where the start is good. */
+  readonly fresh?: number;
 };
 export type SearchReport = {
   /** Share of the budget used. */
@@ -51,7 +53,7 @@ export type SearchReport = {
  */
 export function* searchMenu(
   model: MenuModel,
-  { seed, work, start }: SearchOptions,
+  { seed, work, start, fresh = FRESH }: SearchOptions,
 ): Generator<SearchReport, SearchReport> {
   const random = randomFrom(seed);
   const table = new MenuTable(model, start);
@@ -60,16 +62,16 @@ export function* searchMenu(
   let best = first;
   let bestPoints = table.points;
   const hot = Math.max(HOT, (HOT_SHARE * bestPoints) / Math.max(1, table.openSlots.length));
-  const share = work / (FRESH + AGAIN);
+  const share = work / (fresh + AGAIN);
   const report = (done: number): SearchReport => ({
     done: Math.min(1, done),
     points: bestPoints,
     opened: best,
   });
 
-  for (let cooling = 0; cooling < FRESH + AGAIN && table.openSlots.length > 0; cooling++) {
-    table.become(cooling < FRESH ? first : best);
-    const from = cooling < FRESH ? hot : WARM;
+  for (let cooling = 0; cooling < fresh + AGAIN && table.openSlots.length > 0; cooling++) {
+    table.become(cooling < fresh ? first : best);
+    const from = cooling < fresh ? hot : WARM;
     const flowsBefore = table.flows;
     for (let tried = 0, used = 0; used < share; tried++) {
       used = tried + FLOW_WORK * (table.flows - flowsBefore);
