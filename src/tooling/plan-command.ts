@@ -1,10 +1,18 @@
+import { writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import type { Readable } from 'node:stream';
 import { parseArgs } from 'node:util';
 import { defaultSettings, Settings } from '../lib/planning/model/settings.ts';
 import type { TripPlan } from '../lib/planning/model/trip-plan.ts';
 import { Trip } from '../lib/planning/model/trip.ts';
+import { gapShare, MenuFinder } from '../lib/menu-search/find-menu.ts';
+import type { Stock } from '../lib/planning/model/pouch-lot.ts';
+import { buildMenuModel } from '../lib/planning/optimiser/menu-model.ts';
+import { menuProgram } from '../lib/planning/optimiser/menu-program.ts';
+import { EFFORTS } from '../lib/planning/optimiser/search-menu.ts';
+import { writeLp } from '../lib/planning/optimiser/write-lp.ts';
 import { planTrip } from '../lib/planning/plan-trip.ts';
+import { poseMenuProblem } from '../lib/planning/pose-menu-problem.ts';
 import { cardText } from './card-text.ts';
 import { planText } from './plan-text.ts';
 import { BadInput, fileSource, readJson, readStock, type Source } from './read-inputs.ts';
@@ -14,12 +22,17 @@ const HELP = `Plans a trip from a shelf of pouches.
 
   npm run --silent plan -- [--stock FILE.csv] [--trip FILE.json] [--settings FILE.json]
                            [--format json|text|card] [--skip-refused]
+                           [--search none|quick|thorough] [--export-model FILE.lp]
 
   --stock         the shelf, a CSV file; left out: the demo shelf
   --trip          the trip, as docs/schema/trip.json describes; left out: the demo trip
   --settings      as docs/schema/settings.json describes; what is left out takes its usual value
   --format        json: the whole plan, as docs/schema/trip-plan.json describes (this is the usual one)
                   text: to read;  card: the trail card
+  --search        none: first expired, first out (this is the usual one);  quick or thorough: the menu of least cost
+                  that is found, seconds or a minute; how good it is goes to standard error
+  --export-model  write the menu as an integer program in CPLEX LP format, which most solvers read; its objective is
+                  the points of the menu
   --skip-refused  plan without the rows of the shelf that cannot be taken in
   --help          this text
 
@@ -43,6 +56,8 @@ function readOptions(args: readonly string[]) {
         trip: { type: 'string', default: path.join(ROOT, 'demo-data/trip.json') },
         settings: { type: 'string' },
         format: { type: 'string', default: 'json' },
+        search: { type: 'string', default: 'none' },
+        'export-model': { type: 'string' },
         'skip-refused': { type: 'boolean', default: false },
         help: { type: 'boolean', default: false },
       },
@@ -51,6 +66,8 @@ function readOptions(args: readonly string[]) {
     throw new BadInput(`${error instanceof Error ? error.message : String(error)} See --help.`);
   }
 }
+
+const SEARCHES: readonly string[] = ['none', ...EFFORTS];
 
 export type Outcome = { readonly exitCode: 0 | 2; readonly output: string; readonly errors: string };
 
@@ -91,8 +108,45 @@ async function planFrom(args: readonly string[], stdin: Readable): Promise<Omit<
     settings.currency,
     options['skip-refused'],
   );
+  if (!SEARCHES.includes(options.search))
+    throw new BadInput(`--search "${options.search}" is not known; it is one of: ${SEARCHES.join(', ')}`);
+  if (options['export-model'] !== undefined) {
+    const model = buildMenuModel(poseMenuProblem(trip, stock, settings));
+    await writeModel(options['export-model'], writeLp(menuProgram(model), trip.name));
+  }
+  const { plan, said } = await planned(trip, stock, settings, options.search);
   return {
-    output: format(planTrip(trip, stock, settings), settings),
-    errors: remarks.map((remark) => `${remark}\n`).join(''),
+    output: format(plan, settings),
+    errors: [...remarks, ...said].map((remark) => `${remark}\n`).join(''),
   };
+}
+
+async function planned(
+  trip: Trip,
+  stock: Stock,
+  settings: Settings,
+  search: string,
+): Promise<{ plan: TripPlan; said: string[] }> {
+  const effort = EFFORTS.find((known) => known === search);
+  if (effort === undefined) return { plan: planTrip(trip, stock, settings), said: [] };
+  const finder = new MenuFinder(ROOT);
+  try {
+    const { plan, score, bound, firstExpiredPoints } = await finder.find(trip, stock, settings, { effort });
+    const gap = gapShare(score.points, bound);
+    const said = `The menu costs ${score.points.toFixed(1)} points; first expired, first out costs ${firstExpiredPoints.toFixed(1)}, and none can cost less than ${bound?.toFixed(1) ?? '?'}${gap === undefined ? '' : ` (${(100 * gap).toFixed(1)} % under it)`}.`;
+    return { plan, said: [said] };
+  } finally {
+    await finder.close();
+  }
+}
+
+async function writeModel(file: string, text: string): Promise<void> {
+  try {
+    await writeFile(file, text);
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error);
+    throw new BadInput(
+      `--export-model: "${file}" cannot be written (${reason}); name a file in a folder that is there.`,
+    );
+  }
 }

@@ -7,12 +7,12 @@ import type { TripPlan } from '../planning/model/trip-plan.ts';
 import type { Trip } from '../planning/model/trip.ts';
 import { buildMenuModel, type MenuModel, type OpenedAt } from '../planning/optimiser/menu-model.ts';
 import { fromModel, toModel } from '../planning/optimiser/place-menu.ts';
-import { scoreMenu, type MenuScore } from '../planning/optimiser/score-menu.ts';
+import { brokenRules, scoreMenu, type MenuScore } from '../planning/optimiser/score-menu.ts';
 import type { Effort } from '../planning/optimiser/search-menu.ts';
 import { whyText } from '../planning/optimiser/why-text.ts';
 import { planTrip } from '../planning/plan-trip.ts';
 import { poseMenuProblem } from '../planning/pose-menu-problem.ts';
-import { TaskRunner } from './task-runner.ts';
+import { TaskRunner, usualRoot } from './task-runner.ts';
 import type { Explained, Report, Weighed } from './tasks.ts';
 
 export type SearchProgress = {
@@ -61,17 +61,29 @@ export function gapShare(points: number, bound: number | undefined): number | un
 
 /** Looks for menus in two threads, one for the search and one for the bound. */
 export class MenuFinder {
-  readonly #search: TaskRunner = new TaskRunner();
-  readonly #bound: TaskRunner = new TaskRunner();
+  readonly #search: TaskRunner;
+  readonly #bound: TaskRunner;
 
-  /** Plans the meals that are not locked anew. The same input gives the same menu, unless it is stopped. */
+  /** @param root the folder that holds the project, from whose source the threads run */
+  constructor(root: string = usualRoot()) {
+    this.#search = new TaskRunner(root);
+    this.#bound = new TaskRunner(root);
+  }
+
+  /**
+   * Plans the meals that are not locked anew, from the better of first expired, first out and the menu that the trip lists: it is worse than neither.
+   * The same input gives the same menu, unless it is stopped.
+   */
   async find(trip: Trip, stock: Stock, settings: Settings, options: FindOptions): Promise<FoundMenu> {
     const startedAt = performance.now();
     const elapsedMs = () => performance.now() - startedAt;
     const open = forgetUnlocked(trip);
     let problem = poseMenuProblem(open, stock, settings);
     let model = buildMenuModel(problem);
-    let start = toModel(model, named(firstExpired.choose(problem)));
+    let start = bestStart(model, [
+      toModel(model, named(firstExpired.choose(problem))),
+      toModel(model, trip.menu),
+    ]);
     let best: Best = { opened: start, bound: undefined };
 
     for (let round = 0; round < MOST_ROUNDS; round++) {
@@ -81,7 +93,7 @@ export class MenuFinder {
       if (movedKcal(problem, moved) <= SETTLED_KCAL) break;
       problem = moved;
       const next = buildMenuModel(problem);
-      start = toModel(next, named(fromModel(model, best.opened, () => '')));
+      start = bestStart(next, [toModel(next, named(fromModel(model, best.opened, () => '')))]);
       model = next;
     }
     const explained = await this.explain(problem, best.opened);
@@ -136,7 +148,7 @@ export class MenuFinder {
     };
     const tasks = [
       this.#search.run({ kind: 'search', problem, effort, start }, onReport, signal),
-      this.#bound.run({ kind: 'bound', problem, effort }, onReport, signal),
+      this.#bound.run({ kind: 'bound', problem, effort, start }, onReport, signal),
     ];
     for (const ended of await Promise.allSettled(tasks))
       if (ended.status === 'rejected' && !signal?.aborted) throw ended.reason;
@@ -151,6 +163,14 @@ export const named = (meals: ReturnType<typeof firstExpired.choose>) =>
     meal,
     opened: opened.map(({ lot, pouches }) => ({ code: lot.code, pouches })),
   }));
+
+/** The best of menus that may be eaten under a model; nothing where none may. */
+function bestStart(model: MenuModel, menus: readonly (readonly OpenedAt[])[]): readonly OpenedAt[] {
+  const points = (menu: readonly OpenedAt[]) => scoreMenu(model, menu).points;
+  return menus
+    .filter((menu) => brokenRules(model, menu).length === 0)
+    .reduce<readonly OpenedAt[]>((best, menu) => (points(menu) < points(best) ? menu : best), []);
+}
 
 /** A planner that puts on the table what was found. */
 function plannerOf(model: MenuModel, opened: readonly OpenedAt[], explained?: Explained): MenuPlanner {

@@ -5,13 +5,19 @@ import type { Outcome, Report, Task } from './tasks.ts';
 type Answer = { report: Report } | { outcome: unknown } | { failed: string };
 
 /** Node runs the thread from its source, so it has to know where the project lies: the folder it was started in, unless this says otherwise. */
-const root = (): string => process.env['RIDGELARDER_ROOT'] || process.cwd();
+export const usualRoot = (): string => process.env['RIDGELARDER_ROOT'] || process.cwd();
 
 /** Runs tasks one after another in a thread of its own, which is kept for the next one. */
 export class TaskRunner {
+  readonly #root: string;
   #worker: Worker | undefined;
   #queue: Promise<unknown> = Promise.resolve();
   #closed = false;
+
+  /** @param root the folder that holds the project */
+  constructor(root: string) {
+    this.#root = root;
+  }
 
   /**
    * @param signal stops the task, its turn come or not; it then rejects with the reason
@@ -40,7 +46,7 @@ export class TaskRunner {
 
   async #runNow(task: Task, report: (report: Report) => void, signal?: AbortSignal): Promise<unknown> {
     if (this.#closed) throw new Error('the search for menus is closed');
-    const worker = (this.#worker ??= new Worker(join(root(), 'src/lib/menu-search/worker.ts')));
+    const worker = (this.#worker ??= new Worker(join(this.#root, 'src/lib/menu-search/worker.ts')));
     worker.ref();
     return new Promise((resolve, reject) => {
       const end = (settle: () => void) => {

@@ -23,7 +23,12 @@ export type Task =
       readonly effort: Effort;
       readonly start: readonly OpenedAt[];
     }
-  | { readonly kind: 'bound'; readonly problem: MenuProblem; readonly effort: Effort }
+  | {
+      readonly kind: 'bound';
+      readonly problem: MenuProblem;
+      readonly effort: Effort;
+      readonly start: readonly OpenedAt[];
+    }
   | { readonly kind: 'explain'; readonly problem: MenuProblem; readonly opened: readonly OpenedAt[] }
   | { readonly kind: 'weigh'; readonly problem: MenuProblem; readonly opened: readonly OpenedAt[] };
 
@@ -45,6 +50,8 @@ export type Outcome<T extends Task['kind']> = T extends 'explain'
     ? Weighed
     : undefined;
 
+/** Up to this many meals, a quick search looks from two seeds at once. */
+const SMALL_TRIP = 24;
 /** A thorough search starts so often afresh, and then merges what it found. */
 const THOROUGH_SEEDS = [1, 2, 3, 4];
 const MERGE_NODES = 100;
@@ -73,7 +80,14 @@ export async function doTask(
       const solver = await highsSolver();
       const bound = boundMenu(model, solver);
       report({ kind: 'bound', ...bound });
-      if (task.effort === 'quick') return undefined;
+      if (task.effort === 'quick') {
+        // the relaxation of a small trip is soon solved, and the thread would idle while the other searches
+        if (model.slots.length <= SMALL_TRIP) {
+          const opened = search(model, { effort: 'quick', start: task.start }, 2, () => undefined);
+          report({ kind: 'bound', points: bound.points, opened });
+        }
+        return undefined;
+      }
       const better = boundByTree(model, solver, BOUND_NODES);
       if (better) report({ kind: 'bound', ...better });
       else {
@@ -112,7 +126,11 @@ function search(
   });
   for (;;) {
     const next = steps.next();
-    report({ kind: 'menu', ...next.value, done: (seed - 1 + next.value.done) / parts });
+    report({
+      kind: 'menu',
+      ...next.value,
+      done: parts === 1 ? next.value.done : (seed - 1 + next.value.done) / parts,
+    });
     if (next.done) return next.value.opened;
   }
 }

@@ -23,23 +23,20 @@ const NEAR_POINTS = 30;
 const wished: Readonly<Record<Wish, (settings: Settings, more: number) => Settings>> = {
   lightest: (settings, more) => withCost(settings, 'carriedKgH', more),
   'most varied': (settings, more) => ({
-    ...withCost(settings, 'repeat', Math.min(1, more / MORE)),
-    repeatAfterDays: 14,
+    ...settings,
+    repeatAfterDays: Math.min(14, settings.repeatAfterDays + Math.max(1, Math.round(2 * (more - 1)))),
   }),
   'oldest stock first': (settings, more) => withCost(settings, 'shelfLifeYear', 4 * more),
 };
 
-function withCost(
-  settings: Settings,
-  cost: 'carriedKgH' | 'repeat' | 'shelfLifeYear',
-  more: number,
-): Settings {
+function withCost(settings: Settings, cost: 'carriedKgH' | 'shelfLifeYear', more: number): Settings {
   const { menuCosts } = settings;
   return { ...settings, menuCosts: { ...menuCosts, [cost]: menuCosts[cost] * more } };
 }
 
 /**
- * Three menus that differ in what they put first, each found by searching on from the best with that wish weighed more, and less again where it costs too much.
+ * Menus that differ in what they put first, each found by searching on from the best with that wish weighed more, and less again where it costs too much.
+ * A wish that costs too much however little it weighs has none.
  *
  * @param work moves for each search
  */
@@ -52,17 +49,17 @@ export function* otherMenus(
   const nearPoints = bestPoints + Math.max(NEAR_POINTS, bestPoints * NEAR_SHARE);
   const others: OtherMenu[] = [];
   for (const wish of WISHES) {
-    let found: OtherMenu | undefined;
     for (let more = MORE; more > 1.02; more = 1 + (more - 1) / 3) {
       const settings = wished[wish](model.settings, more);
       const search = searchMenu(withSettings(model, settings), { seed: 1, work, start: best });
       let next = search.next();
       for (; !next.done; next = search.next()) yield;
       const { opened } = next.value;
-      found = { wish, opened, score: scoreMenu(model, opened) };
-      if (found.score.points <= nearPoints) break;
+      const score = scoreMenu(model, opened);
+      if (score.points > nearPoints) continue;
+      others.push({ wish, opened, score });
+      break;
     }
-    if (found) others.push(found);
   }
   return others;
 }
