@@ -190,3 +190,32 @@ test('the command writes what is wrong to standard error and ends with 2', () =>
     stderr: 'nowhere.json: there is no such file\n',
   });
 });
+
+test('a search finds a menu of less cost and says how good it is; the exported model is written', async () => {
+  const model = path.join(folder, 'model.lp');
+  const { exitCode, errors, output } = await plan(['--search', 'quick', '--export-model', model]);
+  expect(exitCode).toBe(0);
+  const [, points = 0, firstExpired = 0, bound = 0] = (
+    /costs ([\d.]+) points; first expired, first out costs ([\d.]+), and none can cost less than ([\d.]+)/.exec(
+      errors,
+    ) ?? []
+  ).map(Number);
+  expect(bound).toBeGreaterThan(0);
+  expect(bound).toBeLessThanOrEqual(points);
+  expect(points).toBeLessThan(firstExpired);
+  expect(TripPlan.parse(JSON.parse(output)).menu.planner).toBe('least cost in all');
+  expect(readFileSync(model, 'utf8')).toMatch(
+    /^\\ .*\nMinimize\n points: [\s\S]*Subject To[\s\S]*Generals[\s\S]*End\n$/,
+  );
+});
+
+test('an unknown search and a model file that cannot be written are named', async () => {
+  expect(await plan(['--search', 'best'])).toMatchObject({
+    exitCode: 2,
+    errors: expect.stringContaining('--search "best" is not known; it is one of: none, quick, thorough'),
+  });
+  expect(await plan(['--export-model', path.join(folder, 'no', 'model.lp')])).toMatchObject({
+    exitCode: 2,
+    errors: expect.stringContaining('cannot be written'),
+  });
+});
