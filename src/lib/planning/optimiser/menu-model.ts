@@ -73,6 +73,8 @@ export type MenuModel = {
   /** Hours walked on the whole trip. */
   readonly walkedH: number;
   readonly settings: Settings;
+  /** A wish of one search, which is no cost of the settings: points for a recipe that comes again later than the settings mind, but within so many days. */
+  readonly variety?: { readonly withinDays: number; readonly points: number };
 };
 
 /** Builds the model of a menu problem. Lots without energy, without a free pouch, or for no meal of the trip are left out. */

@@ -320,17 +320,20 @@ export class MenuTable {
 
   #repeatPoints(recipe: number): number {
     const { repeatAfterDays } = this.model.settings;
-    if (repeatAfterDays === 0) return 0;
+    const { variety } = this.model;
+    if (repeatAfterDays === 0 && !variety) return 0;
     const row = recipe * this.#days;
     let repeats = 0;
+    let later = 0;
     let last = -Infinity;
     for (let day = 0; day < this.#days; day++) {
       const uses = this.#uses[row + day] as number;
       if (uses === 0) continue;
-      repeats += uses - 1 + (day - last <= repeatAfterDays ? 1 : 0);
+      if (repeatAfterDays > 0) repeats += uses - 1 + (day - last <= repeatAfterDays ? 1 : 0);
+      if (variety && day - last > repeatAfterDays && day - last <= variety.withinDays) later++;
       last = day;
     }
-    return repeats * this.#costs.repeat;
+    return repeats * this.#costs.repeat + (variety ? later * variety.points : 0);
   }
 
   // a day's food, gathered

@@ -19,14 +19,18 @@ const MORE = 6;
 /** A menu that costs more than the best by over this share and these points is no near-equal; the wish is then weighed less. */
 const NEAR_SHARE = 0.1;
 const NEAR_POINTS = 30;
+/** Variety: a recipe is not to come again within two weeks. */
+const VARIED_DAYS = 14;
+const VARIED_POINTS = 4;
 
-const wished: Readonly<Record<Wish, (settings: Settings, more: number) => Settings>> = {
-  lightest: (settings, more) => withCost(settings, 'carriedKgH', more),
-  'most varied': (settings, more) => ({
-    ...settings,
-    repeatAfterDays: Math.min(14, settings.repeatAfterDays + Math.max(1, Math.round(2 * (more - 1)))),
+const wished: Readonly<Record<Wish, (model: MenuModel, more: number) => MenuModel>> = {
+  lightest: (model, more) => withSettings(model, withCost(model.settings, 'carriedKgH', more)),
+  'most varied': (model, more) => ({
+    ...model,
+    variety: { withinDays: VARIED_DAYS, points: VARIED_POINTS * more },
   }),
-  'oldest stock first': (settings, more) => withCost(settings, 'shelfLifeYear', 4 * more),
+  'oldest stock first': (model, more) =>
+    withSettings(model, withCost(model.settings, 'shelfLifeYear', 4 * more)),
 };
 
 function withCost(settings: Settings, cost: 'carriedKgH' | 'shelfLifeYear', more: number): Settings {
@@ -50,8 +54,7 @@ export function* otherMenus(
   const others: OtherMenu[] = [];
   for (const wish of WISHES) {
     for (let more = MORE; more > 1.02; more = 1 + (more - 1) / 3) {
-      const settings = wished[wish](model.settings, more);
-      const search = searchMenu(withSettings(model, settings), { seed: 1, work, start: best });
+      const search = searchMenu(wished[wish](model, more), { seed: 1, work, start: best });
       let next = search.next();
       for (; !next.done; next = search.next()) yield;
       const { opened } = next.value;
