@@ -115,3 +115,13 @@ async function startServer(dataFolder: string): Promise<{ server: ChildProcess; 
   }
   throw new Error('The app ended before it said where it is.');
 }
+
+/** A new trip of the demo, planned. @returns its path */
+export async function newDemoTrip({ origin }: Session): Promise<string> {
+  const response = await fetch(`${origin}/demo`, {
+    method: 'POST',
+    headers: { origin, accept: 'text/html', 'content-type': 'application/x-www-form-urlencoded' },
+    redirect: 'manual',
+  });
+  return new URL(response.headers.get('location') ?? '', origin).pathname;
+}

@@ -1,15 +1,11 @@
 /* The shelf and the settings under use: search while typing, bad input, doubts, two windows at once, and all of it without scripts. */
 import type { Page } from 'playwright';
 import { beforeAll, expect, test } from 'vitest';
-import { startApp, visit } from './harness.ts';
+import { newDemoTrip, startApp, visit } from './harness.ts';
 
 const app = startApp();
 beforeAll(async () => {
-  await fetch(`${app.origin}/demo`, {
-    method: 'POST',
-    headers: { origin: app.origin, accept: 'text/html', 'content-type': 'application/x-www-form-urlencoded' },
-    redirect: 'manual',
-  });
+  await newDemoTrip(app);
 });
 
 const field = (page: Page, name: string) => page.locator(`[name="${name}"]`);

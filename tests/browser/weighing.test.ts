@@ -2,18 +2,13 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright';
 import { beforeAll, expect, test } from 'vitest';
-import { DESK_PX, PHONE_PX, startApp, visit } from './harness.ts';
+import { DESK_PX, newDemoTrip, PHONE_PX, startApp, visit } from './harness.ts';
 
 const app = startApp();
 let trip = '';
 
 beforeAll(async () => {
-  const response = await fetch(`${app.origin}/demo`, {
-    method: 'POST',
-    headers: { origin: app.origin, accept: 'text/html', 'content-type': 'application/x-www-form-urlencoded' },
-    redirect: 'manual',
-  });
-  trip = new URL(response.headers.get('location') ?? '', app.origin).pathname;
+  trip = await newDemoTrip(app);
 });
 
 const saidOn = (page: Page, text: RegExp) =>
