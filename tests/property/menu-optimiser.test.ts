@@ -7,7 +7,7 @@ import { boundMenu, boundFromPrices } from '../../src/lib/planning/optimiser/bou
 import { buildMenuModel } from '../../src/lib/planning/optimiser/menu-model.ts';
 import { menuProgram, tightened } from '../../src/lib/planning/optimiser/menu-program.ts';
 import { MenuTable } from '../../src/lib/planning/optimiser/menu-table.ts';
-import { fromModel, toModel } from '../../src/lib/planning/optimiser/place-menu.ts';
+import { chosenMenu, fromModel } from '../../src/lib/planning/optimiser/place-menu.ts';
 import { randomFrom } from '../../src/lib/planning/optimiser/random.ts';
 import { brokenRules, scoreMenu } from '../../src/lib/planning/optimiser/score-menu.ts';
 import { poseMenuProblem } from '../../src/lib/planning/pose-menu-problem.ts';
@@ -21,19 +21,12 @@ const WORK = 6_000;
 /** A tenth of it, where the outcome itself is asked for. */
 const GOOD_WORK = 60_000;
 const solver = await highsSolver();
-const codes = (meals: ReturnType<typeof firstExpired.choose>) =>
-  meals.map(({ day, meal, opened }) => ({
-    day,
-    meal,
-    opened: opened.map(({ lot, pouches }) => ({ code: lot.code, pouches })),
-  }));
-
 describe('a menu that was searched for', () => {
   it('is never worse than first expired, first out', () =>
     fc.assert(
       fc.property(menuProblems, (problem) => {
         const model = buildMenuModel(problem);
-        const first = toModel(model, codes(firstExpired.choose(problem)));
+        const first = chosenMenu(model, firstExpired.choose(problem));
         fc.pre(brokenRules(model, first).length === 0);
         expect(searched(model, WORK, first).points).toBeLessThanOrEqual(
           scoreMenu(model, first).points + 1e-6,
@@ -106,7 +99,10 @@ describe('a menu that was searched for', () => {
         const before = searched(model, GOOD_WORK);
         const proven = Math.max(0, before.points - boundMenu(model, solver).points);
         // the menu of the poorer shelf is one of the richer shelf, with one lot numbered otherwise where it was not there before
-        const start = toModel(richer, codes(fromModel(model, before.opened, () => '')));
+        const start = chosenMenu(
+          richer,
+          fromModel(model, before.opened, () => ''),
+        );
         expect(scoreMenu(richer, start).points).toBeCloseTo(before.points, 4);
         expect(searched(richer, GOOD_WORK).points).toBeLessThanOrEqual(before.points + proven + 1e-4);
       }),

@@ -7,7 +7,7 @@ import {
   type OpenedAt,
 } from '../../src/lib/planning/optimiser/menu-model.ts';
 import { randomFrom } from '../../src/lib/planning/optimiser/random.ts';
-import { searchMenu } from '../../src/lib/planning/optimiser/search-menu.ts';
+import { searchToEnd } from '../../src/lib/planning/optimiser/search-menu.ts';
 import { poseMenuProblem } from '../../src/lib/planning/pose-menu-problem.ts';
 import { stocks, trips } from './arbitraries.ts';
 
@@ -56,10 +56,5 @@ export function randomMenu(model: MenuModel, seed: number): OpenedAt[] {
 }
 
 /** The outcome of a whole search. */
-export function searched(model: MenuModel, work: number, start: readonly OpenedAt[] = []) {
-  const search = searchMenu(model, { seed: 1, work, start });
-  for (;;) {
-    const next = search.next();
-    if (next.done) return next.value;
-  }
-}
+export const searched = (model: MenuModel, work: number, start: readonly OpenedAt[] = []) =>
+  searchToEnd(model, { seed: 1, work, start });

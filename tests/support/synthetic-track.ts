@@ -1,19 +1,9 @@
 /** Tracks whose length and climb are known, with seeded noise. */
-
-/** Random numbers from 0 to 1 (mulberry32). */
-export function seededRandom(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 2 ** 32;
-  };
-}
+import { randomFrom } from '../../src/lib/planning/optimiser/random.ts';
 
 /** Normally distributed random numbers of mean 0 and standard deviation 1 (Box & Muller 1958). */
 export function seededNormal(seed: number): () => number {
-  const random = seededRandom(seed);
+  const random = randomFrom(seed);
   return () => Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
 }
 

@@ -5,15 +5,16 @@ import type { Stock } from '../planning/model/pouch-lot.ts';
 import type { Settings } from '../planning/model/settings.ts';
 import type { TripPlan } from '../planning/model/trip-plan.ts';
 import type { Trip } from '../planning/model/trip.ts';
+import type { WhyHere } from '../planning/optimiser/explain-menu.ts';
 import { buildMenuModel, type MenuModel, type OpenedAt } from '../planning/optimiser/menu-model.ts';
-import { fromModel, toModel } from '../planning/optimiser/place-menu.ts';
+import { chosenMenu, fromModel, toModel } from '../planning/optimiser/place-menu.ts';
 import { brokenRules, scoreMenu, type MenuScore } from '../planning/optimiser/score-menu.ts';
 import type { Effort } from '../planning/optimiser/search-menu.ts';
 import { whyText } from '../planning/optimiser/why-text.ts';
-import { planTrip } from '../planning/plan-trip.ts';
+import { planTrip, SETTLED_KCAL, targetChangeKcal } from '../planning/plan-trip.ts';
 import { poseMenuProblem } from '../planning/pose-menu-problem.ts';
 import { TaskRunner, usualRoot } from './task-runner.ts';
-import type { Explained, Report, Weighed } from './tasks.ts';
+import type { Report, Weighed } from './tasks.ts';
 
 export type SearchProgress = {
   /** Share of the search's budget used. */
@@ -51,7 +52,6 @@ type Best = { readonly opened: readonly OpenedAt[]; readonly bound: number | und
 
 /** Where the loads move the needs, the menu is looked for again with the new ones, at most so often. */
 const MOST_ROUNDS = 3;
-export const SETTLED_KCAL = 10;
 
 /** How much worse than the best possible a menu may be, as a share of its points; undefined without a bound. */
 export function gapShare(points: number, bound: number | undefined): number | undefined {
@@ -80,24 +80,26 @@ export class MenuFinder {
     const open = forgetUnlocked(trip);
     let problem = poseMenuProblem(open, stock, settings);
     let model = buildMenuModel(problem);
-    let start = bestStart(model, [
-      toModel(model, named(firstExpired.choose(problem))),
-      toModel(model, trip.menu),
-    ]);
+    let start = bestStart(model, [firstExpiredMenu(model, problem), toModel(model, trip.menu)]);
     let best: Best = { opened: start, bound: undefined };
 
     for (let round = 0; round < MOST_ROUNDS; round++) {
       best = await this.#round(problem, model, start, options, elapsedMs);
       if (options.signal?.aborted) break;
       const moved = poseMenuProblem(open, stock, settings, plannerOf(model, best.opened));
-      if (movedKcal(problem, moved) <= SETTLED_KCAL) break;
+      if (targetChangeKcal(problem.demand, moved.demand) <= SETTLED_KCAL) break;
       problem = moved;
       const next = buildMenuModel(problem);
-      start = bestStart(next, [toModel(next, named(fromModel(model, best.opened, () => '')))]);
+      start = bestStart(next, [
+        chosenMenu(
+          next,
+          fromModel(model, best.opened, () => ''),
+        ),
+      ]);
       model = next;
     }
-    const explained = await this.explain(problem, best.opened);
-    const planner = plannerOf(model, best.opened, explained);
+    const why = await this.#search.run({ kind: 'explain', problem, opened: best.opened }, () => undefined);
+    const planner = plannerOf(model, best.opened, why);
     const plan = planTrip(open, stock, settings, planner);
     return {
       trip: plan.totals.pouches > 0 ? keepMenu(open, plan.menu) : open,
@@ -106,18 +108,13 @@ export class MenuFinder {
       opened: best.opened,
       score: scoreMenu(model, best.opened),
       bound: best.bound,
-      firstExpiredPoints: scoreMenu(model, toModel(model, named(firstExpired.choose(problem)))).points,
+      firstExpiredPoints: scoreMenu(model, firstExpiredMenu(model, problem)).points,
       stopped: options.signal?.aborted ?? false,
       elapsedMs: elapsedMs(),
     };
   }
 
-  /** Why each lot stands where it does, and what one more pouch would gain. */
-  explain(problem: MenuProblem, opened: readonly OpenedAt[]): Promise<Explained> {
-    return this.#search.run({ kind: 'explain', problem, opened }, () => undefined);
-  }
-
-  /** What a relaxed rule would gain, and other menus to choose from. */
+  /** What one more pouch and a relaxed rule would gain, and other menus to choose from. */
   weigh(problem: MenuProblem, opened: readonly OpenedAt[], signal?: AbortSignal): Promise<Weighed> {
     return this.#search.run({ kind: 'weigh', problem, opened }, () => undefined, signal);
   }
@@ -156,13 +153,9 @@ export class MenuFinder {
   }
 }
 
-/** The meals of a planner by the codes of their lots. */
-export const named = (meals: ReturnType<typeof firstExpired.choose>) =>
-  meals.map(({ day, meal, opened }) => ({
-    day,
-    meal,
-    opened: opened.map(({ lot, pouches }) => ({ code: lot.code, pouches })),
-  }));
+/** What first expired, first out opens, as a menu of the model. */
+export const firstExpiredMenu = (model: MenuModel, problem: MenuProblem): OpenedAt[] =>
+  chosenMenu(model, firstExpired.choose(problem));
 
 /** The best of menus that may be eaten under a model; nothing where none may. */
 function bestStart(model: MenuModel, menus: readonly (readonly OpenedAt[])[]): readonly OpenedAt[] {
@@ -173,20 +166,12 @@ function bestStart(model: MenuModel, menus: readonly (readonly OpenedAt[])[]): r
 }
 
 /** A planner that puts on the table what was found. */
-function plannerOf(model: MenuModel, opened: readonly OpenedAt[], explained?: Explained): MenuPlanner {
-  const why = new Map((explained?.why ?? []).map((at) => [`${at.slot} ${at.lot}`, whyText(model, at)]));
+function plannerOf(
+  model: MenuModel,
+  opened: readonly OpenedAt[],
+  reasons: readonly WhyHere[] = [],
+): MenuPlanner {
+  const why = new Map(reasons.map((at) => [`${at.slot} ${at.lot}`, whyText(model, at)]));
   const meals = fromModel(model, opened, ({ slot, lot }) => why.get(`${slot} ${lot}`) ?? 'least cost in all');
   return { name: 'least cost in all', choose: () => meals };
-}
-
-/** The most that any eater's target of a day differs between two problems, kcal. */
-export function movedKcal(before: MenuProblem, after: MenuProblem): number {
-  return Math.max(
-    0,
-    ...before.demand.flatMap((day, index) =>
-      day.eaters.map((eater, at) =>
-        Math.abs(eater.targetKcal - (after.demand[index]?.eaters[at]?.targetKcal ?? eater.targetKcal)),
-      ),
-    ),
-  );
 }

@@ -1,16 +1,15 @@
 import { forgetUnlocked } from '../planning/menu/edit-menu.ts';
-import { firstExpired } from '../planning/menu/first-expired.ts';
 import type { MenuPlanner, MenuProblem } from '../planning/menu/menu-problem.ts';
 import type { Stock } from '../planning/model/pouch-lot.ts';
 import type { Settings } from '../planning/model/settings.ts';
 import type { TripPlan } from '../planning/model/trip-plan.ts';
 import type { Trip } from '../planning/model/trip.ts';
 import { buildMenuModel, type MenuModel, type OpenedAt } from '../planning/optimiser/menu-model.ts';
-import { fromModel, toModel } from '../planning/optimiser/place-menu.ts';
+import { chosenMenu, fromModel } from '../planning/optimiser/place-menu.ts';
 import { brokenRules, scoreMenu, type MenuScore } from '../planning/optimiser/score-menu.ts';
-import { planTrip } from '../planning/plan-trip.ts';
+import { planTrip, SETTLED_KCAL, targetChangeKcal } from '../planning/plan-trip.ts';
 import { poseMenuProblem } from '../planning/pose-menu-problem.ts';
-import { movedKcal, named, SETTLED_KCAL } from './find-menu.ts';
+import { firstExpiredMenu } from './find-menu.ts';
 
 /** A menu as it stands, made by hand or found, scored like a found one. */
 export type StandingMenu = {
@@ -51,15 +50,15 @@ export function standingMenu(
     }));
   const asItStands: MenuPlanner = { name: plan.menu.planner, choose: () => meals };
   const posed = poseMenuProblem(forgetUnlocked(trip), stock, settings, asItStands);
-  const problem = known && movedKcal(known, posed) <= SETTLED_KCAL ? known : posed;
+  const problem = known && targetChangeKcal(known.demand, posed.demand) <= SETTLED_KCAL ? known : posed;
   const model = buildMenuModel(problem);
-  const opened = toModel(model, named(meals));
+  const opened = chosenMenu(model, meals);
   return {
     problem,
     model,
     opened,
     score: scoreMenu(model, opened),
-    firstExpiredPoints: scoreMenu(model, toModel(model, named(firstExpired.choose(problem)))).points,
+    firstExpiredPoints: scoreMenu(model, firstExpiredMenu(model, problem)).points,
     broken: brokenRules(model, opened),
   };
 }

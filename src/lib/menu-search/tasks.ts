@@ -18,19 +18,16 @@ import { highsSolver } from './highs-solver.ts';
 /** What a worker can be asked. A problem is plain data, so each worker builds the model for itself. */
 export type Task =
   | {
-      readonly kind: 'search';
+      readonly kind: 'search' | 'bound';
       readonly problem: MenuProblem;
       readonly effort: Effort;
       readonly start: readonly OpenedAt[];
     }
   | {
-      readonly kind: 'bound';
+      readonly kind: 'explain' | 'weigh';
       readonly problem: MenuProblem;
-      readonly effort: Effort;
-      readonly start: readonly OpenedAt[];
-    }
-  | { readonly kind: 'explain'; readonly problem: MenuProblem; readonly opened: readonly OpenedAt[] }
-  | { readonly kind: 'weigh'; readonly problem: MenuProblem; readonly opened: readonly OpenedAt[] };
+      readonly opened: readonly OpenedAt[];
+    };
 
 /** What it tells while it works: the best menu so far, or a bound that no menu is under. */
 export type Report =
@@ -42,10 +39,14 @@ export type Report =
     }
   | { readonly kind: 'bound'; readonly points: number; readonly opened?: readonly OpenedAt[] };
 
-export type Explained = { readonly why: readonly WhyHere[]; readonly oneMore: readonly OneMore[] };
-export type Weighed = { readonly relaxed: readonly Relaxed[]; readonly others: readonly OtherMenu[] };
+/** What could be better than a menu, and others to choose from. */
+export type Weighed = {
+  readonly oneMore: readonly OneMore[];
+  readonly relaxed: readonly Relaxed[];
+  readonly others: readonly OtherMenu[];
+};
 export type Outcome<T extends Task['kind']> = T extends 'explain'
-  ? Explained
+  ? readonly WhyHere[]
   : T extends 'weigh'
     ? Weighed
     : undefined;
@@ -61,16 +62,15 @@ const BOUND_NODES = 40;
 const WEIGH_SHARE = 0.35;
 
 /** Does a task, reporting as it goes. */
-export async function doTask(
-  task: Task,
-  report: (report: Report) => void,
-): Promise<Explained | Weighed | undefined> {
+export async function doTask(task: Task, report: (report: Report) => void): Promise<Outcome<Task['kind']>> {
   const model = buildMenuModel(task.problem);
   switch (task.kind) {
     case 'search':
-      if (task.effort === 'quick') search(model, task, 1, report);
+      if (task.effort === 'quick') search(model, task.effort, { seed: 1, start: task.start }, report);
       else {
-        const menus = THOROUGH_SEEDS.map((seed) => search(model, task, seed, report));
+        const menus = THOROUGH_SEEDS.map((seed) =>
+          search(model, task.effort, { seed, start: task.start }, report),
+        );
         const merged = mergeMenus(model, menus, await highsSolver(), MERGE_NODES);
         if (merged)
           report({ kind: 'menu', done: 1, points: scoreMenu(model, merged).points, opened: merged });
@@ -83,7 +83,8 @@ export async function doTask(
       if (task.effort === 'quick') {
         // the relaxation of a small trip is soon solved, and the thread would idle while the other searches
         if (model.slots.length <= SMALL_TRIP) {
-          const opened = search(model, { effort: 'quick', start: task.start }, 2, () => undefined);
+          const from = { seed: 2, start: task.start };
+          const opened = search(model, task.effort, from, () => undefined);
           report({ kind: 'bound', points: bound.points, opened });
         }
         return undefined;
@@ -92,52 +93,37 @@ export async function doTask(
       if (better) report({ kind: 'bound', ...better });
       else {
         // too large for the tree, and large models gain most by a search from the relaxation (measured)
-        const from = { effort: task.effort, start: bound.opened, fresh: 1 };
-        const opened = search(model, from, 1, () => undefined);
+        const from = { seed: 1, start: bound.opened, fresh: 1 };
+        const opened = search(model, task.effort, from, () => undefined);
         report({ kind: 'bound', points: bound.points, opened });
       }
       return undefined;
     }
     case 'explain':
-      return { why: whyHere(model, task.opened), oneMore: worthOneMore(model, task.opened) };
+      return whyHere(model, task.opened);
     case 'weigh': {
       const work = workFor(model, 'quick') * WEIGH_SHARE;
       return {
-        relaxed: ended(relaxedRules(model, task.opened, work)),
-        others: ended(otherMenus(model, task.opened, work)),
+        oneMore: worthOneMore(model, task.opened),
+        relaxed: relaxedRules(model, task.opened, work),
+        others: otherMenus(model, task.opened, work),
       };
     }
   }
 }
 
-/** One search from the task's start; with several seeds, each has its part of the work. */
+/** One search, with its part of the work where an effort has several seeds. */
 function search(
   model: MenuModel,
-  { effort, start, fresh }: Pick<SearchOptions, 'start' | 'fresh'> & { readonly effort: Effort },
-  seed: number,
+  effort: Effort,
+  options: Omit<SearchOptions, 'work'>,
   report: (report: Report) => void,
 ): readonly OpenedAt[] {
   const parts = effort === 'quick' ? 1 : THOROUGH_SEEDS.length;
-  const steps = searchMenu(model, {
-    seed,
-    work: workFor(model, effort) / parts,
-    start,
-    ...(fresh === undefined ? {} : { fresh }),
-  });
+  const steps = searchMenu(model, { ...options, work: workFor(model, effort) / parts });
   for (;;) {
     const next = steps.next();
-    report({
-      kind: 'menu',
-      ...next.value,
-      done: parts === 1 ? next.value.done : (seed - 1 + next.value.done) / parts,
-    });
+    report({ kind: 'menu', ...next.value, done: (options.seed - 1 + next.value.done) / parts });
     if (next.done) return next.value.opened;
-  }
-}
-
-function ended<T>(steps: Generator<void, T>): T {
-  for (;;) {
-    const next = steps.next();
-    if (next.done) return next.value;
   }
 }

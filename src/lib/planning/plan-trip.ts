@@ -19,7 +19,7 @@ import { makeCard } from './trail-card/make-card.ts';
 /** Rounds after which the coupling of load and need is given up; trials settle in two to four. */
 const MOST_ROUNDS = 8;
 /** The coupling has settled when no eater's daily target moves by more, kcal: far below what a label or an equation knows. */
-const SETTLED_KCAL = 10;
+export const SETTLED_KCAL = 10;
 
 /**
  * The spine: from a trip and a stock to everything the party has to know. Pure: the same input gives the same plan, to the byte of its JSON.
@@ -44,8 +44,12 @@ export function planTrip(
   const legs = plannedLegs(trip, resolved, known);
 
   const demandUnder = (loads: WalkingLoad) => demandOf(resolved, legs, loads, settings);
+  let demand = demandUnder(
+    (_, eater) => resolved.party.find((other) => other.name === eater)?.baseLoadG ?? 0,
+  );
+  // which meals there are, and where, does not hang on the loads
+  const burdens = mealBurdens(resolved, legs, demand, settings);
   const planWith = (demand: readonly DayDemand[]) => {
-    const burdens = mealBurdens(resolved, legs, demand, settings);
     const { menu, notices: menuNotices } = planMenu(resolved, demand, stock, burdens, settings, planner);
     const { water, notices: waterNotices } = planWater(resolved, legs, demand, menu, settings);
     const { fuel, notices: fuelNotices, assumptions } = planFuel(resolved, menu, water, settings);
@@ -60,9 +64,6 @@ export function planTrip(
     };
   };
 
-  let demand = demandUnder(
-    (_, eater) => resolved.party.find((other) => other.name === eater)?.baseLoadG ?? 0,
-  );
   let round = planWith(demand);
   let steps = 1;
   let next = demandUnder(loadsOf(round.carry));
@@ -101,7 +102,7 @@ function loadsOf(carry: CarryPlan): WalkingLoad {
 }
 
 /** The most that any eater's target of a day moves from one round to the next, kcal. */
-function targetChangeKcal(before: readonly DayDemand[], after: readonly DayDemand[]): number {
+export function targetChangeKcal(before: readonly DayDemand[], after: readonly DayDemand[]): number {
   return Math.max(
     ...before.flatMap((day, index) =>
       day.eaters.map((eater, at) => Math.abs(eater.targetKcal - (after[index]?.eaters[at]?.targetKcal ?? 0))),

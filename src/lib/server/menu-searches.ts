@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
-import { movedKcal, MenuFinder, type FoundMenu } from '../menu-search/find-menu.ts';
+import { MenuFinder, type FoundMenu } from '../menu-search/find-menu.ts';
 import { menuFigures, type MenuFigures } from '../menu-search/menu-figures.ts';
+import type { Running } from '../menu-search/search-state.ts';
 import { planWithMenu, type StandingMenu } from '../menu-search/standing-menu.ts';
 import { forgetUnlocked } from '../planning/menu/edit-menu.ts';
 import type { MenuProblem } from '../planning/menu/menu-problem.ts';
@@ -11,6 +12,7 @@ import type { OneMore, Relaxed } from '../planning/optimiser/explain-menu.ts';
 import type { OpenedAt } from '../planning/optimiser/menu-model.ts';
 import type { Wish } from '../planning/optimiser/other-menus.ts';
 import type { Effort } from '../planning/optimiser/search-menu.ts';
+import { targetChangeKcal } from '../planning/plan-trip.ts';
 import { UserError } from './errors.ts';
 
 /** What a menu is looked for from. Of the trip's own menu only the locked meals count. */
@@ -40,16 +42,6 @@ export type Known = {
     | undefined;
 };
 
-/** A search that runs now. */
-export type Running = {
-  readonly phase: 'search' | 'compare';
-  /** Share of the search's budget used. */
-  readonly done: number;
-  /** The best so far and what no menu is under, points, once known. */
-  readonly points: number | undefined;
-  readonly bound: number | undefined;
-  readonly elapsedMs: number;
-};
 type Entry = { phase: Running['phase']; told: Omit<Running, 'phase' | 'elapsedMs'>; stop: AbortController };
 
 /** Trips whose menus are remembered; the one asked for longest ago is forgotten first. */
@@ -90,7 +82,7 @@ export class MenuSearches {
   /** Remembers what was found for a trip. */
   keep(id: string, given: Given, { problem, opened, score, bound }: FoundMenu): void {
     const before = this.known(id, given);
-    const same = before && movedKcal(before.problem, problem) === 0 ? before : undefined;
+    const same = before && targetChangeKcal(before.problem.demand, problem.demand) === 0 ? before : undefined;
     const bounds = [same?.bound, bound].filter((points) => points !== undefined);
     this.#put(id, given, {
       problem,
@@ -110,7 +102,6 @@ export class MenuSearches {
     const known = this.known(id, given);
     const found = known?.problem === problem ? known.found : undefined;
     const { best, ...compared } = await this.#alone(id, trip.name, 'compare', async ({ stop }) => {
-      const { oneMore } = await this.#finder.explain(problem, opened);
       const weighed = await this.#finder.weigh(problem, opened, stop.signal).catch((caught: unknown) => {
         if (!stop.signal.aborted) throw caught;
         throw new UserError('Refused', 'The comparison was stopped; the menu is as it was.');
@@ -130,7 +121,7 @@ export class MenuSearches {
       return {
         best: { opened: best.opened, points: best.points },
         from: opened,
-        oneMore,
+        oneMore: weighed.oneMore,
         relaxed: weighed.relaxed,
         choices: choices.map(({ name, opened, points }): Choice => ({
           name,

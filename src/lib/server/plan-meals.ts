@@ -1,4 +1,5 @@
 import type { FoundMenu } from '../menu-search/find-menu.ts';
+import type { Searched } from '../menu-search/search-state.ts';
 import { planWithMenu, standingMenu } from '../menu-search/standing-menu.ts';
 import { forgetUnlocked, keepMenu, listedMeal } from '../planning/menu/edit-menu.ts';
 import { buildMenuModel } from '../planning/optimiser/menu-model.ts';
@@ -76,18 +77,6 @@ export async function planStoredMeals(app: App, id: string): Promise<PlannedMeal
   await saveMenu(app, planned.stored, meals.trip);
   return meals;
 }
-
-/** What a search for a better menu than the one that stands came to. */
-export type Searched = {
-  readonly before: number;
-  readonly after: number;
-  /** Nothing better was found, so the menu stays. */
-  readonly stays: boolean;
-  readonly stopped: boolean;
-  readonly elapsedMs: number;
-  /** The best that comparing with other menus came upon, points, where that is better still. */
-  readonly betterInComparison: number | undefined;
-};
 
 /**
  * Looks for a better menu than the one that stands, takes it if there is one, and compares it with others.

@@ -1,4 +1,5 @@
 import type { MenuFigures } from '../menu-search/menu-figures.ts';
+import type { Running, Searched } from '../menu-search/search-state.ts';
 import type { MenuCosts, Settings } from '../planning/model/settings.ts';
 import type { OneMore, Relaxed } from '../planning/optimiser/explain-menu.ts';
 import type { MenuModel } from '../planning/optimiser/menu-model.ts';
@@ -96,13 +97,7 @@ export type ShownProgress = {
   readonly words: string;
 };
 
-export function shownProgress(running: {
-  readonly phase: 'search' | 'compare';
-  readonly done: number;
-  readonly points: number | undefined;
-  readonly bound: number | undefined;
-  readonly elapsedMs: number;
-}): ShownProgress {
+export function shownProgress(running: Running): ShownProgress {
   const { phase, done, points, bound, elapsedMs } = running;
   if (phase === 'compare')
     return { done: undefined, words: `Comparing with other menus, for ${seconds(elapsedMs)} now.` };
@@ -115,14 +110,7 @@ export function shownProgress(running: {
 }
 
 /** What a search came to, in words. */
-export function searchInWords(searched: {
-  readonly before: number;
-  readonly after: number;
-  readonly stays: boolean;
-  readonly stopped: boolean;
-  readonly elapsedMs: number;
-  readonly betterInComparison: number | undefined;
-}): string {
+export function searchInWords(searched: Searched): string {
   const { before, after, stays, stopped, elapsedMs, betterInComparison } = searched;
   return [
     `${stopped ? 'Stopped' : 'Done'} after ${seconds(elapsedMs)}.`,

@@ -4,7 +4,7 @@ import type { DayDemand, Portion } from '../model/trip-plan.ts';
 import type { MealKind } from '../model/words.ts';
 import { SITTING_SHARE } from './menu-problem.ts';
 import { serveDay } from './serve-day.ts';
-import { serveMeal, type OpenedPouches, type ServedMeal } from './serve-meal.ts';
+import { serveMeal, type OpenedPouches, type SeatedEater, type ServedMeal } from './serve-meal.ts';
 
 /** Energy that the plain dealing of a meal may fall short of the best, kcal, before the best is taken as it is. */
 const AS_GOOD_KCAL = 0.5;
@@ -57,72 +57,65 @@ export function shareDay(
   return new Map(
     day.meals.map((meal, index) => {
       const opened = openedAt.get(meal) ?? [];
-      const shares = groups.flatMap((group, groupIndex) => {
-        const groupKcal = planned(group, meal);
-        return group.map((row) => ({
-          name: row.eater,
-          groupIndex,
-          share: groupKcal > 0 ? (row.mealKcal[meal] ?? 0) / groupKcal : 1 / group.length,
-        }));
-      });
-      const eatenBy = (groupIndex: number) =>
-        foods.reduce(
-          (sum, food, at) => sum + (food.meal === index ? (served.eatenKcal[at]?.[groupIndex] ?? 0) : 0),
-          0,
-        );
-      const seats = shares.map(({ name, groupIndex, share }) => {
-        const kcal = eatenBy(groupIndex) * share;
-        return { name, needKcal: kcal, ceilingKcal: kcal };
+      const eaten = foods.flatMap((food, at) =>
+        food.meal === index ? [{ lot: food.lot, kcalByGroup: served.eatenKcal[at] ?? [] }] : [],
+      );
+      const seats = groups.flatMap((group, groupIndex) => {
+        const groupKcal = eaten.reduce((sum, { kcalByGroup }) => sum + (kcalByGroup[groupIndex] ?? 0), 0);
+        const plannedKcal = planned(group, meal);
+        return group.map(({ eater, mealKcal }) => {
+          const share = plannedKcal > 0 ? (mealKcal[meal] ?? 0) / plannedKcal : 1 / group.length;
+          return {
+            name: eater,
+            groupIndex,
+            share,
+            needKcal: groupKcal * share,
+            ceilingKcal: groupKcal * share,
+          };
+        });
       });
       const dealt = serveMeal(opened, seats, mayEat);
-      const bestKcal = seats.reduce((sum, seat) => sum + seat.needKcal, 0);
+      const bestKcal = seats.reduce((sum, { needKcal }) => sum + needKcal, 0);
       const dealtKcal = [...dealt.eatenKcal.values()].reduce((sum, kcal) => sum + kcal, 0);
       if (dealtKcal >= bestKcal - AS_GOOD_KCAL) return [meal, dealt];
-      return [meal, asTheBest(dealt)];
-
-      function asTheBest({ portions, leftOver }: ServedMeal): ServedMeal {
-        const best = foods.flatMap((food, at): Portion[] =>
-          food.meal !== index || food.kcal <= 0
-            ? []
-            : shares.flatMap(({ name, groupIndex, share }): Portion[] => {
-                const energyKcal = (served.eatenKcal[at]?.[groupIndex] ?? 0) * share;
-                return energyKcal <= 1e-9
-                  ? []
-                  : [
-                      {
-                        eater: name,
-                        code: food.lot.code,
-                        servings: energyKcal / food.lot.energyKcal,
-                        energyKcal,
-                      },
-                    ];
-              }),
-        );
-        const without = portions.filter((portion) => portion.energyKcal === 0);
-        const all = [...best, ...without];
-        const eaten = (key: (portion: Portion) => string, of: (portion: Portion) => number) =>
-          all.reduce(
-            (sums, portion) => sums.set(key(portion), (sums.get(key(portion)) ?? 0) + of(portion)),
-            new Map<string, number>(),
-          );
-        const servings = eaten(
-          ({ code }) => code,
-          (portion) => portion.servings,
-        );
-        const kcal = eaten(
-          ({ eater }) => eater,
-          (portion) => portion.energyKcal,
-        );
-        const total = new Map(opened.map(({ lot, pouches }) => [lot.code, pouches * lot.servingsPerPouch]));
-        return {
-          portions: all,
-          eatenKcal: new Map(seats.map(({ name }) => [name, kcal.get(name) ?? 0])),
-          leftOver: leftOver.map(({ code }) => ({
-            code,
-            servings: Math.max(0, (total.get(code) ?? 0) - (servings.get(code) ?? 0)),
-          })),
-        };
-      }
+      const best = eaten.flatMap(({ lot, kcalByGroup }) =>
+        seats.flatMap(({ name, groupIndex, share }): Portion[] => {
+          const energyKcal = (kcalByGroup[groupIndex] ?? 0) * share;
+          if (energyKcal <= 1e-9) return [];
+          return [{ eater: name, code: lot.code, servings: energyKcal / lot.energyKcal, energyKcal }];
+        }),
+      );
+      const withoutEnergy = dealt.portions.filter(({ energyKcal }) => energyKcal === 0);
+      return [meal, servedAs(opened, [...best, ...withoutEnergy], seats)];
     }),
   );
+}
+
+/** A meal as its portions say. */
+function servedAs(
+  opened: readonly OpenedPouches[],
+  portions: Portion[],
+  seats: readonly SeatedEater[],
+): ServedMeal {
+  const sumOf = (rows: readonly Portion[], of: 'servings' | 'energyKcal') =>
+    rows.reduce((sum, portion) => sum + portion[of], 0);
+  return {
+    portions,
+    eatenKcal: new Map(
+      seats.map(({ name }) => [
+        name,
+        sumOf(
+          portions.filter(({ eater }) => eater === name),
+          'energyKcal',
+        ),
+      ]),
+    ),
+    leftOver: opened.map(({ lot, pouches }) => {
+      const servings = sumOf(
+        portions.filter(({ code }) => code === lot.code),
+        'servings',
+      );
+      return { code: lot.code, servings: Math.max(0, pouches * lot.servingsPerPouch - servings) };
+    }),
+  };
 }

@@ -1,14 +1,13 @@
-import type { MenuCosts } from '../model/settings.ts';
-import { withSettings, type MenuModel, type OpenedAt } from './menu-model.ts';
+import type { MenuCosts, Settings } from '../model/settings.ts';
+import { mostAtSitting, withSettings, type MenuModel, type OpenedAt } from './menu-model.ts';
 import { MenuTable } from './menu-table.ts';
 import { scoreMenu, type MenuScore } from './score-menu.ts';
-import { searchMenu } from './search-menu.ts';
+import { searchToEnd } from './search-menu.ts';
 
 export type CostTerm = keyof MenuCosts;
 
-/** Why pouches stand where they do: what the menu would cost more without one of them, and with the next best lot in its place. */
+/** Why pouches stand where they do: what the menu would cost more with the next best lot in their place. */
 export type WhyHere = OpenedAt & {
-  readonly withoutPoints: number;
   readonly instead?: {
     readonly lot: number;
     readonly pouches: number;
@@ -26,14 +25,11 @@ const NOTHING = 0.005;
 /** Most lots named as worth one more. */
 const MOST_NAMED = 5;
 
-/** For each lot on the table: the cost of leaving a pouch out, and the best single lot to stand in for it, by trying them all. */
+/** For each lot on the table: the best single lot to stand in for it, by trying them all. */
 export function whyHere(model: MenuModel, opened: readonly OpenedAt[]): WhyHere[] {
   const table = new MenuTable(model, opened);
   const before = scoreMenu(model, opened);
   return opened.map((at): WhyHere => {
-    table.clearChanges();
-    table.change(at.slot, at.lot, -1);
-    const withoutPoints = table.peek() - table.points;
     let best: { lot: number; pouches: number; points: number } | undefined;
     for (const lot of table.candidates[at.slot] ?? []) {
       if (lot === at.lot || table.freeOf(lot) <= 0) continue;
@@ -47,7 +43,7 @@ export function whyHere(model: MenuModel, opened: readonly OpenedAt[]): WhyHere[
           best = { lot, pouches, points };
       }
     }
-    if (!best) return { ...at, withoutPoints };
+    if (!best) return at;
     const swapped = [
       ...opened.filter(({ slot, lot }) => slot !== at.slot || (lot !== at.lot && lot !== best.lot)),
       {
@@ -58,7 +54,6 @@ export function whyHere(model: MenuModel, opened: readonly OpenedAt[]): WhyHere[
     ];
     return {
       ...at,
-      withoutPoints,
       instead: { ...best, term: decidingTerm(before, scoreMenu(model, swapped)) },
     };
   });
@@ -79,7 +74,7 @@ export function worthOneMore(model: MenuModel, opened: readonly OpenedAt[]): One
       ...lot,
       stock: lot.stock + 1,
       most: lot.most.map((most, slot) =>
-        most === 0 ? 0 : Math.min(most + 1, mostEaten(model, lot.index, slot)),
+        most === 0 ? 0 : Math.min(most + 1, mostAtSitting(model.slots[slot]?.mostKcal ?? [], lot)),
       ),
     })),
   };
@@ -105,45 +100,27 @@ export function worthOneMore(model: MenuModel, opened: readonly OpenedAt[]): One
   return [...best.values()].sort((a, b) => b.points - a.points).slice(0, MOST_NAMED);
 }
 
-function mostEaten(model: MenuModel, lot: number, slot: number): number {
-  const of = model.lots[lot];
-  const eatenKcal = (model.slots[slot]?.mostKcal ?? []).reduce(
-    (sum, most, group) => sum + (of?.feeds[group] ? most : 0),
-    0,
-  );
-  return of ? Math.ceil(eatenKcal / of.kcal - 1e-9) : 0;
-}
-
 /**
  * What a menu would gain if a rule gave way, by searching on from it: one recipe more at each meal; no recipe counted as a repeat.
  * A gain is what was found in so much work; more may be possible.
  */
-export function* relaxedRules(
-  model: MenuModel,
-  opened: readonly OpenedAt[],
-  work: number,
-): Generator<void, Relaxed[]> {
+export function relaxedRules(model: MenuModel, opened: readonly OpenedAt[], work: number): Relaxed[] {
   const { settings } = model;
-  const points = scoreMenu(model, opened).points;
-  const changed: readonly (readonly [Relaxed['rule'], MenuModel])[] = [
-    ['recipes', withSettings(model, { ...settings, maxRecipesPerMeal: settings.maxRecipesPerMeal + 1 })],
-    ['repeats', withSettings(model, { ...settings, repeatAfterDays: 0 })],
-  ];
-  const gains: Relaxed[] = [];
-  for (const [rule, relaxed] of changed) {
-    const found = yield* finish(searchMenu(relaxed, { seed: 1, work, start: opened }));
-    const repeats = rule === 'repeats' ? scoreMenu(model, opened).terms.repeat.points : 0;
+  const now = scoreMenu(model, opened);
+  const gain = (changed: Settings, from: number) => {
+    const relaxed = withSettings(model, changed);
+    const found = searchToEnd(relaxed, { seed: 1, work, start: opened });
+    return Math.max(0, from - scoreMenu(relaxed, found.opened).points);
+  };
+  return [
+    {
+      rule: 'recipes',
+      points: gain({ ...settings, maxRecipesPerMeal: settings.maxRecipesPerMeal + 1 }, now.points),
+    },
     // what the repeats cost now is no gain by itself: the menu is the same
-    const gain = points - repeats - scoreMenu(relaxed, found.opened).points;
-    gains.push({ rule, points: Math.max(0, gain) });
-  }
-  return gains;
-}
-
-function* finish<T>(search: Generator<unknown, T>): Generator<void, T> {
-  for (;;) {
-    const next = search.next();
-    if (next.done) return next.value;
-    yield;
-  }
+    {
+      rule: 'repeats',
+      points: gain({ ...settings, repeatAfterDays: 0 }, now.points - now.terms.repeat.points),
+    },
+  ];
 }

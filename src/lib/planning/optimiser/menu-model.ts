@@ -156,8 +156,7 @@ export function buildMenuModel(problem: MenuProblem): MenuModel {
       most: slots.map((slot) => {
         const date = demand[slot.dayIndex]?.date ?? '';
         const fits = slot.open && lot.mealKinds.includes(slot.meal) && lot.bestBefore >= date;
-        const eatenKcal = slot.mostKcal.reduce((sum, most, group) => sum + (feeds[group] ? most : 0), 0);
-        return fits ? Math.min(lot.pouches, Math.ceil(eatenKcal / kcal - 1e-9)) : 0;
+        return fits ? Math.min(lot.pouches, mostAtSitting(slot.mostKcal, { kcal, feeds })) : 0;
       }),
       pouchCost: pouchCosts(lot, shelfLifeY, slotBurdens, walkedH, settings.menuCosts),
       proteinLackG:
@@ -203,6 +202,15 @@ export function pouchBurden(
     carriedKgH: foodKgH + waterKgH,
     fuelG: waterMl * burden.fuelGPerMl[lot.waterKind],
   };
+}
+
+/** Pouches of a lot that its eaters could eat of at one sitting: the last one perhaps only in part. */
+export function mostAtSitting(
+  mostKcal: ModelSlot['mostKcal'],
+  { kcal, feeds }: Pick<ModelLot, 'kcal' | 'feeds'>,
+): number {
+  const eatenKcal = mostKcal.reduce((sum, most, group) => sum + (feeds[group] ? most : 0), 0);
+  return Math.ceil(eatenKcal / kcal - 1e-9);
 }
 
 /** Points of one pouch at each meal: its carrying, its fuel, its shelf life. */

@@ -340,36 +340,32 @@ export class MenuTable {
   readonly #foodMeal: number[] = [];
   readonly #foodKcal: number[] = [];
   readonly #foodFeeds: number[] = [];
+  #foodLackG = 0;
   readonly #mergedMeal: number[] = [];
   readonly #mergedMask: number[] = [];
   readonly #mergedKcal: number[] = [];
 
+  /** Takes food of a meal in. @returns what its pouches cost by themselves */
+  #gather(meal: number, slot: number, lot: number, pouches: number): number {
+    this.#foodMeal.push(meal);
+    this.#foodKcal.push(pouches * (this.kcal[lot] as number));
+    this.#foodFeeds.push(this.#feeds[lot] as number);
+    this.#foodLackG += pouches * (this.#lackG[lot] as number);
+    return pouches * (this.#cost[slot * this.#lots + lot] as number);
+  }
+
   #pointsOfDay(dayIndex: number, limit: number): number {
     const day = this.model.days[dayIndex]!;
-    const menuCosts = this.#costs;
-    const [meals, kcals, feeds] = [this.#foodMeal, this.#foodKcal, this.#foodFeeds];
-    meals.length = kcals.length = feeds.length = 0;
+    const feeds = this.#foodFeeds;
+    this.#foodMeal.length = this.#foodKcal.length = feeds.length = this.#foodLackG = 0;
     let points = 0;
-    let lackG = 0;
     for (let meal = 0; meal < day.slots.length; meal++) {
       const slot = day.slots[meal] as number;
-      for (const lot of this.lotsAt[slot] as number[]) {
-        const pouches = this.#pouches[slot * this.#lots + lot] as number;
-        points += pouches * (this.#cost[slot * this.#lots + lot] as number);
-        lackG += pouches * (this.#lackG[lot] as number);
-        meals.push(meal);
-        kcals.push(pouches * (this.kcal[lot] as number));
-        feeds.push(this.#feeds[lot] as number);
-      }
-      for (const { lot, pouches } of this.#keptAt[slot]!) {
-        points += pouches * (this.#cost[slot * this.#lots + lot] as number);
-        lackG += pouches * (this.#lackG[lot] as number);
-        meals.push(meal);
-        kcals.push(pouches * (this.kcal[lot] as number));
-        feeds.push(this.#feeds[lot] as number);
-      }
+      for (const lot of this.lotsAt[slot] as number[])
+        points += this.#gather(meal, slot, lot, this.#pouches[slot * this.#lots + lot] as number);
+      for (const { lot, pouches } of this.#keptAt[slot]!) points += this.#gather(meal, slot, lot, pouches);
     }
-    points += Math.max(0, lackG) * menuCosts.proteinG;
+    points += Math.max(0, this.#foodLackG) * this.#costs.proteinG;
     if (points > limit) return points;
     const alike = this.#servedAlike(dayIndex);
     points += alike;

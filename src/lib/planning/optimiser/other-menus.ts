@@ -1,7 +1,7 @@
 import type { Settings } from '../model/settings.ts';
 import { withSettings, type MenuModel, type OpenedAt } from './menu-model.ts';
 import { scoreMenu, type MenuScore } from './score-menu.ts';
-import { searchMenu } from './search-menu.ts';
+import { searchToEnd } from './search-menu.ts';
 
 /** Menus that put one wish before the others. */
 export const WISHES = ['lightest', 'most varied', 'oldest stock first'] as const;
@@ -44,20 +44,13 @@ function withCost(settings: Settings, cost: 'carriedKgH' | 'shelfLifeYear', more
  *
  * @param work moves for each search
  */
-export function* otherMenus(
-  model: MenuModel,
-  best: readonly OpenedAt[],
-  work: number,
-): Generator<void, OtherMenu[]> {
+export function otherMenus(model: MenuModel, best: readonly OpenedAt[], work: number): OtherMenu[] {
   const bestPoints = scoreMenu(model, best).points;
   const nearPoints = bestPoints + Math.max(NEAR_POINTS, bestPoints * NEAR_SHARE);
   const others: OtherMenu[] = [];
   for (const wish of WISHES) {
     for (let more = MORE; more > 1.02; more = 1 + (more - 1) / 3) {
-      const search = searchMenu(wished[wish](model, more), { seed: 1, work, start: best });
-      let next = search.next();
-      for (; !next.done; next = search.next()) yield;
-      const { opened } = next.value;
+      const { opened } = searchToEnd(wished[wish](model, more), { seed: 1, work, start: best });
       const score = scoreMenu(model, opened);
       if (score.points > nearPoints) continue;
       others.push({ wish, opened, score });

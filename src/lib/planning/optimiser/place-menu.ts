@@ -22,6 +22,18 @@ export function toModel(model: MenuModel, meals: readonly Named[]): OpenedAt[] {
   });
 }
 
+/** What a planner chose as the model numbers it; the same is left out. */
+export function chosenMenu(model: MenuModel, meals: readonly MealChoice[]): OpenedAt[] {
+  return toModel(
+    model,
+    meals.map(({ day, meal, opened }) => ({
+      day,
+      meal,
+      opened: opened.map(({ lot, pouches }) => ({ code: lot.code, pouches })),
+    })),
+  );
+}
+
 /** The open meals of a menu of the model as a planner chooses them; a meal without pouches is chosen empty. */
 export function fromModel(
   model: MenuModel,

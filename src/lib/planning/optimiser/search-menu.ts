@@ -87,6 +87,15 @@ export function* searchMenu(
   return report(1);
 }
 
+/** A whole search. @returns its outcome */
+export function searchToEnd(model: MenuModel, options: SearchOptions): SearchReport {
+  const search = searchMenu(model, options);
+  for (;;) {
+    const next = search.next();
+    if (next.done) return next.value;
+  }
+}
+
 /** Proposes changes to a table: each is a short list of pouches more or less at a meal. */
 class Moves {
   readonly #table: MenuTable;
@@ -101,10 +110,15 @@ class Moves {
     return Math.floor(this.#random() * count);
   }
 
+  #anyMeal(): number | undefined {
+    const { openSlots } = this.#table;
+    return openSlots[this.#below(openSlots.length)];
+  }
+
   propose(): boolean {
     const table = this.#table;
     table.clearChanges();
-    const slot = this.#table.openSlots[this.#below(this.#table.openSlots.length)];
+    const slot = this.#anyMeal();
     if (slot === undefined) return false;
     const kind = this.#random();
     if (kind < 0.08) return this.#add(slot);
@@ -113,7 +127,7 @@ class Moves {
     if (kind < 0.5) return this.#swap(slot) && this.#trim(table.dayOf(slot));
     if (kind < 0.54) return this.#trade(slot);
     if (kind < 0.64) return this.#refill(slot) && (this.#random() < 0.5 || this.#trim(table.dayOf(slot)));
-    const other = this.#table.openSlots[this.#below(this.#table.openSlots.length)]!;
+    const other = this.#anyMeal()!;
     if (other === slot) return false;
     if (!(kind < 0.84 ? this.#exchange(slot, other) : this.#move(slot, other))) return false;
     if (this.#random() < 0.5) return true;
@@ -152,7 +166,7 @@ class Moves {
   /** Two meals trade all that is on them. */
   #trade(slot: number): boolean {
     const table = this.#table;
-    const other = this.#table.openSlots[this.#below(this.#table.openSlots.length)]!;
+    const other = this.#anyMeal()!;
     if (other === slot || table.lotsAt[slot]!.length + table.lotsAt[other]!.length > 6) return false;
     for (const lot of table.lotsAt[slot]!) {
       const pouches = table.pouchesAt(slot, lot);
@@ -176,15 +190,14 @@ class Moves {
     const missing = table.model.settings.menuCosts.missingKcal;
     let best = Infinity;
     let [bestSlot, bestOut, bestIn] = [-1, -1, -1];
-    for (const slot of this.#table.openSlots) {
+    for (const slot of table.openSlots) {
       if (table.dayOf(slot) !== day) continue;
       const lots = table.candidates[slot]!;
       if (lots.length === 0) continue;
       const tries = Math.min(lots.length, 8);
       for (const out of table.lotsAt[slot]!)
         for (let at = 0; at < tries; at++) {
-          const r = this.#random();
-          const into = lots[Math.floor(r * r * lots.length)]!;
+          const into = this.#candidate(slot);
           if (
             into === out ||
             table.freeOf(into) <= 0 ||
