@@ -180,11 +180,13 @@ test('swapping a meal changes every figure, as the headless plan of the changed 
   const before = eatenIn(await section.innerText());
   await section.getByRole('link', { name: 'Change breakfast of day 3' }).click();
   const swap = section.getByLabel(/^Swap .* for$/).first();
+  await swap.waitFor(); // reading the options does not wait for them
   const other = (
     await swap
       .locator('option')
       .evaluateAll((all) => all.map((option) => (option as HTMLOptionElement).value))
   ).find(Boolean);
+  expect(other).toBeDefined();
   await swap.selectOption(other ?? '');
   await section.getByRole('button', { name: /^Swap/ }).first().click();
   await section.getByRole('link', { name: other ?? '' }).waitFor();
