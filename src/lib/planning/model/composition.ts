@@ -1,0 +1,66 @@
+import { z } from 'zod';
+import { Allergen } from './allergens.ts';
+import { Diet } from './diets.ts';
+import { ShortText } from './words.ts';
+
+const per100G = (what: string) =>
+  z
+    .number(`${what} must be a number of grams`)
+    .min(0, `${what} must not be negative`)
+    .max(100, `${what} must be at most 100 g in 100 g`);
+
+/** What 100 g of a food as bought, ready to weigh, hold. Ash is what is left of the 100 g. */
+export const Composition = z.strictObject({
+  waterG: per100G('water').describe('Water, g per 100 g'),
+  proteinG: per100G('protein').describe('Protein, g per 100 g'),
+  fatG: per100G('fat').describe('Fat, g per 100 g'),
+  carbohydrateG: per100G('carbohydrate').describe('Available carbohydrate, without fibre, g per 100 g'),
+  fibreG: per100G('fibre').default(0).describe('Dietary fibre, g per 100 g'),
+  alcoholG: per100G('alcohol').default(0).describe('Alcohol, g per 100 g'),
+  energyKcal: z
+    .number('energy must be a number of kcal')
+    .min(0, 'energy must not be negative')
+    .max(930, 'energy must be at most 930 kcal per 100 g, which is a little more than pure fat gives')
+    .optional()
+    .describe('Energy as the table or label states it, kcal per 100 g; left out: by the factors'),
+});
+export type Composition = z.infer<typeof Composition>;
+
+/** What a food has to be cooked to: the classes of the safe minimum internal temperatures (USDA FSIS). */
+export const COOKING_CLASSES = [
+  'poultry',
+  'minced meat',
+  'whole meat',
+  'fish',
+  'egg',
+  'leftovers',
+  'other',
+] as const;
+export const CookingClass = z.enum(COOKING_CLASSES);
+export type CookingClass = z.infer<typeof CookingClass>;
+
+/** A food of a composition table, of a label, or of the user's own list. */
+export const Food = z.strictObject({
+  name: ShortText.describe('Name, unique in its table'),
+  composition: Composition,
+  source: ShortText.describe('Where the figures come from'),
+  allergens: z
+    .array(Allergen)
+    .optional()
+    .describe('Allergens it holds; an empty list says none, a missing list says nobody has stated them'),
+  diets: z.array(Diet).default([]).describe('Diets it meets by its nature'),
+  cookingClass: CookingClass.default('other'),
+  gPerMl: z
+    .number('must be a number')
+    .positive('must be more than 0')
+    .max(25, 'must be at most 25 g/ml')
+    .optional()
+    .describe('Weight of one millilitre as it is measured in a cup, g'),
+  gPerPiece: z
+    .number('must be a number')
+    .positive('must be more than 0')
+    .max(20_000, 'must be at most 20 kg')
+    .optional()
+    .describe('Weight of one piece, g'),
+});
+export type Food = z.infer<typeof Food>;
