@@ -1,6 +1,7 @@
 import { showDates, showDay } from '../lib/dates.ts';
 import { allergenLabel } from '../lib/planning/model/allergens.ts';
 import type { CardPouches, TripPlan } from '../lib/planning/model/trip-plan.ts';
+import { waitText } from '../lib/planning/trail-card/steep-time.ts';
 import { friendlyAmount, showPour } from '../lib/planning/units/fractions.ts';
 import { show, type UnitSystem } from '../lib/planning/units/show.ts';
 import { counted } from '../lib/plural.ts';
@@ -38,27 +39,14 @@ export function cardText({ card }: TripPlan, system: UnitSystem): string {
 }
 
 function pouchLines(lot: CardPouches, system: UnitSystem): string[] {
-  const {
-    code,
-    recipe,
-    pouches,
-    waterMl,
-    waterMlPerPouch,
-    waterKind,
-    steepMin,
-    steepSeaLevelMin,
-    allergens,
-  } = lot;
+  const { code, recipe, pouches, waterMl, waterMlPerPouch, waterKind, allergens } = lot;
   const each = pouches > 1 ? ' into each' : '';
-  const wait =
-    steepMin > 0
-      ? `, wait ${steepMin} min${steepMin > steepSeaLevelMin ? ` (${steepSeaLevelMin} at sea level)` : ''}`
-      : '';
+  const wait = waitText(lot);
   const holds = allergens?.map(allergenLabel).join(', ');
   return [
     `  ${pouches} × ${code}  ${recipe}`,
     ...(waterMl > 0
-      ? [`      ${showPour(waterMlPerPouch, system)} ${waterKind} water${each}${wait}`]
+      ? [`      ${showPour(waterMlPerPouch, system)} ${waterKind} water${each}${wait && `, ${wait}`}`]
       : ['      no water']),
     `      allergens: ${holds === undefined ? 'not stated' : holds || 'none, as the cook stated'}`,
     `      servings: ${lot.shares.map(({ eater, servings }) => `${eater} ${friendlyAmount(servings)}`).join(', ')}`,

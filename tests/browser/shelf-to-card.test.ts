@@ -235,7 +235,7 @@ test.each([
     expect(text).toContain(`Day ${day}`);
     for (const lot of meals.flatMap((meal) => meal.pouches)) {
       expect(text).toContain(`${lot.pouches} × ${lot.code} ${lot.recipe}`);
-      if (lot.steepMin > 0) expect(text).toContain(`Wait ${lot.steepMin} min`);
+      if (lot.steepMin > 0) expect(text).toContain(`Wait ${lot.stirAfterMin ?? lot.steepMin} min`);
       if (lot.waterMl > 0) expect(text).toContain(`${lot.waterKind}`);
     }
   }

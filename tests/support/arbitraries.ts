@@ -37,17 +37,19 @@ const lotWith = (code: string): fc.Arbitrary<PouchLot> =>
       waterPerG: amount(0, 4),
       waterKind: fc.constantFrom('boiling', 'boiling', 'hot', 'cold', 'none'),
       steepMin: fc.integer({ min: 0, max: 20 }),
+      stirShare: optional(amount(0.1, 0.9)),
       tareG: amount(0, 25),
       allergens: optional(fc.subarray([...ALLERGENS], { maxLength: 3 })),
       diets: fc.subarray([...DIETS], { maxLength: 2 }),
       costMinor: optional(fc.integer({ min: 0, max: 900 })),
     })
-    .map(({ kcalPerG, waterPerG, ...lot }) =>
+    .map(({ kcalPerG, waterPerG, stirShare, ...lot }) =>
       PouchLot.parse(
         present({
           ...lot,
           code,
           sealedOn: '2026-05-01',
+          stirAfterMin: stirShare && lot.steepMin > 0 ? stirShare * lot.steepMin : undefined,
           energyKcal: Math.round(lot.dryWeightG * kcalPerG),
           waterMl: lot.waterKind === 'none' ? 0 : Math.round(lot.dryWeightG * waterPerG),
         }),

@@ -22,6 +22,7 @@ const LOT = PouchLot.parse({
   waterMl: 301,
   waterKind: 'boiling',
   steepMin: 12,
+  stirAfterMin: 5,
   tareG: 14,
   allergens: [],
   diets: ['vegan'],
@@ -49,7 +50,7 @@ describe('readLot', () => {
   });
 
   it('leaves out what is empty, and tells "holds none" from "nobody has stated them"', () => {
-    const { allergens, volumeMl, proteinG, costMinor, ...rest } = LOT;
+    const { allergens, volumeMl, proteinG, costMinor, stirAfterMin, ...rest } = LOT;
     const bare = PouchLot.parse(rest);
     expect('allergens' in (read(lotFields(bare, METRIC), METRIC).result?.lot ?? {})).toBe(false);
     expect(read(lotFields(bare, METRIC), METRIC, bare).result?.lot).toEqual(bare);
@@ -103,11 +104,10 @@ describe('readLot', () => {
     );
     expect(result).toBeUndefined();
     expect(problems.map(({ field }) => field)).toEqual(['energyKcal']);
-    expect(
-      read({ ...lotFields(LOT, METRIC), bestBefore: ['2025-01-01'] }, METRIC).problems.map(
-        ({ field }) => field,
-      ),
-    ).toEqual(['bestBefore']);
+    const refused = (changes: Entered) =>
+      read({ ...lotFields(LOT, METRIC), ...changes }, METRIC).problems.map(({ field }) => field);
+    expect(refused({ bestBefore: ['2025-01-01'] })).toEqual(['bestBefore']);
+    expect(refused({ stirAfterMin: ['12'] })).toEqual(['stirAfterMin']);
   });
 
   it('wants a yes to what is odd, and a yes to one warning is none to another', () => {

@@ -30,6 +30,7 @@ export const LOT_LABELS: Readonly<Record<string, string>> = {
   waterKind: 'Water',
   waterMl: 'Water to add',
   steepMin: 'Steep time',
+  stirAfterMin: 'Stir after',
   allergensStated: 'Allergens stated',
   allergens: 'Allergens',
   diets: 'Diets',
@@ -49,6 +50,7 @@ const NUMBERS = {
   carbohydrateG: 'food',
   waterMl: 'pour',
   steepMin: undefined,
+  stirAfterMin: undefined,
 } as const satisfies Partial<Record<keyof PouchLot, Quantity | undefined>>;
 type NumberName = keyof typeof NUMBERS;
 const NUMBER_NAMES = Object.keys(NUMBERS) as NumberName[];

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { exampleLot, exampleTrip } from '../../../tests/support/examples.ts';
 import { defaultSettings } from './model/settings.ts';
 import { planTrip } from './plan-trip.ts';
-import { steepAtAltitudeMin } from './trail-card/steep-time.ts';
+import { steepAtAltitudeMin, stirAtAltitudeMin, waitText } from './trail-card/steep-time.ts';
 
 const settings = defaultSettings();
 const dinner = { dayCount: 1, firstMeal: 'dinner', lastMeal: 'dinner' } as const;
@@ -494,6 +494,32 @@ describe('the card', () => {
       settings,
     );
     expect(cold.card.days[0]?.meals[0]?.pouches[0]?.steepMin).toBe(10);
+  });
+
+  it('stirs within the wait, later at altitude as the wait is longer', () => {
+    const pouches = (changes: object) =>
+      planTrip(
+        exampleTrip({ ...dinner, days: [{ campAltitudeM: 3000 }] }),
+        [exampleLot({ stirAfterMin: 4, ...changes })],
+        settings,
+      ).card.days[0]?.meals[0]?.pouches[0];
+    expect(pouches({})).toMatchObject({ steepMin: 20, stirAfterMin: 8 });
+    expect(pouches({ waterKind: 'cold' })).toMatchObject({ steepMin: 10, stirAfterMin: 4 });
+    expect(pouches({ stirAfterMin: undefined })).not.toHaveProperty('stirAfterMin');
+
+    expect(stirAtAltitudeMin(9.9, 10, 100)).toBe(9.5);
+    expect(stirAtAltitudeMin(0.1, 10, 100)).toBe(0.5);
+    expect(stirAtAltitudeMin(0.2, 0, 100)).toBeUndefined();
+  });
+
+  it('says the wait as it is timed', () => {
+    expect(waitText({ steepMin: 0 })).toBe('');
+    expect(waitText({ steepMin: 10 })).toBe('wait 10 min');
+    expect(waitText({ steepMin: 20, steepSeaLevelMin: 10 })).toBe('wait 20 min (10 at sea level)');
+    expect(waitText({ steepMin: 9, stirAfterMin: 5 })).toBe('wait 5 min, stir, wait 4 min more');
+    expect(waitText({ steepMin: 18, steepSeaLevelMin: 9, stirAfterMin: 10 })).toBe(
+      'wait 10 min, stir, wait 8 min more (9 min in all at sea level)',
+    );
   });
 
   it('cooks breakfast at the camp of the night before', () => {

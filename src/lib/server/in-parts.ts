@@ -1,4 +1,4 @@
-/** SQLite takes at most 32766 values in one statement (sqlite.org/limits.html); a lot has 22 columns. */
+/** SQLite takes at most 32766 values in one statement (sqlite.org/limits.html); a lot has 23 columns. */
 const ROWS_PER_STATEMENT = 200;
 
 /** Cuts rows into parts that fit into one statement each. */

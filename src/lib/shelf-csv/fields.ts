@@ -379,6 +379,23 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
     ],
   },
   {
+    field: 'stirAfterMin',
+    label: 'Stir after',
+    kind: 'number',
+    heading: 'stir after min',
+    units: DURATION,
+    alsoCalled: [
+      'stir after',
+      'stir',
+      'stir time',
+      'stir at',
+      'umruhren nach',
+      'umruhren',
+      'remuer apres',
+      'remuer',
+    ],
+  },
+  {
     field: 'tareG',
     label: 'Packaging',
     kind: 'number',

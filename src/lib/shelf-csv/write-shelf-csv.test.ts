@@ -77,6 +77,7 @@ const lots: fc.Arbitrary<PouchLot[]> = fc.uniqueArray(
       waterMl: amount(2000),
       waterKind: fc.constantFrom(...WATER_KINDS),
       steepMin: amount(1440),
+      stirAfterMin: optional(amount(1440)),
       tareG: amount(2000),
       volumeMl: optional(amount(50_000)),
       allergens: optional(fc.shuffledSubarray(ALLERGENS)),
@@ -102,7 +103,7 @@ const write = (all: readonly PouchLot[], currency: string) => [...shelfCsv(all, 
 describe('shelfCsv', () => {
   it('has the header that is agreed', () => {
     expect(write([], 'EUR')).toBe(
-      'code,recipe,meals,sealed,best before,pouches,servings per pouch,dry weight g,energy kcal,protein g,fat g,carbohydrate g,water ml,water kind,steep min,packaging g,volume ml,allergens,diets,cost,currency,note\r\n',
+      'code,recipe,meals,sealed,best before,pouches,servings per pouch,dry weight g,energy kcal,protein g,fat g,carbohydrate g,water ml,water kind,steep min,stir after min,packaging g,volume ml,allergens,diets,cost,currency,note\r\n',
     );
   });
 

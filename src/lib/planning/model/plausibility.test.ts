@@ -17,6 +17,8 @@ describe('doubtsOf', () => {
     expect(doubts({ bestBefore: '2026-04-30' })).toEqual(['refuse bestBefore']);
     expect(doubts({ proteinG: 60, fatG: 8, carbohydrateG: 90 })).toEqual(['refuse dryWeightG']);
     expect(doubts({ waterKind: 'none' })).toEqual(['refuse waterKind']);
+    expect(doubts({ steepMin: 10, stirAfterMin: 9 })).toEqual([]);
+    expect(doubts({ steepMin: 10, stirAfterMin: 10 })).toEqual(['refuse stirAfterMin']);
   });
 
   it('doubts energy far from 4-4-9, much water, no energy, no water', () => {

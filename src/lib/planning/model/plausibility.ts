@@ -72,5 +72,10 @@ export function doubtsOf(lot: PouchLot): Doubt[] {
     refuse('waterKind', `water kind "none" does not go with ${lot.waterMl.toFixed(0)} ml of water`);
   if (lot.waterKind !== 'none' && lot.waterMl === 0)
     warn('waterMl', `water kind "${lot.waterKind}" but no amount of water`);
+  if (lot.stirAfterMin !== undefined && lot.stirAfterMin >= lot.steepMin)
+    refuse(
+      'stirAfterMin',
+      `stirring after ${lot.stirAfterMin} min does not fall within the steep time of ${lot.steepMin} min`,
+    );
   return doubts;
 }

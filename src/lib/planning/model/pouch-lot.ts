@@ -61,6 +61,12 @@ export const PouchLot = z.strictObject({
     .nonnegative('must not be negative')
     .max(1440, 'must be at most 1440 minutes')
     .describe('Steep time at sea level, min'),
+  stirAfterMin: z
+    .number('must be a number of minutes')
+    .positive('must be more than 0')
+    .max(1440, 'must be at most 1440 minutes')
+    .optional()
+    .describe('Part of the steep time after which to stir, min'),
   tareG: grams('packaging weight', 2000).describe('Weight of one empty pouch with its absorber, g'),
   volumeMl: z
     .number('must be a number of ml')

@@ -316,6 +316,9 @@ export const CardPouches = z.strictObject({
   waterKind: WaterKind,
   steepMin: Amount.describe('Waiting time at this altitude'),
   steepSeaLevelMin: Amount,
+  stirAfterMin: Amount.optional().describe(
+    'Part of the waiting time at this altitude after which to stir; missing: none is stated',
+  ),
   allergens: z.array(Allergen).optional().describe('Missing: nobody has stated them'),
   carriedBy: z.array(z.strictObject({ eater: EaterName, pouches: z.int().positive() })),
   shares: z.array(z.strictObject({ eater: EaterName, servings: Amount })),

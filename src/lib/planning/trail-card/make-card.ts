@@ -14,7 +14,7 @@ import type {
 import { boilingPointC } from '../stove/boiling-point.ts';
 import { stoveStopOf } from '../stove/stove-stop.ts';
 import { CARD_CAUTIONS } from './cautions.ts';
-import { steepAtAltitudeMin } from './steep-time.ts';
+import { steepAtAltitudeMin, stirAtAltitudeMin } from './steep-time.ts';
 
 /** Below this boiling point waiting times grow enough to be said, °C. */
 const NEARLY_100_C = 99;
@@ -48,6 +48,14 @@ export function makeCard(
           .filter((item) => item.code === opened.code && item.day === meal.day && item.meal === meal.meal)
           .map((item) => ({ eater: pack.eater, pouches: item.pouches })),
       );
+      const stretched = opened.waterKind === 'boiling';
+      const steepMin = stretched
+        ? steepAtAltitudeMin(lot.steepMin, boilsAtC, settings.insulatedSteep)
+        : lot.steepMin;
+      const stirAfterMin =
+        stretched && lot.stirAfterMin !== undefined
+          ? stirAtAltitudeMin(lot.stirAfterMin, steepMin, boilsAtC, settings.insulatedSteep)
+          : lot.stirAfterMin;
       return {
         code: opened.code,
         recipe: opened.recipe,
@@ -55,11 +63,9 @@ export function makeCard(
         waterMl: opened.waterMl,
         waterMlPerPouch: opened.waterMl / opened.pouches,
         waterKind: opened.waterKind,
-        steepMin:
-          opened.waterKind === 'boiling'
-            ? steepAtAltitudeMin(lot.steepMin, boilsAtC, settings.insulatedSteep)
-            : lot.steepMin,
+        steepMin,
         steepSeaLevelMin: lot.steepMin,
+        ...(stirAfterMin !== undefined ? { stirAfterMin } : {}),
         ...(lot.allergens ? { allergens: lot.allergens } : {}),
         carriedBy,
         shares,

@@ -16,7 +16,48 @@ export function steepFactor(boilsAtC: number, insulated = false): number {
   return 1 + extra * (insulated ? INSULATED_SHARE : 1);
 }
 
+/** The shortest wait before or after stirring, min. */
+const LEAST_WAIT_MIN = 0.5;
+
 /** @returns waiting time in whole minutes; the factor is too rough for more */
 export function steepAtAltitudeMin(steepSeaLevelMin: number, boilsAtC: number, insulated = false): number {
   return Math.round(steepSeaLevelMin * steepFactor(boilsAtC, insulated));
+}
+
+/**
+ * @param steepMin waiting time at this altitude, in whole minutes
+ * @returns after which part of it to stir: in whole minutes, but within it, half a minute from either end; `undefined` where there is no wait
+ */
+export function stirAtAltitudeMin(
+  stirSeaLevelMin: number,
+  steepMin: number,
+  boilsAtC: number,
+  insulated = false,
+): number | undefined {
+  if (steepMin < 2 * LEAST_WAIT_MIN) return undefined;
+  const stirMin = steepAtAltitudeMin(stirSeaLevelMin, boilsAtC, insulated);
+  return Math.min(Math.max(stirMin, LEAST_WAIT_MIN), steepMin - LEAST_WAIT_MIN);
+}
+
+/**
+ * The waiting time as the person with the watch needs it, without a full stop: "wait 7 min, stir, wait 6 min more (9 min in all at sea level)".
+ *
+ * @returns '' where there is no wait
+ */
+export function waitText({
+  steepMin,
+  steepSeaLevelMin = steepMin,
+  stirAfterMin,
+}: {
+  readonly steepMin: number;
+  readonly steepSeaLevelMin?: number;
+  readonly stirAfterMin?: number | undefined;
+}): string {
+  if (steepMin === 0) return '';
+  const minutes = (value: number) => `${Number(value.toFixed(1))} min`;
+  const longer = steepMin > steepSeaLevelMin;
+  if (stirAfterMin === undefined)
+    return `wait ${minutes(steepMin)}${longer ? ` (${steepSeaLevelMin} at sea level)` : ''}`;
+  const rest = `wait ${minutes(stirAfterMin)}, stir, wait ${minutes(steepMin - stirAfterMin)} more`;
+  return longer ? `${rest} (${minutes(steepSeaLevelMin)} in all at sea level)` : rest;
 }

@@ -4,6 +4,7 @@ import type { Migration } from 'kysely/migration';
 /** By name, in the order of the names. What has been released is never edited: a change is a new migration. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0001-shelf-ledger-trips': { up: shelfLedgerTrips },
+  '0002-lots-stir-and-batch': { up: lotsStirAndBatch },
 };
 
 const PLACES = sql`('outside', 'shelf', 'set-aside', 'packed')`;
@@ -98,4 +99,9 @@ async function shelfLedgerTrips(db: Kysely<unknown>): Promise<void> {
     .addColumn('headerSignature', 'text', (column) => column.primaryKey())
     .addColumn('mapping', 'text', (column) => column.notNull())
     .execute();
+}
+
+async function lotsStirAndBatch(db: Kysely<unknown>): Promise<void> {
+  await db.schema.alterTable('lots').addColumn('stirAfterMin', 'double precision').execute();
+  await db.schema.alterTable('lots').addColumn('batchId', 'text').execute();
 }

@@ -50,7 +50,7 @@ test('many may open a new folder at once', async () => {
 
 test('the ledger cannot be rewritten, not even past the repositories', async () => {
   const db = await openDatabase(await temporaryFolder());
-  await sql`insert into lots values (1, 'A', 'r', '[]', '', '', 1, 1, 1, null, null, null, 1, 'none', 0, 1, null, null, '[]', null, '', 1)`.execute(
+  await sql`insert into lots values (1, 'A', 'r', '[]', '', '', 1, 1, 1, null, null, null, 1, 'none', 0, 1, null, null, '[]', null, '', 1, null, null)`.execute(
     db,
   );
   const entry = {
@@ -111,6 +111,27 @@ test('a migration that fails in its middle leaves the file as it was, and says s
   const db = await openDatabase(folder);
   const tables = await db.introspection.getTables();
   expect(tables.map(({ name }) => name)).not.toContain('half_done');
+  await db.destroy();
+});
+
+test('a file of the first tables is brought up to date, and keeps its lots', async () => {
+  const folder = await temporaryFolder();
+  const migrations = MIGRATIONS as Record<string, (typeof MIGRATIONS)[string]>;
+  const later = Object.entries(migrations).slice(1);
+  for (const [name] of later) delete migrations[name];
+  try {
+    const old = await openDatabase(folder);
+    await sql`insert into lots values (1, 'A', 'r', '[]', '', '', 1, 1, 1, null, null, null, 1, 'none', 0, 1, null, null, '[]', null, 'mine', 7)`.execute(
+      old,
+    );
+    await old.destroy();
+  } finally {
+    Object.assign(migrations, Object.fromEntries(later));
+  }
+  const db = await openDatabase(folder);
+  expect(await db.selectFrom('lots').selectAll().execute()).toMatchObject([
+    { code: 'A', note: 'mine', version: 7, stirAfterMin: null, batchId: null },
+  ]);
   await db.destroy();
 });
 

@@ -11,7 +11,8 @@ export type LotFields = {
 } & { mealKinds: string; allergens: string | null; diets: string };
 
 export type Tables = {
-  lots: LotFields & { id: Generated<number>; version: number };
+  /** `batchId`: the batch that the lot was sealed from, where it is known. */
+  lots: LotFields & { id: Generated<number>; version: number; batchId: string | null };
   ledger: {
     id: Generated<number>;
     at: string;
