@@ -11,6 +11,8 @@ const UNIT_WORDS: Readonly<Record<ColumnUnit, readonly string[]>> = {
   cl: ['cl', 'centilitre', 'centilitres', 'centiliter', 'centiliters'],
   dl: ['dl', 'decilitre', 'decilitres', 'deciliter', 'deciliters', 'deziliter'],
   l: ['l', 'lt', 'ltr', 'litre', 'litres', 'liter', 'liters'],
+  tsp: ['tsp', 'tsps', 'teaspoon', 'teaspoons', 'tl'],
+  tbsp: ['tbsp', 'tbsps', 'tablespoon', 'tablespoons', 'el'],
   cup: ['cup', 'cups', 'c', 'tasse', 'tassen', 'tasses'],
   'fl oz': ['fl oz', 'floz', 'fluid ounce', 'fluid ounces'],
   qt: ['qt', 'qts', 'quart', 'quarts'],

@@ -8,12 +8,14 @@
 export const MASS_G = { g: 1, kg: 1000, oz: 28.349523125, lb: 453.59237 } as const;
 /** Kilocalories in one unit. */
 export const ENERGY_KCAL = { kcal: 1, kJ: 1 / 4.184 } as const;
-/** Millilitres in one unit; cup, fluid ounce and quart are US customary. */
+/** Millilitres in one unit; spoons, cup, fluid ounce and quart are US customary. */
 export const VOLUME_ML = {
   ml: 1,
   cl: 10,
   dl: 100,
   l: 1000,
+  tsp: 4.92892159375,
+  tbsp: 14.78676478125,
   cup: 236.5882365,
   'fl oz': 29.5735295625,
   qt: 946.352946,

@@ -1,0 +1,121 @@
+import type { Batch, TrayFeel } from '../model/batch.ts';
+import type { ProcessFigures } from '../model/kitchen.ts';
+import { dryWeightG, moistureAt } from './mass-balance.ts';
+
+export type TrayDryness = {
+  readonly wetG: number;
+  /** Food on the tray at its last weighing, g; the wet food before any. */
+  readonly nowG: number;
+  readonly expectedDryG: number;
+  /** Water over all at the last weighing, share; `undefined` before any. */
+  readonly residual: { readonly value: number; readonly low: number; readonly high: number } | undefined;
+  /** Loss from the weighing before to the last, as a share of its weight in an hour; `undefined` before two weighings. */
+  readonly lossPerH: number | undefined;
+  readonly feel: TrayFeel;
+  /** Why the tray does not count as dry; empty: dry. */
+  readonly open: readonly string[];
+};
+
+export type Dryness = {
+  readonly trays: readonly TrayDryness[];
+  /** All food on the trays now, g. */
+  readonly nowG: number;
+  readonly expectedDryG: number;
+  readonly hours: number;
+  /** Every tray is dry. */
+  readonly dry: boolean;
+  readonly doubts: readonly string[];
+};
+
+/** Two weighings closer than this show nothing, h (common practice). */
+const LEAST_INTERVAL_H = 1;
+/** Water of a cooked dish is known from tables to about this, share of its weight (common practice: foods vary). */
+const MOISTURE_UNSURE = 0.015;
+/** A tray with so much more residual moisture than the driest stands out. */
+const STANDS_OUT = 0.03;
+
+/**
+ * Whether the food of each tray is dry: its weight has come to a stand, what is left of its water is within bounds, and it feels dry through.
+ *
+ * @param moisture of the food when it was loaded, share
+ */
+export function judgeDryness(
+  { trays, weighings }: Pick<Batch, 'trays' | 'weighings'>,
+  moisture: number,
+  figures: ProcessFigures,
+): Dryness {
+  const doubts: string[] = [];
+  const judged = trays.map((tray, index): TrayDryness => {
+    const wetG = tray.loadedG - tray.tareG;
+    const weighed = weighings.flatMap(({ afterH, trays: lines }) => {
+      const grossG = lines[index]?.grossG;
+      return grossG === undefined ? [] : [{ afterH, netG: grossG - tray.tareG }];
+    });
+    const last = weighed.at(-1);
+    const before = weighed.at(-2);
+    const feel = weighings.at(-1)?.trays[index]?.feel ?? 'not felt';
+    const nowG = last?.netG ?? wetG;
+    const lossPerH =
+      last && before ? (before.netG - last.netG) / (last.afterH - before.afterH) / last.netG : undefined;
+    const at = (wetMoisture: number) =>
+      Math.max(0, moistureAt(wetG, Math.min(0.99, Math.max(0, wetMoisture)), nowG));
+    const residual = last && {
+      value: at(moisture),
+      low: at(moisture - MOISTURE_UNSURE),
+      high: at(moisture + MOISTURE_UNSURE),
+    };
+
+    const open: string[] = [];
+    if (!last) open.push('it has not been weighed yet');
+    else if (!before || lossPerH === undefined)
+      open.push('it needs a second weighing, an hour or more later');
+    else if (last.afterH - before.afterH < LEAST_INTERVAL_H)
+      open.push(`its last two weighings lie less than ${LEAST_INTERVAL_H} h apart`);
+    else if (lossPerH > figures.lossBoundPerH)
+      open.push(
+        `it still loses ${percent(lossPerH)} of its weight in an hour; the bound is ${percent(figures.lossBoundPerH)}`,
+      );
+    else if (lossPerH < -figures.lossBoundPerH)
+      open.push(
+        'it has gained weight since the weighing before: damp air, or the scale; dry on and weigh again',
+      );
+    if (residual && residual.value > figures.mostResidualShare)
+      open.push(
+        `by its weight it still holds ${percent(residual.value)} water; at most ${percent(figures.mostResidualShare)} is let through`,
+      );
+    if (last && feel === 'not felt') open.push('nobody has felt it through');
+    if (feel === 'cold spot') open.push('a cold spot was felt: ice or water is left there');
+    if (feel === 'damp or soft spot') open.push('a damp or soft spot was felt');
+    if (last && moistureAt(wetG, moisture, nowG) < -MOISTURE_UNSURE / (1 - moisture))
+      doubts.push(
+        `Tray ${index + 1} weighs ${nowG.toFixed(0)} g, less than the dry matter that the recipe gives it, ${(wetG * (1 - moisture)).toFixed(0)} g. Check the tray's own weight, the scale, and the water of the ingredients.`,
+      );
+    return {
+      wetG,
+      nowG,
+      expectedDryG: dryWeightG(wetG, moisture, figures.residualShare),
+      residual,
+      lossPerH,
+      feel,
+      open,
+    };
+  });
+
+  const known = judged.flatMap(({ residual }) => (residual ? [residual.value] : []));
+  judged.forEach(({ residual }, index) => {
+    if (residual && residual.value > Math.min(...known) + STANDS_OUT)
+      doubts.push(
+        `Tray ${index + 1} holds more water than the driest tray, ${percent(residual.value)} against ${percent(Math.min(...known))}: a cold place in the dryer, or a thicker layer. Turn or swap it.`,
+      );
+  });
+  return {
+    trays: judged,
+    nowG: judged.reduce((sum, tray) => sum + tray.nowG, 0),
+    expectedDryG: judged.reduce((sum, tray) => sum + tray.expectedDryG, 0),
+    hours: weighings.at(-1)?.afterH ?? 0,
+    dry: judged.length > 0 && judged.every(({ open }) => open.length === 0),
+    doubts,
+  };
+}
+
+const percent = (value: number): string => `${(value * 100).toFixed(1)} %`;

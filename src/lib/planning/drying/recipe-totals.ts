@@ -1,0 +1,140 @@
+import type { Allergen } from '../model/allergens.ts';
+import { ALLERGENS } from '../model/allergens.ts';
+import { compositionDoubts } from '../model/composition-doubts.ts';
+import { DIETS, dietsMet, type Diet } from '../model/diets.ts';
+import { energyKcalOf } from '../model/energy-factors.ts';
+import { FAT_CLASSES, type FatClass } from '../model/kitchen.ts';
+import { ingredientCost, ingredientG, type Ingredient, type Recipe } from '../model/recipe.ts';
+
+/** Grams of what a food is made of. All but the water is dry matter. */
+export type Parts = {
+  readonly waterG: number;
+  readonly proteinG: number;
+  readonly fatG: number;
+  readonly carbohydrateG: number;
+  readonly fibreG: number;
+  readonly ashG: number;
+};
+
+export type RecipeTotals = {
+  /** Ingredients as bought, g. */
+  readonly boughtG: number;
+  /** What goes into the pot, g. */
+  readonly trimmedG: number;
+  /** The cooked dish, g. */
+  readonly cookedG: number;
+  readonly parts: Parts;
+  readonly solidsG: number;
+  /** Water over all, share. */
+  readonly moisture: number;
+  readonly energyKcal: number;
+  readonly fatClass: FatClass;
+  /** Known costs, minor units, not rounded. */
+  readonly costMinor: number;
+  /** Ingredients without a price. */
+  readonly unpriced: readonly string[];
+  readonly allergens: readonly Allergen[];
+  /** Ingredients whose allergens nobody has stated. */
+  readonly allergensUnstated: readonly string[];
+  /** Diets that every ingredient meets. */
+  readonly diets: readonly Diet[];
+  /** Rows of composition that look unsound. */
+  readonly doubts: readonly { readonly food: string; readonly reason: string }[];
+  /** What has to be mended before the dish can be reckoned with. */
+  readonly problems: readonly { readonly field: keyof Recipe | 'cookedG'; readonly message: string }[];
+};
+
+/** Fat in the dry matter up to which food counts as lean, and as middling (common practice). */
+const FAT_LIMITS = [0.1, 0.25] as const;
+
+export function fatClassOf({ fatG }: Pick<Parts, 'fatG'>, solidsG: number): FatClass {
+  const fatShare = solidsG > 0 ? fatG / solidsG : 0;
+  return FAT_CLASSES[FAT_LIMITS.filter((limit) => fatShare > limit).length] ?? 'fatty';
+}
+
+/** @returns all parts times a factor. */
+export function scaleParts(parts: Parts, factor: number): Parts {
+  return {
+    waterG: parts.waterG * factor,
+    proteinG: parts.proteinG * factor,
+    fatG: parts.fatG * factor,
+    carbohydrateG: parts.carbohydrateG * factor,
+    fibreG: parts.fibreG * factor,
+    ashG: parts.ashG * factor,
+  };
+}
+
+/**
+ * What a recipe comes to: weights, parts, energy, cost, allergens.
+ *
+ * Cooking takes water up or away and pours fat off; all other dry matter stays in the pot. Alcohol is taken as gone with the water. Energy is that of the
+ * parts by the recipe's factors (EU: Regulation (EU) 1169/2011, Annex XIV; Atwater: 21 CFR 101.9(c)(1)).
+ *
+ * @param timesCooked how many times the amounts
+ * @param weighedG the cooked dish as it was weighed, g; left out: by the cooking yield
+ */
+export function recipeTotals(recipe: Recipe, timesCooked = 1, weighedG?: number): RecipeTotals {
+  const { ingredients } = recipe;
+  const sum = (of: (ingredient: Ingredient) => number) =>
+    timesCooked * ingredients.reduce((total, ingredient) => total + of(ingredient), 0);
+  const trimmedG = (ingredient: Ingredient) => ingredientG(ingredient) * ingredient.trimmedShare;
+  const part = (of: (composition: Ingredient['food']['composition']) => number) =>
+    sum((ingredient) => (trimmedG(ingredient) * of(ingredient.food.composition)) / 100);
+
+  const potG = sum(trimmedG);
+  const drainedG = recipe.fatDrainedG * timesCooked;
+  const fatBeforeG = part(({ fatG }) => fatG);
+  const solids = {
+    proteinG: part(({ proteinG }) => proteinG),
+    fatG: Math.max(0, fatBeforeG - drainedG),
+    carbohydrateG: part(({ carbohydrateG }) => carbohydrateG),
+    fibreG: part(({ fibreG }) => fibreG),
+    ashG: part((row) =>
+      Math.max(0, 100 - row.waterG - row.proteinG - row.fatG - row.carbohydrateG - row.fibreG - row.alcoholG),
+    ),
+  };
+  const solidsG = Object.values(solids).reduce((total, grams) => total + grams, 0);
+  const cookedG = weighedG ?? Math.max(0, potG - drainedG) * recipe.cookingYield;
+
+  const problems: RecipeTotals['problems'][number][] = [];
+  if (ingredients.length === 0)
+    problems.push({ field: 'ingredients', message: 'there are none yet; add what goes in' });
+  if (drainedG > fatBeforeG + 1e-9)
+    problems.push({
+      field: 'fatDrainedG',
+      message: `is more than all the fat of the ingredients, ${(fatBeforeG / timesCooked).toFixed(0)} g`,
+    });
+  if (ingredients.length > 0 && cookedG < solidsG)
+    problems.push({
+      field: weighedG === undefined ? 'cookingYield' : 'cookedG',
+      message: `leaves ${cookedG.toFixed(0)} g, less than the dry matter of the ingredients, ${solidsG.toFixed(0)} g; check the weight, the amounts and their water`,
+    });
+
+  const contained = new Set(ingredients.flatMap(({ food }) => food.allergens ?? []));
+  return {
+    boughtG: sum(ingredientG),
+    trimmedG: potG,
+    cookedG,
+    parts: { waterG: Math.max(0, cookedG - solidsG), ...solids },
+    solidsG,
+    moisture: cookedG > 0 ? Math.max(0, 1 - solidsG / cookedG) : 0,
+    energyKcal: energyKcalOf({ ...solids, alcoholG: 0 }, recipe.energyFactors),
+    fatClass: fatClassOf(solids, solidsG),
+    costMinor: sum((ingredient) => ingredientCost(ingredient) ?? 0),
+    unpriced: ingredients
+      .filter((ingredient) => ingredientCost(ingredient) === undefined)
+      .map(({ food }) => food.name),
+    allergens: ALLERGENS.filter((allergen) => contained.has(allergen)),
+    allergensUnstated: ingredients
+      .filter(({ food }) => food.allergens === undefined)
+      .map(({ food }) => food.name),
+    diets:
+      ingredients.length > 0
+        ? DIETS.filter((diet) => ingredients.every(({ food }) => dietsMet(food.diets).has(diet)))
+        : [],
+    doubts: ingredients.flatMap(({ food }) =>
+      compositionDoubts(food.composition).map((reason) => ({ food: food.name, reason })),
+    ),
+    problems,
+  };
+}

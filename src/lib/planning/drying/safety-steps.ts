@@ -1,0 +1,115 @@
+import type { Batch, CheckDone } from '../model/batch.ts';
+import type { CookingClass } from '../model/composition.ts';
+import type { Recipe } from '../model/recipe.ts';
+import { showBoth } from '../units/both.ts';
+
+export const SAFETY_STEPS = ['cook', 'load', 'dry', 'seal'] as const;
+export type SafetyStep = (typeof SAFETY_STEPS)[number];
+
+export type SafetyCheck = {
+  readonly id: string;
+  readonly step: SafetyStep;
+  readonly text: string;
+  readonly source: string;
+  /** A temperature has to be read, and to be at least this, °C. */
+  readonly leastC?: number;
+};
+
+const FSIS = 'USDA FSIS, safe minimum internal temperatures';
+
+/** Safe minimum internal temperatures, °C, with the rest they need. Source: USDA FSIS (165, 160, 145 °F). */
+export const SAFE_INTERNAL_C: Readonly<
+  Record<
+    Exclude<CookingClass, 'other'>,
+    { readonly leastC: number; readonly what: string; readonly rest?: string }
+  >
+> = {
+  poultry: { leastC: 74, what: 'poultry' },
+  'minced meat': { leastC: 71, what: 'minced meat' },
+  'whole meat': { leastC: 63, what: 'whole cuts of meat', rest: 'then a rest of 3 minutes' },
+  fish: { leastC: 63, what: 'fish' },
+  egg: { leastC: 71, what: 'eggs and egg dishes' },
+  leftovers: { leastC: 74, what: 'what is reheated' },
+};
+
+/**
+ * The checks that stand in a batch sheet, each at the step where it is done. Local guidance goes before them.
+ * Sources: USDA FSIS; extension guidance on home drying (National Center for Home Food Preservation, memory); 21 CFR 114 for botulism.
+ */
+export function safetyChecks(recipe: Recipe): SafetyCheck[] {
+  const classes = new Set(recipe.ingredients.map(({ food }) => food.cookingClass));
+  const heated = (Object.keys(SAFE_INTERNAL_C) as (keyof typeof SAFE_INTERNAL_C)[]).filter((name) =>
+    classes.has(name),
+  );
+  return [
+    {
+      id: 'hands',
+      step: 'cook',
+      text: 'Hands, boards, knives, trays and surfaces washed before and after.',
+      source: 'USDA FSIS, basics of handling food safely',
+    },
+    ...(heated.length > 0
+      ? [
+          {
+            id: 'apart',
+            step: 'cook' as const,
+            text: 'Raw meat, fish and egg kept apart from what is ready to eat, on boards and trays of their own.',
+            source: 'USDA FSIS, basics of handling food safely',
+          },
+        ]
+      : []),
+    ...heated.map((name): SafetyCheck => {
+      const { leastC, what, rest } = SAFE_INTERNAL_C[name];
+      return {
+        id: `cooked ${name}`,
+        step: 'cook',
+        text: `Cooked through before drying: ${what} to at least ${showBoth(leastC, 'temperature')} in the middle${rest ? `, ${rest}` : ''}. Drying does not kill germs.`,
+        source: FSIS,
+        leastC,
+      };
+    }),
+    {
+      id: 'two hours',
+      step: 'load',
+      text: `Not more than 2 hours above ${showBoth(4, 'temperature')} from the stove to the fridge, the freezer or the running dryer; 1 hour where it is above ${showBoth(32, 'temperature')}.`,
+      source: 'USDA FSIS, the two-hour rule',
+    },
+    {
+      id: 'dry through',
+      step: 'seal',
+      text: 'The thickest pieces of every tray broken open: dry to the middle, nothing cold, damp, soft or bendy where it should be crisp.',
+      source: 'extension guidance, common practice',
+    },
+    {
+      id: 'low oxygen',
+      step: 'seal',
+      text: 'Only dry food goes in with an oxygen absorber: without oxygen and not dry, the bacterium of botulism can grow, which neither smell nor taste gives away.',
+      source: '21 CFR 114 and 117: water activity at most 0.85',
+    },
+    {
+      id: 'seams',
+      step: 'seal',
+      text: 'Seams flat, whole and tight; absorbers out of their bag for minutes only. Pouches looked at again after a day: one that is loose or puffed up is not kept.',
+      source: 'common practice',
+    },
+  ];
+}
+
+/** Why a check does not count as done; `undefined`: done. */
+export function whyCheckOpen(check: SafetyCheck, done: readonly CheckDone[]): string | undefined {
+  const entry = done.find(({ id }) => id === check.id);
+  if (!entry) return 'it is not ticked';
+  if (check.leastC === undefined) return undefined;
+  if (entry.readingC === undefined) return 'no temperature is entered';
+  return entry.readingC < check.leastC
+    ? `${showBoth(entry.readingC, 'temperature')} is below the ${showBoth(check.leastC, 'temperature')} that are needed`
+    : undefined;
+}
+
+/** The checks of a batch that are still open, with why. */
+export function openChecks(batch: Pick<Batch, 'recipe' | 'checks'>): { check: SafetyCheck; why: string }[] {
+  return safetyChecks(batch.recipe).flatMap((check) => {
+    const why = whyCheckOpen(check, batch.checks);
+    return why ? [{ check, why }] : [];
+  });
+}

@@ -1,0 +1,173 @@
+import { z } from 'zod';
+import { count, priceMinor, someVolumeMl, someWeightG, weightG } from './amounts.ts';
+import { Allergen } from './allergens.ts';
+import { AbsorberSize, Dryer, PouchSize } from './kitchen.ts';
+import { LotCode } from './pouch-lot.ts';
+import { Recipe } from './recipe.ts';
+import { CalendarDate } from './words.ts';
+
+const Remark = z
+  .string()
+  .trim()
+  .max(500, 'must be at most 500 characters')
+  .regex(/^[^\p{Cc}\p{Cs}]*$/u, 'must be a single line');
+
+/** What a finger finds in the middle of a tray, since weight alone does not tell where the water sits. */
+export const TRAY_FEELS = ['not felt', 'dry through', 'cold spot', 'damp or soft spot'] as const;
+export const TrayFeel = z.enum(TRAY_FEELS);
+export type TrayFeel = z.infer<typeof TrayFeel>;
+
+export const Tray = z
+  .strictObject({
+    tareG: weightG(20_000).default(0).describe('Empty tray, g; 0 where the scale was set to zero with it'),
+    loadedG: someWeightG(40_000).describe('Tray with its wet food, g'),
+  })
+  .refine(({ tareG, loadedG }) => loadedG > tareG, {
+    path: ['loadedG'],
+    message: 'must be more than the empty tray',
+  });
+export type Tray = z.infer<typeof Tray>;
+
+export const TrayWeighing = z.strictObject({
+  grossG: someWeightG(40_000).optional().describe('Tray with its food, g; left out: not weighed this time'),
+  feel: TrayFeel.default('not felt'),
+});
+/** All trays at one moment of the run. */
+export const Weighing = z.strictObject({
+  afterH: z
+    .number('must be a number of hours')
+    .positive('must be more than 0')
+    .max(500, 'must be at most 500 hours')
+    .describe('Hours of drying until then'),
+  trays: z.array(TrayWeighing),
+});
+export type Weighing = z.infer<typeof Weighing>;
+
+/** A safety check that the cook has done, by its id in `safety-steps.ts`. */
+export const CheckDone = z.strictObject({
+  id: z.string().max(60),
+  on: CalendarDate,
+  readingC: z.number('must be a temperature').min(-60).max(300).optional(),
+  note: Remark.default(''),
+});
+export type CheckDone = z.infer<typeof CheckDone>;
+
+/** So many pouches of one size with so many servings each. */
+export const PouchFill = z.strictObject({
+  pouch: PouchSize,
+  half: z.boolean().default(false).describe('Half of a pouch that was cut in two'),
+  servings: z
+    .number('must be a number')
+    .positive('must be more than 0')
+    .max(100, 'must be at most 100')
+    .describe('Servings in each'),
+  pouches: count(1, 1000),
+  absorber: AbsorberSize.optional().describe('Left out: sealed without'),
+  absorbers: count(0, 20).default(0).describe('Absorbers in each'),
+});
+export type PouchFill = z.infer<typeof PouchFill>;
+
+/** One cooking that was dried together, from the pot to the sealed pouches. Recipe and dryer are copies: later changes leave it alone. */
+export const Batch = z
+  .strictObject({
+    code: LotCode.max(30, 'must be at most 30 characters').describe('Its lots are named after it'),
+    recipeId: z.string().max(60).optional().describe('The recipe it was made from, where it still exists'),
+    recipe: Recipe,
+    timesCooked: z
+      .number('must be a number')
+      .positive('must be more than 0')
+      .max(100, 'must be at most 100')
+      .default(1)
+      .describe('How many times the amounts of the recipe'),
+    cookedOn: CalendarDate,
+    cookedG: someWeightG()
+      .optional()
+      .describe('All that was cooked, weighed, g; left out: by the cooking yield'),
+    dryer: Dryer,
+    preFrozen: z.boolean().default(false),
+    trays: z.array(Tray).max(60).default([]),
+    weighings: z.array(Weighing).max(200).default([]),
+    checks: z.array(CheckDone).max(100).default([]),
+    energyKwh: z
+      .number('must be a number of kWh')
+      .nonnegative('must not be negative')
+      .max(1000, 'must be at most 1000 kWh')
+      .optional()
+      .describe('Metered electricity of the run, kWh'),
+    releasedBecause: Remark.optional().describe(
+      'Why food that is not shown to be dry was released all the same',
+    ),
+    packedG: someWeightG()
+      .optional()
+      .describe('Dry food that goes into pouches, weighed, g; left out: all of it'),
+    cup: z
+      .strictObject({ volumeMl: someVolumeMl(5000), netG: someWeightG(5000) })
+      .optional()
+      .describe('A cup of the dry food, weighed'),
+    servings: z
+      .number('must be a number')
+      .positive('must be more than 0')
+      .max(1000, 'must be at most 1000')
+      .optional()
+      .describe('Servings that the dry food is divided into; left out: as the recipe says'),
+    mostPerPouch: count(1, 100)
+      .optional()
+      .describe('Most servings in a pouch when proposing; left out: as many as fit'),
+    fills: z.array(PouchFill).max(40).optional().describe('Pouches chosen; left out: as proposed'),
+    allergens: z
+      .array(Allergen)
+      .optional()
+      .describe('As the cook states them for the label; left out: not stated'),
+    bestBefore: CalendarDate.optional().describe('Left out: by the storage table'),
+    shopServingMinor: priceMinor().optional(),
+    sealed: z
+      .strictObject({ on: CalendarDate, lots: z.array(LotCode) })
+      .optional()
+      .describe('When it was sealed, into which lots'),
+    note: Remark.default(''),
+  })
+  .superRefine(({ trays, weighings, dryer }, context) => {
+    if (trays.length > dryer.trayCount)
+      context.addIssue({
+        code: 'custom',
+        path: ['trays'],
+        message: `are ${trays.length}, but "${dryer.name}" has ${dryer.trayCount}`,
+      });
+    weighings.forEach(({ afterH, trays: weighed }, at) => {
+      const before = weighings[at - 1];
+      if (before && afterH <= before.afterH)
+        context.addIssue({
+          code: 'custom',
+          path: ['weighings', at, 'afterH'],
+          message: `must be later than the weighing before it, after ${before.afterH} h`,
+        });
+      if (weighed.length !== trays.length)
+        context.addIssue({
+          code: 'custom',
+          path: ['weighings', at],
+          message: 'must have a line for each tray',
+        });
+      weighed.forEach(({ grossG }, index) => {
+        const tray = trays[index];
+        if (grossG === undefined || !tray) return;
+        const path = ['weighings', at, 'trays', index, 'grossG'];
+        if (grossG > tray.loadedG)
+          context.addIssue({
+            code: 'custom',
+            path,
+            message: `cannot be more than the ${tray.loadedG} g that the tray was loaded with; is the tray's own weight in both?`,
+          });
+        else if (grossG <= tray.tareG)
+          context.addIssue({
+            code: 'custom',
+            path,
+            message: `must be more than the empty tray, ${tray.tareG} g`,
+          });
+      });
+    });
+  });
+export type Batch = z.infer<typeof Batch>;
+
+export type BatchStage = 'cooking' | 'drying' | 'sealed';
+export const batchStage = ({ trays, sealed }: Batch): BatchStage =>
+  sealed ? 'sealed' : trays.length > 0 ? 'drying' : 'cooking';

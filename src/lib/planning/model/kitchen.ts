@@ -1,0 +1,253 @@
+import { z } from 'zod';
+import { count, priceMinor, share, someVolumeMl, someWeightG, weightG } from './amounts.ts';
+import { CalendarDate, ShortText } from './words.ts';
+
+export const PROCESSES = ['freeze-dried', 'dehydrated'] as const;
+export const Process = z.enum(PROCESSES);
+export type Process = z.infer<typeof Process>;
+
+const hours = (most: number) =>
+  z
+    .number('must be a number of hours')
+    .positive('must be more than 0')
+    .max(most, `must be at most ${most} hours`);
+const energyKwh = () =>
+  z
+    .number('must be a number of kWh')
+    .nonnegative('must not be negative')
+    .max(1000, 'must be at most 1000 kWh');
+
+/** A machine that dries food on trays. */
+export const Dryer = z.strictObject({
+  name: ShortText.describe('Name, unique in the kitchen'),
+  process: Process,
+  trayCount: count(1, 60).describe('Trays'),
+  trayAreaCm2: z
+    .number('must be an area')
+    .positive('must be more than 0')
+    .max(20_000, 'must be at most 20,000 cm²')
+    .describe('Area of one tray, cm²'),
+  trayLimitG: someWeightG(20_000).describe('Most wet food on one tray, g'),
+  depthLimitMm: z
+    .number('must be a depth')
+    .positive('must be more than 0')
+    .max(100, 'must be at most 100 mm')
+    .describe('Most depth of food on a tray, mm'),
+  meanPowerW: z
+    .number('must be a power')
+    .min(0, 'must not be negative')
+    .max(20_000, 'must be at most 20,000 W')
+    .describe('Mean electric power over a run, W, where no run was metered'),
+  priceMinor: priceMinor().default(0).describe('What the machine cost'),
+  expectedBatches: count(1, 100_000).default(300).describe('Batches it is expected to last'),
+});
+export type Dryer = z.infer<typeof Dryer>;
+
+/** What holds for a way of drying, until the user knows better. */
+export const ProcessFigures = z.strictObject({
+  residualShare: share().max(0.5, 'must be at most 50 %').describe('Expected residual moisture, wet basis'),
+  mostResidualShare: share()
+    .max(0.5, 'must be at most 50 %')
+    .describe('Food with more residual moisture is not released to the shelf'),
+  lossBoundPerH: share()
+    .positive('must be more than 0')
+    .describe('Dry when a tray loses less than this share of its weight in an hour of drying'),
+  waterShare: z
+    .number('must be a share')
+    .min(0.1, 'must be at least 10 %')
+    .max(2, 'must be at most 200 %')
+    .describe('Water to add, of the water removed'),
+  steepMin: z.number('must be a number of minutes').min(0, 'must not be negative').max(1440),
+  stirAfterMin: z.number('must be a number of minutes').min(0, 'must not be negative').max(1440),
+});
+export type ProcessFigures = z.infer<typeof ProcessFigures>;
+
+export const BARRIERS = ['foil pouch', 'plastic pouch', 'jar or can'] as const;
+/** What stands between the food and air, light and damp. */
+export const Barrier = z.enum(BARRIERS);
+export type Barrier = z.infer<typeof Barrier>;
+
+export const PouchSize = z.strictObject({
+  label: ShortText.describe('Name, unique in the kitchen'),
+  barrier: Barrier,
+  volumeMl: someVolumeMl(50_000).describe('Volume when filled and sealed, ml'),
+  tareG: weightG(2000).describe('Empty weight, g'),
+  priceMinor: priceMinor().default(0),
+  canBeCut: z.boolean().default(false).describe('One can be cut and sealed as two halves'),
+});
+export type PouchSize = z.infer<typeof PouchSize>;
+
+export const AbsorberSize = z.strictObject({
+  label: ShortText.describe('Name, unique in the kitchen'),
+  oxygenMl: someVolumeMl(10_000).describe('Oxygen that one takes up, ml'),
+  tareG: weightG(200).default(2),
+  priceMinor: priceMinor().default(0),
+});
+export type AbsorberSize = z.infer<typeof AbsorberSize>;
+
+export const FAT_CLASSES = ['lean', 'middling', 'fatty'] as const;
+/** By fat in the dry matter: see `fatClassOf`. */
+export const FatClass = z.enum(FAT_CLASSES);
+export type FatClass = z.infer<typeof FatClass>;
+
+/** How long sealed food keeps at 20 °C. */
+export const StorageRule = z.strictObject({
+  process: Process,
+  fatClass: FatClass,
+  barrier: Barrier,
+  absorber: z.boolean().describe('Sealed with an oxygen absorber that is large enough'),
+  months: z
+    .number('must be a number of months')
+    .min(0, 'must not be negative')
+    .max(360, 'must be at most 360'),
+});
+export type StorageRule = z.infer<typeof StorageRule>;
+
+/** A run of a dryer that was noted by hand; those of sealed batches are known besides. */
+export const LoggedRun = z.strictObject({
+  date: CalendarDate,
+  dryer: ShortText,
+  preFrozen: z.boolean(),
+  waterRemovedG: someWeightG().describe('Water that the run took out, g'),
+  hours: hours(500),
+  energyKwh: energyKwh().optional(),
+});
+export type LoggedRun = z.infer<typeof LoggedRun>;
+
+export const WEEKDAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const;
+export const Weekday = z.enum(WEEKDAYS);
+export type Weekday = z.infer<typeof Weekday>;
+
+/** Common practice throughout; weigh and measure your own. Tray figures are of small machines for the home. */
+const USUAL_DRYERS: Dryer[] = [
+  {
+    name: 'freeze dryer',
+    process: 'freeze-dried',
+    trayCount: 4,
+    trayAreaCm2: 930,
+    trayLimitG: 1100,
+    depthLimitMm: 19,
+    meanPowerW: 900,
+    priceMinor: 0,
+    expectedBatches: 300,
+  },
+  {
+    name: 'dehydrator',
+    process: 'dehydrated',
+    trayCount: 6,
+    trayAreaCm2: 900,
+    trayLimitG: 500,
+    depthLimitMm: 8,
+    meanPowerW: 450,
+    priceMinor: 0,
+    expectedBatches: 300,
+  },
+];
+
+/**
+ * Freeze-dried food ends at 1 to 4 % moisture, dehydrated dishes at some 5 to 10 % (common practice). "5 min, stir, 4 min more" and about as much
+ * boiling water as dry mix, or a little less, are common practice for freeze-dried dishes; what was dried warm takes longer.
+ */
+const USUAL_PROCESSES: Record<Process, ProcessFigures> = {
+  'freeze-dried': {
+    residualShare: 0.02,
+    mostResidualShare: 0.05,
+    lossBoundPerH: 0.005,
+    waterShare: 0.95,
+    steepMin: 9,
+    stirAfterMin: 5,
+  },
+  dehydrated: {
+    residualShare: 0.08,
+    mostResidualShare: 0.1,
+    lossBoundPerH: 0.01,
+    waterShare: 0.9,
+    steepMin: 20,
+    stirAfterMin: 10,
+  },
+};
+
+const USUAL_POUCHES: PouchSize[] = [
+  { label: 'foil, 1.7 l', barrier: 'foil pouch', volumeMl: 1700, tareG: 16, priceMinor: 35, canBeCut: true },
+  { label: 'foil, 0.9 l', barrier: 'foil pouch', volumeMl: 900, tareG: 10, priceMinor: 25, canBeCut: false },
+  { label: 'foil, 0.5 l', barrier: 'foil pouch', volumeMl: 500, tareG: 6, priceMinor: 18, canBeCut: false },
+];
+const USUAL_ABSORBERS: AbsorberSize[] = [
+  { label: '100 ml', oxygenMl: 100, tareG: 2, priceMinor: 8 },
+  { label: '300 ml', oxygenMl: 300, tareG: 4, priceMinor: 12 },
+];
+
+/**
+ * Months at 20 °C. Common practice, on the careful side of what home preservers tell each other; fat turns rancid first.
+ * Dehydrated in plastic: extension guidance gives most dried foods 4 to 12 months (National Center for Home Food Preservation, memory).
+ */
+function usualStorage(): StorageRule[] {
+  const rule = (
+    process: Process,
+    barrier: Barrier,
+    absorber: boolean,
+    months: readonly [lean: number, middling: number, fatty: number],
+  ): StorageRule[] =>
+    FAT_CLASSES.map((fatClass, index) => ({
+      process,
+      fatClass,
+      barrier,
+      absorber,
+      months: months[index] ?? 0,
+    }));
+  return [
+    ...rule('freeze-dried', 'foil pouch', true, [60, 24, 12]),
+    ...rule('freeze-dried', 'jar or can', true, [48, 18, 9]),
+    ...rule('freeze-dried', 'plastic pouch', true, [12, 6, 3]),
+    ...rule('freeze-dried', 'foil pouch', false, [12, 6, 3]),
+    ...rule('freeze-dried', 'jar or can', false, [9, 5, 2]),
+    ...rule('freeze-dried', 'plastic pouch', false, [4, 2, 1]),
+    ...rule('dehydrated', 'foil pouch', true, [18, 9, 4]),
+    ...rule('dehydrated', 'jar or can', true, [15, 8, 3]),
+    ...rule('dehydrated', 'plastic pouch', true, [8, 4, 2]),
+    ...rule('dehydrated', 'foil pouch', false, [9, 4, 2]),
+    ...rule('dehydrated', 'jar or can', false, [8, 4, 2]),
+    ...rule('dehydrated', 'plastic pouch', false, [4, 2, 1]),
+  ];
+}
+
+/** What a household dries, seals and reckons with. */
+export const Kitchen = z.strictObject({
+  dryers: z.array(Dryer).max(20, 'must list at most 20 dryers').default(USUAL_DRYERS),
+  processes: z
+    .strictObject({ 'freeze-dried': ProcessFigures, dehydrated: ProcessFigures })
+    .default(USUAL_PROCESSES),
+  pouches: z.array(PouchSize).max(40, 'must list at most 40 sizes').default(USUAL_POUCHES),
+  headspaceShare: share()
+    .max(0.8, 'must be at most 80 %')
+    .default(0.2)
+    .describe('Part of a pouch that stays free of food, to stir in and to seal'),
+  absorbers: z.array(AbsorberSize).max(40, 'must list at most 40 sizes').default(USUAL_ABSORBERS),
+  absorberReserve: z
+    .number('must be a share')
+    .min(0, 'must not be negative')
+    .max(5, 'must be at most 500 %')
+    .default(0.25)
+    .describe('More absorber than the oxygen asks for: for air in the food, and age of the absorber'),
+  storage: z.array(StorageRule).max(200).default(usualStorage),
+  storageTemperatureC: z
+    .number('must be a temperature')
+    .min(-30, 'must be at least -30 °C')
+    .max(45, 'must be at most 45 °C')
+    .default(20)
+    .describe('Where the shelf stands, °C'),
+  electricityMinorPerKwh: priceMinor().default(30).describe('Price of one kWh'),
+  shopServingMinor: priceMinor().optional().describe('What a serving like it costs in a shop'),
+  cookDays: z
+    .array(Weekday)
+    .min(1, 'must name at least one day of the week')
+    .default([...WEEKDAYS])
+    .describe('Days on which there is time to cook, load, unload and seal'),
+  readyDaysBefore: count(0, 60)
+    .default(2)
+    .describe('Days before departure by which everything has to be sealed'),
+  runs: z.array(LoggedRun).max(1000, 'must list at most 1000 runs').default([]),
+});
+export type Kitchen = z.infer<typeof Kitchen>;
+
+export const defaultKitchen = (): Kitchen => Kitchen.parse({});

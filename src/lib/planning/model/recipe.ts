@@ -1,0 +1,156 @@
+import { z } from 'zod';
+import { MASS_G, VOLUME_ML } from '../units/convert.ts';
+import { priceMinor, share, weightG } from './amounts.ts';
+import { Food } from './composition.ts';
+import { ENERGY_FACTORS } from './energy-factors.ts';
+import { CalendarDate, MealKind, ShortText, WaterKind } from './words.ts';
+
+/** In what an ingredient is measured: by weight, by volume, or by the piece. */
+export const KITCHEN_UNITS = [
+  'g',
+  'kg',
+  'oz',
+  'lb',
+  'ml',
+  'l',
+  'tsp',
+  'tbsp',
+  'cup',
+  'fl oz',
+  'qt',
+  'piece',
+] as const;
+export const KitchenUnit = z.enum(KITCHEN_UNITS);
+export type KitchenUnit = z.infer<typeof KitchenUnit>;
+
+export const Quantity = z.strictObject({
+  amount: z
+    .number('must be an amount')
+    .positive('must be more than 0')
+    .max(1_000_000, 'must be at most 1,000,000'),
+  unit: KitchenUnit,
+});
+export type Quantity = z.infer<typeof Quantity>;
+
+/**
+ * Weight of a quantity, g; `undefined` where it is a volume or pieces and the food does not say what one of them weighs.
+ */
+export function weightOf(
+  { amount, unit }: Quantity,
+  food: { readonly gPerMl?: number | undefined; readonly gPerPiece?: number | undefined },
+): number | undefined {
+  if (unit === 'piece') return food.gPerPiece === undefined ? undefined : amount * food.gPerPiece;
+  if (unit in MASS_G) return amount * MASS_G[unit as keyof typeof MASS_G];
+  return food.gPerMl === undefined
+    ? undefined
+    : amount * VOLUME_ML[unit as keyof typeof VOLUME_ML] * food.gPerMl;
+}
+
+export const Price = z.strictObject({ paidMinor: priceMinor(), paidFor: Quantity });
+export type Price = z.infer<typeof Price>;
+
+/** One line of a recipe: so much of a food, with what is known of it copied in, so that a later table does not change a cooked dish. */
+export const Ingredient = z
+  .strictObject({
+    food: Food,
+    quantity: Quantity.describe('As bought'),
+    trimmedShare: share()
+      .positive('must be more than 0')
+      .default(1)
+      .describe('Trimming yield: what is left after peeling, boning, pitting and draining'),
+    price: Price.optional().describe('What was paid for how much'),
+  })
+  .superRefine(({ food, quantity, price }, context) => {
+    const unknown = (path: (string | number)[], unit: KitchenUnit) =>
+      context.addIssue({
+        code: 'custom',
+        path,
+        message:
+          unit === 'piece'
+            ? 'pieces need the weight of one: state it below'
+            : `"${unit}" is a volume and needs the weight of 1 ml: state it below, or weigh it`,
+      });
+    if (weightOf(quantity, food) === undefined) unknown(['quantity', 'unit'], quantity.unit);
+    if (price && weightOf(price.paidFor, food) === undefined)
+      unknown(['price', 'paidFor', 'unit'], price.paidFor.unit);
+  });
+export type Ingredient = z.infer<typeof Ingredient>;
+
+/** How a rehydrated serving turned out, from far too wet to far too dry. */
+export const WATER_FINDINGS = [
+  'much liquid left',
+  'some liquid left',
+  'just right',
+  'a little dry',
+  'too dry',
+] as const;
+export const WaterFinding = z.enum(WATER_FINDINGS);
+export type WaterFinding = z.infer<typeof WaterFinding>;
+
+export const WaterNote = z.strictObject({
+  date: CalendarDate,
+  finding: WaterFinding,
+  note: z.string().trim().max(500, 'must be at most 500 characters').default(''),
+});
+export type WaterNote = z.infer<typeof WaterNote>;
+
+const minutes = () =>
+  z
+    .number('must be a number of minutes')
+    .nonnegative('must not be negative')
+    .max(1440, 'must be at most 1440 minutes');
+
+/** A dish as it is cooked, before it is dried. Amounts are for one cooking; a batch may cook it several times over. */
+export const Recipe = z.strictObject({
+  name: ShortText.describe('Name of the dish'),
+  mealKinds: z.array(MealKind).min(1, 'must name at least one meal').describe('Meals it suits'),
+  ingredients: z.array(Ingredient).max(100, 'must have at most 100 ingredients').default([]),
+  servings: z
+    .number('must be a number')
+    .positive('must be more than 0')
+    .max(1000, 'must be at most 1000')
+    .describe('Servings that one cooking gives'),
+  cookingYield: z
+    .number('must be a share')
+    .min(0.1, 'must be at least 10 %')
+    .max(5, 'must be at most 500 %')
+    .default(1)
+    .describe('Weight when cooked over the weight that went into the pot: water lost or taken up'),
+  fatDrainedG: weightG().default(0).describe('Fat poured or rinsed off in one cooking, g'),
+  energyFactors: z.enum(ENERGY_FACTORS).default('eu').describe('Factors that energy is reckoned by'),
+  bulkGPerMl: z
+    .number('must be a number')
+    .positive('must be more than 0')
+    .max(2, 'must be at most 2 g/ml')
+    .default(1)
+    .describe('Weight of one millilitre of the cooked dish as it lies on a tray, g'),
+  waterKind: WaterKind.default('boiling'),
+  steepMin: minutes()
+    .optional()
+    .describe('Steep time at sea level, min; left out: usual for the way of drying'),
+  stirAfterMin: minutes().optional().describe('When to stir while it steeps, min'),
+  waterShare: z
+    .number('must be a share')
+    .min(0.1, 'must be at least 10 %')
+    .max(2, 'must be at most 200 %')
+    .optional()
+    .describe('Water to add, of the water removed, before any note; left out: usual for the way of drying'),
+  waterNotes: z.array(WaterNote).max(200).default([]).describe('How the water turned out, oldest first'),
+  note: z
+    .string()
+    .trim()
+    .max(5000, 'must be at most 5000 characters')
+    .regex(/^(?:[^\p{Cc}\p{Cs}]|[\t\n\r])*$/u, 'must be text without control characters')
+    .default('')
+    .describe('How it is cooked'),
+});
+export type Recipe = z.infer<typeof Recipe>;
+
+export const ingredientG = ({ food, quantity }: Ingredient): number => weightOf(quantity, food) ?? 0;
+
+/** What the ingredient of one cooking cost, minor units, not rounded; `undefined` where no price is known. */
+export function ingredientCost(ingredient: Ingredient): number | undefined {
+  const { price, food } = ingredient;
+  const paidForG = price && weightOf(price.paidFor, food);
+  return price && paidForG ? (price.paidMinor * ingredientG(ingredient)) / paidForG : undefined;
+}
