@@ -19,6 +19,7 @@ const PLANNING_ORDER = [
   'drying',
   'shortfall',
   'trail-card',
+  'label',
 ];
 
 /** Folders above the spine: they plan again with changed inputs. */

@@ -1,0 +1,142 @@
+import { MM_PER_INCH } from '$lib/planning/units/print.ts';
+
+/** How much a label says: `dense` where there is room for what has to be on it and little else. */
+export type SizeClass = 'full' | 'dense';
+
+/** Labels of one size on a page of one size. All lengths in mm. */
+export type Paper = {
+  /** In addresses. */
+  readonly id: string;
+  readonly name: string;
+  readonly pageWidthMm: number;
+  readonly pageHeightMm: number;
+  readonly columns: number;
+  readonly rows: number;
+  readonly labelWidthMm: number;
+  readonly labelHeightMm: number;
+  /** From the edge of the page to the first label. */
+  readonly marginLeftMm: number;
+  readonly marginTopMm: number;
+  /** From the left edge of one label to that of the next, and from top edge to top edge. */
+  readonly pitchXMm: number;
+  readonly pitchYMm: number;
+  /** Blank inside each label: at least what the printer cannot reach along the edge of the page. */
+  readonly paddingXMm: number;
+  readonly paddingYMm: number;
+  readonly sizeClass: SizeClass;
+};
+
+/** Blank at the edge of a label, so that a sheet that went in a little askew still fits. */
+const LEAST_PADDING_MM = 1.5;
+/** What office printers leave blank along the edge of the page, and label printers on a roll (common practice). */
+const SHEET_EDGE_MM = 5;
+const ROLL_EDGE_MM = 2;
+/** A label with less room than this inside is dense. */
+const FULL_FROM_MM2 = 4000;
+
+type Grid = {
+  readonly page: readonly [widthMm: number, heightMm: number];
+  readonly grid: readonly [columns: number, rows: number];
+  readonly label: readonly [widthMm: number, heightMm: number];
+  /** Between two columns; the grid is centred on the page and its rows touch, as on the sheets that are sold. */
+  readonly gapXMm?: number;
+  readonly edgeMm: number;
+};
+
+function paper(id: string, name: string, { page, grid, label, gapXMm = 0, edgeMm }: Grid): Paper {
+  const [[pageWidthMm, pageHeightMm], [columns, rows], [labelWidthMm, labelHeightMm]] = [page, grid, label];
+  const marginLeftMm = (pageWidthMm - columns * labelWidthMm - (columns - 1) * gapXMm) / 2;
+  const marginTopMm = (pageHeightMm - rows * labelHeightMm) / 2;
+  const padding = (marginMm: number) => Math.max(LEAST_PADDING_MM, edgeMm - marginMm);
+  const [paddingXMm, paddingYMm] = [padding(marginLeftMm), padding(marginTopMm)];
+  const roomMm2 = (labelWidthMm - 2 * paddingXMm) * (labelHeightMm - 2 * paddingYMm);
+  return {
+    id,
+    name,
+    pageWidthMm,
+    pageHeightMm,
+    columns,
+    rows,
+    labelWidthMm,
+    labelHeightMm,
+    marginLeftMm,
+    marginTopMm,
+    pitchXMm: labelWidthMm + gapXMm,
+    pitchYMm: labelHeightMm,
+    paddingXMm,
+    paddingYMm,
+    sizeClass: roomMm2 >= FULL_FROM_MM2 ? 'full' : 'dense',
+  };
+}
+
+const inch = (value: number) => value * MM_PER_INCH;
+const A4 = { page: [210, 297], edgeMm: SHEET_EDGE_MM } as const;
+const LETTER = { page: [inch(8.5), inch(11)], edgeMm: SHEET_EDGE_MM } as const;
+const single = (widthMm: number, heightMm: number): Grid => ({
+  page: [widthMm, heightMm],
+  grid: [1, 1],
+  label: [widthMm, heightMm],
+  edgeMm: ROLL_EDGE_MM,
+});
+
+/** Sizes that label sheets and rolls are commonly sold in (common practice; measure yours). */
+export const PAPERS: readonly [Paper, ...Paper[]] = [
+  paper('a4-2x4', 'A4, 2 × 4 of 99.1 × 67.7 mm', { ...A4, grid: [2, 4], label: [99.1, 67.7], gapXMm: 2.5 }),
+  paper('a4-2x4-whole', 'A4, 2 × 4 of 105 × 74 mm', { ...A4, grid: [2, 4], label: [105, 74] }),
+  paper('a4-2x7', 'A4, 2 × 7 of 99.1 × 38.1 mm', { ...A4, grid: [2, 7], label: [99.1, 38.1], gapXMm: 2.5 }),
+  paper('a4-3x7', 'A4, 3 × 7 of 63.5 × 38.1 mm', { ...A4, grid: [3, 7], label: [63.5, 38.1], gapXMm: 2.5 }),
+  paper('a4-3x8', 'A4, 3 × 8 of 70 × 37 mm', { ...A4, grid: [3, 8], label: [70, 37] }),
+  paper('letter-2x3', 'US letter, 2 × 3 of 4 × 3 1/3 in', {
+    ...LETTER,
+    grid: [2, 3],
+    label: [inch(4), inch(10 / 3)],
+    gapXMm: inch(3 / 16),
+  }),
+  paper('letter-2x5', 'US letter, 2 × 5 of 4 × 2 in', {
+    ...LETTER,
+    grid: [2, 5],
+    label: [inch(4), inch(2)],
+    gapXMm: inch(3 / 16),
+  }),
+  paper('letter-3x10', 'US letter, 3 × 10 of 2 5/8 × 1 in', {
+    ...LETTER,
+    grid: [3, 10],
+    label: [inch(2.625), inch(1)],
+    gapXMm: inch(1 / 8),
+  }),
+  paper('roll-100x62', 'Single labels, 100 × 62 mm', single(100, 62)),
+  paper('roll-4x6', 'Single labels, 4 × 6 in', single(inch(4), inch(6))),
+  paper('roll-2x1', 'Single labels, 2 1/4 × 1 1/4 in', single(inch(2.25), inch(1.25))),
+];
+
+export const perSheet = ({ columns, rows }: Paper): number => columns * rows;
+
+export type Place = { readonly xMm: number; readonly yMm: number };
+
+/** @returns all places of a sheet from the top left, row by row. */
+export function placesOf(paper: Paper): Place[] {
+  return Array.from({ length: perSheet(paper) }, (_, index) => ({
+    xMm: paper.marginLeftMm + (index % paper.columns) * paper.pitchXMm,
+    yMm: paper.marginTopMm + Math.floor(index / paper.columns) * paper.pitchYMm,
+  }));
+}
+
+/**
+ * Deals labels out on sheets.
+ *
+ * @param count how many labels
+ * @param startAt the first free place of the first sheet, from 1
+ * @returns the places that are printed on, sheet by sheet
+ * @throws RangeError where a sheet has no place of that number
+ */
+export function placeLabels(paper: Paper, count: number, startAt: number): Place[][] {
+  const places = placesOf(paper);
+  if (!Number.isInteger(startAt) || startAt < 1 || startAt > places.length)
+    throw new RangeError(`a sheet of ${places.length} labels has no place ${startAt}`);
+  const sheets: Place[][] = [];
+  for (let left = count; left > 0; left -= sheets.at(-1)!.length) {
+    const used = sheets.length === 0 ? startAt - 1 : 0;
+    sheets.push(places.slice(used, used + left));
+  }
+  return sheets;
+}

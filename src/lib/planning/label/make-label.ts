@@ -1,0 +1,88 @@
+import { ALLERGENS, allergenLabel, type Allergen } from '../model/allergens.ts';
+import { dietLabel } from '../model/diets.ts';
+import { pouchEnergyKcal, pouchFoodG, type PouchLot } from '../model/pouch-lot.ts';
+import { waitText } from '../trail-card/steep-time.ts';
+import { WATER_WORDS } from '../trail-card/water-words.ts';
+import { showPour } from '../units/fractions.ts';
+import { show, type UnitSystem } from '../units/show.ts';
+
+/** What a pouch says about itself, in words and with units. What is `undefined` is not known, or is not done with it. */
+export type Label = {
+  readonly name: string;
+  readonly code: string;
+  /** "2 servings" */
+  readonly servings: string;
+  readonly water:
+    | {
+        /** "boiling water" */
+        readonly kind: string;
+        /** Into the whole pouch, in both unit systems: "700 ml (3 cups)". */
+        readonly pouch: string;
+        readonly serving: string;
+      }
+    | undefined;
+  /** Waiting time at sea level, with the stirring: "wait 5 min, stir, wait 4 min more". */
+  readonly steep: string | undefined;
+  readonly energy: { readonly pouch: string; readonly serving: string };
+  /** Of one serving. */
+  readonly protein: string | undefined;
+  /** Dry food in the pouch, without packaging. */
+  readonly netWeight: string;
+  /** A sentence: what it contains, that it contains none of the list, or that nobody has stated it. */
+  readonly allergens: string;
+  readonly diets: readonly string[];
+  /** ISO 8601, as on the shelf. */
+  readonly sealedOn: string;
+  readonly bestBefore: string;
+  readonly absorber: string;
+  readonly caution: string;
+};
+
+const CAUTION = 'Puffed up, torn, damp or smelling wrong: do not taste it, throw it away.';
+const CAUTION_ONCE_WET = `${CAUTION} Once wet, eat it at once.`;
+
+/** The label of the pouches of a lot. The unit system asked for comes first; water is given in both, as a mug may be marked in either. */
+export function makeLabel(lot: PouchLot, unitSystem: UnitSystem): Label {
+  const { servingsPerPouch, waterKind } = lot;
+  const other: UnitSystem = unitSystem === 'metric' ? 'us' : 'metric';
+  const pour = (ml: number) => `${showPour(ml, unitSystem)} (${showPour(ml, other)})`;
+  const isWet = waterKind !== 'none' && lot.waterMl > 0;
+  return {
+    name: lot.recipe,
+    code: lot.code,
+    servings: `${Number(servingsPerPouch.toFixed(2))} serving${servingsPerPouch === 1 ? '' : 's'}`,
+    water: isWet
+      ? {
+          kind: WATER_WORDS[waterKind],
+          pouch: pour(lot.waterMl * servingsPerPouch),
+          serving: pour(lot.waterMl),
+        }
+      : undefined,
+    steep: isWet ? waitText(lot) || undefined : undefined,
+    energy: {
+      pouch: show(pouchEnergyKcal(lot), 'energy', unitSystem),
+      serving: show(lot.energyKcal, 'energy', unitSystem),
+    },
+    protein: lot.proteinG === undefined ? undefined : show(lot.proteinG, 'food', unitSystem),
+    netWeight: show(pouchFoodG(lot), 'food', unitSystem),
+    allergens: allergenSentence(lot.allergens),
+    diets: lot.diets.map(dietLabel),
+    sealedOn: lot.sealedOn,
+    bestBefore: lot.bestBefore,
+    absorber: `Remove the oxygen absorber before ${isWet ? 'pouring water' : 'eating'}.`,
+    caution: isWet ? CAUTION_ONCE_WET : CAUTION,
+  };
+}
+
+function allergenSentence(held: readonly Allergen[] | undefined): string {
+  if (held === undefined) return 'Allergens NOT STATED: not for anyone who has to avoid one.';
+  if (held.length === 0)
+    return `Contains none of the ${ALLERGENS.length} listed allergens, as the cook states.`;
+  // US law names wheat, EU law the cereals with gluten: whoever looks for one of the two has to find it.
+  const words = held.map((allergen) => {
+    if (allergen === 'wheat' && !held.includes('gluten')) return `${allergenLabel(allergen)} (gluten)`;
+    if (allergen === 'gluten' && !held.includes('wheat')) return `${allergenLabel(allergen)} (may be wheat)`;
+    return allergenLabel(allergen);
+  });
+  return `Contains: ${words.join(', ')}.`;
+}
