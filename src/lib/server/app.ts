@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { openDatabase } from './database/open-database.ts';
 import { ImportRepository } from './import-repository.ts';
+import { KitchenRepository } from './kitchen-repository.ts';
 import { MenuSearches } from './menu-searches.ts';
 import { SettingsRepository } from './settings-repository.ts';
 import { ShelfRepository } from './shelf-repository.ts';
@@ -11,6 +12,7 @@ export type App = {
   readonly shelf: ShelfRepository;
   readonly trips: TripRepository;
   readonly settings: SettingsRepository;
+  readonly kitchen: KitchenRepository;
   readonly imports: ImportRepository;
   readonly menus: MenuSearches;
   /** @returns the calendar date where the program runs, ISO 8601 */
@@ -31,6 +33,7 @@ export async function openApp(folder: string, clock: () => Date = () => new Date
     shelf: new ShelfRepository(db, now),
     trips: new TripRepository(db, now),
     settings: new SettingsRepository(db),
+    kitchen: new KitchenRepository(db, now),
     imports: new ImportRepository(db, join(folder, 'imports'), clock),
     menus,
     today: () => localDate(clock()),

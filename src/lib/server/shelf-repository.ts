@@ -45,13 +45,7 @@ export class ShelfRepository {
    */
   addLot(lot: PouchLot, note = ''): Promise<ShelfLot> {
     return writing(this.#db, async (trx) => {
-      await refuseTakenCode(trx, lot.code);
-      const { id } = await trx
-        .insertInto('lots')
-        .values({ ...lotFields(lot), version: 1 })
-        .returning('id')
-        .executeTakeFirstOrThrow();
-      await append(trx, this.#now(), note, [{ kind: 'sealed', lotId: id, pouches: lot.pouches }]);
+      await sealLot(trx, this.#now(), lot, note, null);
       return shelfLot(await takeLot(trx, lot.code));
     });
   }
@@ -190,6 +184,28 @@ export class ShelfRepository {
       return rows.map((row) => lotOf(row, row.onShelf + (promisedByLot.get(row.id) ?? 0)));
     });
   }
+}
+
+/**
+ * Within a change: puts a new lot with its pouches on the shelf.
+ *
+ * @param batchId the batch that it was sealed from, where there is one
+ * @throws UserError `Conflict` where another lot has the code
+ */
+export async function sealLot(
+  trx: Transaction<Tables>,
+  at: string,
+  lot: PouchLot,
+  note: string,
+  batchId: string | null,
+): Promise<void> {
+  await refuseTakenCode(trx, lot.code);
+  const { id } = await trx
+    .insertInto('lots')
+    .values({ ...lotFields(lot), version: 1, batchId })
+    .returning('id')
+    .executeTakeFirstOrThrow();
+  await append(trx, at, note, [{ kind: 'sealed', lotId: id, pouches: lot.pouches }]);
 }
 
 const lotRows = (trx: Transaction<Tables>) =>

@@ -5,6 +5,7 @@ import type { Migration } from 'kysely/migration';
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0001-shelf-ledger-trips': { up: shelfLedgerTrips },
   '0002-lots-stir-and-batch': { up: lotsStirAndBatch },
+  '0003-kitchen-records': { up: kitchenRecords },
 };
 
 const PLACES = sql`('outside', 'shelf', 'set-aside', 'packed')`;
@@ -104,4 +105,17 @@ async function shelfLedgerTrips(db: Kysely<unknown>): Promise<void> {
 async function lotsStirAndBatch(db: Kysely<unknown>): Promise<void> {
   await db.schema.alterTable('lots').addColumn('stirAfterMin', 'double precision').execute();
   await db.schema.alterTable('lots').addColumn('batchId', 'text').execute();
+}
+
+async function kitchenRecords(db: Kysely<unknown>): Promise<void> {
+  await db.schema
+    .createTable('records')
+    .addColumn('id', 'text', (column) => column.primaryKey())
+    .addColumn('kind', 'text', (column) => column.notNull())
+    .addColumn('name', 'text', (column) => column.notNull())
+    .addColumn('body', 'text', (column) => column.notNull())
+    .addColumn('version', 'integer', (column) => column.notNull())
+    .addColumn('updatedAt', 'text', (column) => column.notNull())
+    .addUniqueConstraint('records_name', ['kind', 'name'])
+    .execute();
 }

@@ -2,6 +2,8 @@ import type { Generated } from 'kysely';
 import type { PouchLot } from '../../planning/model/pouch-lot.ts';
 import type { EntryKind, Place } from '../ledger.ts';
 
+export type RecordKind = 'recipe' | 'batch' | 'food';
+
 type StoredAsJson = 'mealKinds' | 'allergens' | 'diets';
 /** Each field of a lot in a column of its name: lists as JSON, what is left out as null. The count is in the ledger. */
 export type LotFields = {
@@ -27,6 +29,8 @@ export type Tables = {
   /** A deleted trip keeps its row for the ledger, with its name and nothing else. */
   trips: { id: string; name: string; trip: string | null; version: number; updatedAt: string };
   settings: { id: string; settings: string };
+  /** Recipes, batches and foods of the kitchen, each as JSON; the name is the one that is unique among its kind. */
+  records: { id: string; kind: RecordKind; name: string; body: string; version: number; updatedAt: string };
   uploads: { id: string; fileName: string; bytes: number; keptAt: string };
   mappings: { headerSignature: string; mapping: string };
 };

@@ -1,0 +1,82 @@
+import type { Run } from '../planning/drying/expect-run.ts';
+import { batchSheet } from '../planning/drying/batch-sheet.ts';
+import { Batch } from '../planning/model/batch.ts';
+import { Food } from '../planning/model/composition.ts';
+import type { Kitchen } from '../planning/model/kitchen.ts';
+import type { PouchLot } from '../planning/model/pouch-lot.ts';
+import { Recipe } from '../planning/model/recipe.ts';
+import type { Database } from './database/open-database.ts';
+import { UserError } from './errors.ts';
+import { Records, type Stored } from './records.ts';
+import { sealLot } from './shelf-repository.ts';
+
+/** What is cooked and dried before it comes to the shelf. */
+export class KitchenRepository {
+  readonly recipes: Records<typeof Recipe>;
+  readonly batches: Records<typeof Batch>;
+  /** The user's own composition table. */
+  readonly foods: Records<typeof Food>;
+
+  constructor(db: Database, now: () => string) {
+    this.recipes = new Records(db, now, {
+      kind: 'recipe',
+      noun: 'recipe',
+      schema: Recipe,
+      nameOf: ({ name }) => name,
+    });
+    this.batches = new Records(db, now, {
+      kind: 'batch',
+      noun: 'batch',
+      schema: Batch,
+      nameOf: ({ code }) => code,
+    });
+    this.foods = new Records(db, now, {
+      kind: 'food',
+      noun: 'food',
+      schema: Food,
+      nameOf: ({ name }) => name,
+    });
+  }
+
+  /**
+   * Seals a batch: its lots go onto the shelf and it is closed, both or neither.
+   *
+   * @throws UserError `NotFound`, `StaleVersion`, `Conflict` where a code is taken, `Refused` where it is sealed already or has no lots
+   */
+  async sealBatch(
+    { id, version, value }: Stored<Batch>,
+    lots: readonly PouchLot[],
+    on: string,
+  ): Promise<Stored<Batch>> {
+    if (value.sealed)
+      throw new UserError(
+        'Refused',
+        `Batch "${value.code}" was sealed on ${value.sealed.on} already; its lots are on the shelf.`,
+      );
+    if (lots.length === 0)
+      throw new UserError('Refused', `Batch "${value.code}" has no pouches to seal yet.`);
+    const sealed = { ...value, sealed: { on, lots: lots.map(({ code }) => code) } };
+    return this.batches.update(id, sealed, version, async (trx, at) => {
+      for (const lot of lots) await sealLot(trx, at, lot, `batch ${value.code}`, id);
+    });
+  }
+}
+
+/** Every run that is known: noted by hand, and of batches that are sealed. */
+export function knownRuns(kitchen: Kitchen, batches: readonly Stored<Batch>[], today: string): Run[] {
+  const ofBatches = batches.flatMap(({ value }): Run[] => {
+    const hours = value.weighings.at(-1)?.afterH;
+    if (!value.sealed || hours === undefined) return [];
+    const { dry, load } = batchSheet(value, kitchen, [], today);
+    return [
+      {
+        dryer: value.dryer.name,
+        preFrozen: value.preFrozen,
+        waterRemovedG: Math.max(0, load.wetG - dry.dryG),
+        hours,
+        ...(value.energyKwh !== undefined && { energyKwh: value.energyKwh }),
+      },
+    ];
+  });
+  return [...kitchen.runs, ...ofBatches];
+}
