@@ -2,6 +2,7 @@ import type { Batch, CheckDone } from '../model/batch.ts';
 import type { CookingClass } from '../model/composition.ts';
 import type { Recipe } from '../model/recipe.ts';
 import { showBoth } from '../units/both.ts';
+import { fromCore, toCore } from '../units/convert.ts';
 
 export const SAFETY_STEPS = ['cook', 'load', 'dry', 'seal'] as const;
 export type SafetyStep = (typeof SAFETY_STEPS)[number];
@@ -17,19 +18,22 @@ export type SafetyCheck = {
 
 const FSIS = 'USDA FSIS, safe minimum internal temperatures';
 
-/** Safe minimum internal temperatures, °C, with the rest they need. Source: USDA FSIS (165, 160, 145 °F). */
+/**
+ * Safe minimum internal temperatures, °C, with the rest they need. Source: USDA FSIS, 165, 160 and 145 °F or 74, 71 and 63 °C: who reads either
+ * figure off the thermometer has reached it, so the bound is the lower of the two.
+ */
 export const SAFE_INTERNAL_C: Readonly<
   Record<
     Exclude<CookingClass, 'other'>,
     { readonly leastC: number; readonly what: string; readonly rest?: string }
   >
 > = {
-  poultry: { leastC: 74, what: 'poultry' },
+  poultry: { leastC: toCore(165, '°F'), what: 'poultry' },
   'minced meat': { leastC: 71, what: 'minced meat' },
-  'whole meat': { leastC: 63, what: 'whole cuts of meat', rest: 'then a rest of 3 minutes' },
-  fish: { leastC: 63, what: 'fish' },
+  'whole meat': { leastC: toCore(145, '°F'), what: 'whole cuts of meat', rest: 'then a rest of 3 minutes' },
+  fish: { leastC: toCore(145, '°F'), what: 'fish' },
   egg: { leastC: 71, what: 'eggs and egg dishes' },
-  leftovers: { leastC: 74, what: 'what is reheated' },
+  leftovers: { leastC: toCore(165, '°F'), what: 'what is reheated' },
 };
 
 /**
@@ -71,7 +75,7 @@ export function safetyChecks(recipe: Recipe): SafetyCheck[] {
     {
       id: 'two hours',
       step: 'load',
-      text: `Not more than 2 hours above ${showBoth(4, 'temperature')} from the stove to the fridge, the freezer or the running dryer; 1 hour where it is above ${showBoth(32, 'temperature')}.`,
+      text: `Not more than 2 hours above ${showBoth(toCore(40, '°F'), 'temperature')} from the stove to the fridge, the freezer or the running dryer; 1 hour where it is above ${showBoth(toCore(90, '°F'), 'temperature')}.`,
       source: 'USDA FSIS, the two-hour rule',
     },
     {
@@ -95,14 +99,18 @@ export function safetyChecks(recipe: Recipe): SafetyCheck[] {
   ];
 }
 
-/** Why a check does not count as done; `undefined`: done. */
+/** A reading just below its bound must not look like it. */
+const reading = (valueC: number): string =>
+  `${valueC.toFixed(1)} °C (${fromCore(valueC, '°F').toFixed(1)} °F)`;
+
+/** Why a check does not count as done, by its last entry; `undefined`: done. */
 export function whyCheckOpen(check: SafetyCheck, done: readonly CheckDone[]): string | undefined {
-  const entry = done.find(({ id }) => id === check.id);
+  const entry = done.findLast(({ id }) => id === check.id);
   if (!entry) return 'it is not ticked';
   if (check.leastC === undefined) return undefined;
   if (entry.readingC === undefined) return 'no temperature is entered';
   return entry.readingC < check.leastC
-    ? `${showBoth(entry.readingC, 'temperature')} is below the ${showBoth(check.leastC, 'temperature')} that are needed`
+    ? `${reading(entry.readingC)} is below the ${showBoth(check.leastC, 'temperature')} that are needed`
     : undefined;
 }
 
