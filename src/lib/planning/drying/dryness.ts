@@ -58,7 +58,7 @@ export function judgeDryness(
     const lossPerH =
       last && before ? (before.netG - last.netG) / (last.afterH - before.afterH) / last.netG : undefined;
     const at = (wetMoisture: number) =>
-      Math.max(0, moistureAt(wetG, Math.min(0.99, Math.max(0, wetMoisture)), nowG));
+      Math.max(0, moistureAt(wetG, Math.min(1, Math.max(0, wetMoisture)), nowG));
     const residual = last && {
       value: at(moisture),
       low: at(moisture - MOISTURE_UNSURE),

@@ -111,6 +111,9 @@ export function expectRun(
     ? `${used.length}${kind} ${used.length === 1 ? 'run' : 'runs'} of "${dryer.name}"`
     : 'common practice, since no run of this dryer is known yet';
   const range = hours ?? usualHours(dryer.process, preFrozen, loadShare);
+  const hoursTerm = hours
+    ? { label: 'water to be removed', value: waterG, unit: 'g' }
+    : { label: 'load', value: loadShare * 100, unit: '% of a full one' };
 
   const metered = used.flatMap((run): [number, number][] =>
     run.energyKwh === undefined ? [] : [[run.waterRemovedG, run.energyKwh]],
@@ -124,7 +127,7 @@ export function expectRun(
   const energyBasis =
     metered.length > 0 ? `${metered.length} metered` : `its mean power of ${dryer.meanPowerW} W`;
   return {
-    hours: estimate(range, [{ label: 'water to be removed', value: waterG, unit: 'g' }]),
+    hours: estimate(range, [hoursTerm]),
     energyKwh: estimate(energy, [{ label: 'hours', value: range[1], unit: 'h' }]),
     basis: `Hours by ${hoursBasis}; electricity by ${energyBasis}.`,
   };

@@ -24,7 +24,7 @@ export function trayCapacityG(dryer: Dryer, bulkGPerMl: number): number {
 
 /** @returns how many trays so much food fills; may be more than the dryer has. */
 export function traysFor(wetG: number, dryer: Dryer, bulkGPerMl: number): number {
-  return Math.ceil(wetG / trayCapacityG(dryer, bulkGPerMl) - 1e-9);
+  return Math.max(0, Math.ceil(wetG / trayCapacityG(dryer, bulkGPerMl) - 1e-9));
 }
 
 /** Each tray of a batch as it was loaded. */

@@ -17,16 +17,20 @@ export const containerTareG = ({ pouch, half }: Container): number => pouch.tare
 export const containerName = ({ pouch, half }: Container): string =>
   half ? `half of ${pouch.label}` : pouch.label;
 
-/** Whole servings that go into a container. */
+/** Most servings in one pouch; a lot on the shelf takes no more. */
+const MOST_SERVINGS = 100;
+
+/** Whole servings that go into a container, at most a hundred. */
 export function servingsThatFit(container: Container, servingMl: number, headspaceShare: number): number {
-  return Math.floor((containerMl(container) * (1 - headspaceShare)) / servingMl + 1e-9);
+  const fit = Math.floor((containerMl(container) * (1 - headspaceShare)) / servingMl + 1e-9);
+  return Math.min(MOST_SERVINGS, fit);
 }
 
 /**
  * Pouches for all servings with the least room left empty, then the fewest pouches. A cut pouch counts as half; its other half is kept for the next time.
  *
  * @param servings whole number of servings
- * @param servingMl bulk volume of one, ml
+ * @param servingMl bulk volume of one, ml, more than 0
  * @param mostPerPouch most servings in a pouch; left out: what fits
  * @returns `undefined` where no pouch holds a serving
  */
@@ -47,8 +51,8 @@ export function proposePouches(
   );
   const ways = containers.flatMap((container) => {
     const usableMl = containerMl(container) * (1 - headspaceShare);
-    const fit = Math.min(mostPerPouch, servingsThatFit(container, servingMl, headspaceShare));
-    return Array.from({ length: Math.max(0, fit) }, (_, index) => ({
+    const most = Math.min(servings, mostPerPouch, servingsThatFit(container, servingMl, headspaceShare));
+    return Array.from({ length: most }, (_, index) => ({
       container,
       servings: index + 1,
       emptyMl: usableMl - (index + 1) * servingMl,

@@ -44,6 +44,8 @@ export type RecipeTotals = {
   readonly problems: readonly { readonly field: keyof Recipe | 'cookedG'; readonly message: string }[];
 };
 
+/** Sums of weights differ by so much, share. */
+const ROUNDING = 1e-9;
 /** Fat in the dry matter up to which food counts as lean, and as middling (common practice). */
 const FAT_LIMITS = [0.1, 0.25] as const;
 
@@ -51,6 +53,11 @@ export function fatClassOf({ fatG }: Pick<Parts, 'fatG'>, solidsG: number): FatC
   const fatShare = solidsG > 0 ? fatG / solidsG : 0;
   return FAT_CLASSES[FAT_LIMITS.filter((limit) => fatShare > limit).length] ?? 'fatty';
 }
+
+/** Each name once, though a food may stand in several lines. */
+const namesOf = (ingredients: readonly Ingredient[]): string[] => [
+  ...new Set(ingredients.map(({ food }) => food.name)),
+];
 
 /** @returns all parts times a factor. */
 export function scaleParts(parts: Parts, factor: number): Parts {
@@ -98,13 +105,19 @@ export function recipeTotals(recipe: Recipe, timesCooked = 1, weighedG?: number)
 
   const problems: RecipeTotals['problems'][number][] = [];
   if (ingredients.length === 0)
-    problems.push({ field: 'ingredients', message: 'there are none yet; add what goes in' });
+    problems.push({ field: 'ingredients', message: 'has none yet; add what goes in' });
+  else if (solidsG <= 0)
+    problems.push({
+      field: 'ingredients',
+      message:
+        'holds no dry matter, so that nothing would be left when dry; check the composition of the ingredients',
+    });
   if (drainedG > fatBeforeG + 1e-9)
     problems.push({
       field: 'fatDrainedG',
       message: `is more than all the fat of the ingredients, ${(fatBeforeG / timesCooked).toFixed(0)} g`,
     });
-  if (ingredients.length > 0 && cookedG < solidsG)
+  if (ingredients.length > 0 && cookedG < solidsG * (1 - ROUNDING))
     problems.push({
       field: weighedG === undefined ? 'cookingYield' : 'cookedG',
       message: `leaves ${cookedG.toFixed(0)} g, less than the dry matter of the ingredients, ${solidsG.toFixed(0)} g; check the weight, the amounts and their water`,
@@ -121,13 +134,9 @@ export function recipeTotals(recipe: Recipe, timesCooked = 1, weighedG?: number)
     energyKcal: energyKcalOf({ ...solids, alcoholG: 0 }, recipe.energyFactors),
     fatClass: fatClassOf(solids, solidsG),
     costMinor: sum((ingredient) => ingredientCost(ingredient) ?? 0),
-    unpriced: ingredients
-      .filter((ingredient) => ingredientCost(ingredient) === undefined)
-      .map(({ food }) => food.name),
+    unpriced: namesOf(ingredients.filter((ingredient) => ingredientCost(ingredient) === undefined)),
     allergens: ALLERGENS.filter((allergen) => contained.has(allergen)),
-    allergensUnstated: ingredients
-      .filter(({ food }) => food.allergens === undefined)
-      .map(({ food }) => food.name),
+    allergensUnstated: namesOf(ingredients.filter(({ food }) => food.allergens === undefined)),
     diets:
       ingredients.length > 0
         ? DIETS.filter((diet) => ingredients.every(({ food }) => dietsMet(food.diets).has(diet)))

@@ -11,6 +11,8 @@ export type Keeping = {
 /** Table months are for this temperature; warmer halves them for each 10 °C (a Q10 of 2: Labuza 1982, Shelf-Life Dating of Foods, memory), cooler adds nothing. */
 const TABLE_C = 20;
 const Q10 = 2;
+/** Kitchen scales do not tell food of less moisture from food of this (common practice). */
+const LEAST_TOLD_APART = 0.01;
 
 /**
  * How long sealed food keeps: the table's line for its process, fat, barrier and absorber, less for warmth and for more residual moisture than expected.
@@ -38,8 +40,8 @@ export function keeping(
       line.absorber === food.absorber,
   );
   if (!rule) return undefined;
-  const expected = kitchen.processes[food.process].residualShare;
-  const moisture = food.residual > expected ? expected / food.residual : 1;
+  const expected = Math.max(LEAST_TOLD_APART, kitchen.processes[food.process].residualShare);
+  const moisture = food.residual > expected + 1e-9 ? expected / food.residual : 1;
   const warmth = Q10 ** (-Math.max(0, kitchen.storageTemperatureC - TABLE_C) / 10);
   const months = Math.floor(rule.months * moisture * warmth + 1e-9);
   return {

@@ -7,9 +7,9 @@ import type { Parts } from './recipe-totals.ts';
  */
 const DENSITY: Readonly<Record<keyof Parts, number>> = {
   waterG: 0.9957,
-  proteinG: 1.3196,
+  proteinG: 1.3195,
   fatG: 0.9172,
-  carbohydrateG: 1.5928,
+  carbohydrateG: 1.5929,
   fibreG: 1.3042,
   ashG: 2.4182,
 };
