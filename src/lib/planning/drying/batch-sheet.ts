@@ -53,6 +53,8 @@ export type FillSheet = {
   readonly oxygenMl: number;
   readonly neededMl: number;
   readonly absorbedMl: number;
+  /** Whether its absorbers take up all the oxygen, with or without the reserve. */
+  readonly isOxygenFree: boolean;
   readonly ruleOfThumb: { readonly low: number; readonly high: number };
   readonly keeping: Keeping | undefined;
   readonly code: string;
@@ -65,7 +67,7 @@ export type BatchSheet = {
     readonly wetG: number;
     /** What the trays of the dryer take together, g. */
     readonly capacityG: number;
-    /** Trays that the cooked food fills, and how much goes on each, g. */
+    /** Trays that the cooked food fills, and how much then goes on each, g. */
     readonly traysNeeded: number;
     readonly evenlyG: number;
     /** On the trays, of what was cooked, share. */
@@ -128,7 +130,7 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
   // dry
   const weighed = dryness.trays.length > 0 && dryness.trays.every(({ residual }) => residual !== undefined);
   const dryG = weighed ? dryness.nowG : expectedDryG;
-  const residual = dryG > 0 ? Math.max(0, moistureAt(wetG || 1, totals.moisture, dryG)) : 0;
+  const residual = dryG > 0 ? Math.max(0, moistureAt(wetG, totals.moisture, dryG)) : 0;
   const packedG = batch.packedG ?? dryG;
   const servings =
     batch.servings ?? Math.max(1, Math.round(recipe.servings * batch.timesCooked * Math.min(1, share)));
@@ -165,23 +167,25 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
   const steepMin = takesWater ? (recipe.steepMin ?? figures.steepMin) : 0;
   const stirAfterMin =
     recipe.stirAfterMin ?? (recipe.steepMin === undefined ? figures.stirAfterMin : undefined);
-  const steep =
-    stirAfterMin !== undefined && stirAfterMin > 0 && stirAfterMin < steepMin
-      ? { steepMin, stirAfterMin }
-      : { steepMin };
+  const isStirred = stirAfterMin !== undefined && stirAfterMin > 0 && stirAfterMin < steepMin;
+  const steep = isStirred ? { steepMin, stirAfterMin } : { steepMin };
 
   // into pouches
   const sealedOn = batch.sealed?.on ?? today;
   const wholeServings = Math.max(1, Math.floor(servings + 1e-9));
   const gasOf = (container: Pick<PouchFill, 'pouch' | 'half' | 'servings'>) =>
     oxygenInPouchMl(containerMl(container), trueVolumeMl(scaleParts(servingParts, container.servings)));
-  const proposed = proposePouches(
-    wholeServings,
-    dry.servingMl,
-    kitchen.pouches,
-    kitchen.headspaceShare,
-    batch.mostPerPouch,
-  )?.map((portions): PouchFill => {
+  const portioned =
+    dry.servingMl > 0
+      ? proposePouches(
+          wholeServings,
+          dry.servingMl,
+          kitchen.pouches,
+          kitchen.headspaceShare,
+          batch.mostPerPouch,
+        )
+      : [];
+  const proposed = portioned?.map((portions): PouchFill => {
     const choice = chooseAbsorbers(gasOf(portions), kitchen.absorberReserve, kitchen.absorbers);
     return choice ? { ...portions, ...choice } : { ...portions, absorbers: 0 };
   });
@@ -190,6 +194,7 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
     const oxygenMl = gasOf(fill);
     const neededMl = oxygenMl * (1 + kitchen.absorberReserve);
     const absorbedMl = fill.absorbers * (fill.absorber?.oxygenMl ?? 0);
+    const isOxygenFree = absorbedMl > 0 && absorbedMl >= oxygenMl;
     return {
       fill,
       name: containerName(fill),
@@ -197,6 +202,7 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
       oxygenMl,
       neededMl,
       absorbedMl,
+      isOxygenFree,
       ruleOfThumb: ruleOfThumbMl(containerMl(fill)),
       keeping: keeping(
         {
@@ -204,7 +210,7 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
           fatClass: totals.fatClass,
           residual,
           barrier: fill.pouch.barrier,
-          absorber: absorbedMl >= oxygenMl && absorbedMl > 0,
+          absorber: isOxygenFree,
           sealedOn,
         },
         kitchen,
@@ -226,7 +232,7 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
     expectedBatches: dryer.expectedBatches,
     servings: inPouches > 0 ? inPouches : servings,
     energyKcal: dry.servingKcal * (inPouches > 0 ? inPouches : servings),
-    shopServingMinor: kitchen.shopServingMinor,
+    shopServingMinor: batch.shopServingMinor ?? kitchen.shopServingMinor,
   });
 
   const checks = safetyChecks(recipe).map((check) => ({ ...check, open: whyCheckOpen(check, batch.checks) }));
@@ -247,6 +253,12 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
       'wrong',
       'load',
       `There are ${grams(wetG)} on the trays, more than the ${grams(totals.cookedG)} that were cooked. Weigh the cooked dish, or check the trays' own weights.`,
+    );
+  else if (trays.length > 0 && share < 1 - WEIGHING_SLACK && batch.cookedG === undefined)
+    say(
+      'note',
+      'load',
+      `The dish was not weighed when cooked. By its cooking yield it came to ${grams(totals.cookedG)}, so the ${grams(wetG)} on the trays count as ${percent(share)} of it. If all of it is on the trays, enter its weight.`,
     );
   loads.forEach(({ tooHeavy, tooDeep, wetG: trayWetG, depthMm }, index) => {
     if (tooHeavy)
@@ -275,6 +287,12 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
       'portion',
       'No cup of the dry food has been weighed, so its volume is a usual one. Weigh one before you choose pouches.',
     );
+  if (takesWater && recipe.stirAfterMin && !isStirred)
+    say(
+      'note',
+      'portion',
+      `Stirring after ${recipe.stirAfterMin} min does not fall within the steep time of ${steepMin} min, so the lots do not say it.`,
+    );
   if (batch.packedG !== undefined && batch.packedG > dryG * (1 + WEIGHING_SLACK))
     say(
       'wrong',
@@ -292,7 +310,7 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
       inPouches > servings ? 'wrong' : 'caution',
       'portion',
       inPouches > servings
-        ? `The pouches hold ${inPouches} servings, but there are ${tidy(servings)}. Take fewer pouches, or divide into more servings.`
+        ? `The pouches hold more servings than there are, ${tidy(inPouches)} against ${tidy(servings)}. Take fewer pouches, or divide into more servings.`
         : `${tidy(servings - inPouches)} of ${tidy(servings)} servings are in no pouch.`,
     );
   fills.forEach(({ fill, name, fits, neededMl, absorbedMl, oxygenMl }) => {
@@ -300,13 +318,13 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
       say(
         'caution',
         'portion',
-        `${fill.servings} servings do not fit into ${name} with the headspace; ${fits} do.`,
+        `${tidy(fill.servings)} to a pouch do not fit into ${name} with the headspace; servings that fit: ${fits}.`,
       );
     if (absorbedMl < neededMl)
       say(
         'caution',
         'seal',
-        fill.absorbers === 0
+        absorbedMl === 0
           ? `${name} is sealed without an oxygen absorber, so it keeps for less long.`
           : `${name} shuts in about ${oxygenMl.toFixed(0)} ml of oxygen; with the reserve ${neededMl.toFixed(0)} ml are to be taken up, and its absorbers take ${absorbedMl.toFixed(0)} ml.`,
       );
@@ -325,10 +343,10 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
     ),
     ...(trays.length === 0 ? ['No tray has been weighed in yet.'] : []),
     ...notices.filter(({ level }) => level === 'wrong').map(({ text }) => text),
-    ...(fills.length === 0 && proposed ? ['No pouch is chosen.'] : []),
+    ...(batch.fills?.length === 0 ? ['No pouch is chosen.'] : []),
     ...missingKeeping.map(
-      ({ fill, name }) =>
-        `The storage table has no line for ${dryer.process}, ${totals.fatClass} food in ${name} (${fill.pouch.barrier}, ${fill.absorber ? 'with' : 'without'} absorber). Add one to the equipment, or enter a best-before date.`,
+      ({ fill, name, isOxygenFree }) =>
+        `The storage table has no line for ${dryer.process}, ${totals.fatClass} food in ${name} (${fill.pouch.barrier}, ${isOxygenFree ? 'with' : 'without'} enough absorber). Add one to the equipment, or enter a best-before date.`,
     ),
     ...(batch.bestBefore !== undefined && batch.bestBefore < sealedOn
       ? [`The best-before date ${batch.bestBefore} lies before the sealing date ${sealedOn}.`]
@@ -372,7 +390,7 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
       wetG,
       capacityG,
       traysNeeded,
-      evenlyG: totals.cookedG / Math.max(1, Math.min(traysNeeded, dryer.trayCount)),
+      evenlyG: Math.min(trayG, totals.cookedG / Math.max(1, Math.min(traysNeeded, dryer.trayCount))),
       share,
     },
     expected: { dryG: expectedDryG, waterG: expectedWaterG, run },
@@ -398,14 +416,22 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   cookedG: 'weight of the cooked dish',
 };
 
+/** Fields of a lot whose messages do not name them. */
+const LOT_WORDS: Readonly<Record<string, string>> = {
+  energyKcal: 'energy of a serving',
+  waterMl: 'water of a serving',
+  costMinor: 'cost of a serving',
+  bestBefore: 'best-before',
+};
+
 /** What the shelf would refuse of a lot. */
 function whatIsWrongWith(lot: PouchLot): string[] {
   const parsed = PouchLot.safeParse(lot, { reportInput: true });
   const problems = parsed.success
     ? doubtsOf(lot)
         .filter(({ severity }) => severity === 'refuse')
-        .map(({ field, reason }) => `${field} ${reason}`)
-    : problemsOf(parsed.error).map(({ field, message }) => `${field} ${message}`);
+        .map(({ reason }) => reason)
+    : problemsOf(parsed.error).map(({ field, message }) => `${LOT_WORDS[field] ?? ''} ${message}`.trim());
   return problems.map(
     (problem) => `Lot ${lot.code} would not be right: ${problem}. Check amounts, weights and servings.`,
   );
