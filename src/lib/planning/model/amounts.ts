@@ -34,3 +34,10 @@ export const count = (least: number, most: number) =>
     .int('must be a whole number')
     .min(least, `must be at least ${least}`)
     .max(most, `must be at most ${most.toLocaleString('en')}`);
+
+/** A time in minutes, at most a day. */
+export const minutes = () =>
+  z
+    .number('must be a number of minutes')
+    .nonnegative('must not be negative')
+    .max(1440, 'must be at most 1440 minutes');

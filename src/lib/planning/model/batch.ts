@@ -47,7 +47,11 @@ export type Weighing = z.infer<typeof Weighing>;
 export const CheckDone = z.strictObject({
   id: z.string().max(60),
   on: CalendarDate,
-  readingC: z.number('must be a temperature').min(-60).max(300).optional(),
+  readingC: z
+    .number('must be a temperature')
+    .min(-60, 'must be at least -60 °C')
+    .max(300, 'must be at most 300 °C')
+    .optional(),
   note: Remark.default(''),
 });
 export type CheckDone = z.infer<typeof CheckDone>;
@@ -85,9 +89,9 @@ export const Batch = z
       .describe('All that was cooked, weighed, g; left out: by the cooking yield'),
     dryer: Dryer,
     preFrozen: z.boolean().default(false),
-    trays: z.array(Tray).max(60).default([]),
-    weighings: z.array(Weighing).max(200).default([]),
-    checks: z.array(CheckDone).max(100).default([]),
+    trays: z.array(Tray).max(60, 'must be at most 60').default([]),
+    weighings: z.array(Weighing).max(200, 'must be at most 200').default([]),
+    checks: z.array(CheckDone).max(100, 'must be at most 100').default([]),
     energyKwh: z
       .number('must be a number of kWh')
       .nonnegative('must not be negative')
@@ -113,7 +117,11 @@ export const Batch = z
     mostPerPouch: count(1, 100)
       .optional()
       .describe('Most servings in a pouch when proposing; left out: as many as fit'),
-    fills: z.array(PouchFill).max(40).optional().describe('Pouches chosen; left out: as proposed'),
+    fills: z
+      .array(PouchFill)
+      .max(40, 'must be at most 40 kinds')
+      .optional()
+      .describe('Pouches chosen; left out: as proposed'),
     allergens: z
       .array(Allergen)
       .optional()

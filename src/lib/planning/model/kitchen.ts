@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { count, priceMinor, share, someVolumeMl, someWeightG, weightG } from './amounts.ts';
+import { count, minutes, priceMinor, share, someVolumeMl, someWeightG, weightG } from './amounts.ts';
 import { CalendarDate, ShortText } from './words.ts';
 
 export const PROCESSES = ['freeze-dried', 'dehydrated'] as const;
@@ -57,8 +57,8 @@ export const ProcessFigures = z.strictObject({
     .min(0.1, 'must be at least 10 %')
     .max(2, 'must be at most 200 %')
     .describe('Water to add, of the water removed'),
-  steepMin: z.number('must be a number of minutes').min(0, 'must not be negative').max(1440),
-  stirAfterMin: z.number('must be a number of minutes').min(0, 'must not be negative').max(1440),
+  steepMin: minutes(),
+  stirAfterMin: minutes(),
 });
 export type ProcessFigures = z.infer<typeof ProcessFigures>;
 
@@ -229,7 +229,7 @@ export const Kitchen = z.strictObject({
     .max(5, 'must be at most 500 %')
     .default(0.25)
     .describe('More absorber than the oxygen asks for: for air in the food, and age of the absorber'),
-  storage: z.array(StorageRule).max(200).default(usualStorage),
+  storage: z.array(StorageRule).max(200, 'must list at most 200 lines').default(usualStorage),
   storageTemperatureC: z
     .number('must be a temperature')
     .min(-30, 'must be at least -30 °C')

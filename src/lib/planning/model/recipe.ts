@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { MASS_G, VOLUME_ML } from '../units/convert.ts';
-import { priceMinor, share, weightG } from './amounts.ts';
+import { minutes, priceMinor, share, weightG } from './amounts.ts';
 import { Food } from './composition.ts';
 import { ENERGY_FACTORS } from './energy-factors.ts';
 import { CalendarDate, MealKind, ShortText, WaterKind } from './words.ts';
@@ -94,12 +94,6 @@ export const WaterNote = z.strictObject({
 });
 export type WaterNote = z.infer<typeof WaterNote>;
 
-const minutes = () =>
-  z
-    .number('must be a number of minutes')
-    .nonnegative('must not be negative')
-    .max(1440, 'must be at most 1440 minutes');
-
 /** A dish as it is cooked, before it is dried. Amounts are for one cooking; a batch may cook it several times over. */
 export const Recipe = z.strictObject({
   name: ShortText.describe('Name of the dish'),
@@ -135,7 +129,11 @@ export const Recipe = z.strictObject({
     .max(2, 'must be at most 200 %')
     .optional()
     .describe('Water to add, of the water removed, before any note; left out: usual for the way of drying'),
-  waterNotes: z.array(WaterNote).max(200).default([]).describe('How the water turned out, oldest first'),
+  waterNotes: z
+    .array(WaterNote)
+    .max(200, 'must be at most 200')
+    .default([])
+    .describe('How the water turned out, oldest first'),
   note: z
     .string()
     .trim()
