@@ -211,25 +211,62 @@ function usualStorage(): StorageRule[] {
   ];
 }
 
+/** Refuses a list in which two lines have the same key, at the field of the later one. */
+const unlike =
+  <Line>(field: keyof Line & string, keyOf: (line: Line) => string, message: (key: string) => string) =>
+  (lines: readonly Line[], context: z.RefinementCtx): void => {
+    const seen = new Set<string>();
+    lines.forEach((line, index) => {
+      const key = keyOf(line);
+      if (seen.has(key)) context.addIssue({ code: 'custom', path: [index, field], message: message(key) });
+      seen.add(key);
+    });
+  };
+const twice = (name: string) => `"${name}" is listed twice; tell them apart`;
+const unlikeLabels = unlike<{ label: string }>('label', ({ label }) => label, twice);
+
 /** What a household dries, seals and reckons with. */
 export const Kitchen = z.strictObject({
-  dryers: z.array(Dryer).max(20, 'must list at most 20 dryers').default(USUAL_DRYERS),
+  dryers: z
+    .array(Dryer)
+    .max(20, 'must list at most 20 dryers')
+    .superRefine(unlike('name', ({ name }) => name, twice))
+    .default(USUAL_DRYERS),
   processes: z
     .strictObject({ 'freeze-dried': ProcessFigures, dehydrated: ProcessFigures })
     .default(USUAL_PROCESSES),
-  pouches: z.array(PouchSize).max(40, 'must list at most 40 sizes').default(USUAL_POUCHES),
+  pouches: z
+    .array(PouchSize)
+    .max(40, 'must list at most 40 sizes')
+    .superRefine(unlikeLabels)
+    .default(USUAL_POUCHES),
   headspaceShare: share()
     .max(0.8, 'must be at most 80 %')
     .default(0.2)
     .describe('Part of a pouch that stays free of food, to stir in and to seal'),
-  absorbers: z.array(AbsorberSize).max(40, 'must list at most 40 sizes').default(USUAL_ABSORBERS),
+  absorbers: z
+    .array(AbsorberSize)
+    .max(40, 'must list at most 40 sizes')
+    .superRefine(unlikeLabels)
+    .default(USUAL_ABSORBERS),
   absorberReserve: z
     .number('must be a share')
     .min(0, 'must not be negative')
     .max(5, 'must be at most 500 %')
     .default(0.25)
     .describe('More absorber than the oxygen asks for: for air in the food, and age of the absorber'),
-  storage: z.array(StorageRule).max(200, 'must list at most 200 lines').default(usualStorage),
+  storage: z
+    .array(StorageRule)
+    .max(200, 'must list at most 200 lines')
+    .superRefine(
+      unlike(
+        'months',
+        ({ process, fatClass, barrier, absorber }) =>
+          `${process}, ${fatClass}, ${barrier}, ${absorber ? 'with' : 'without'} absorber`,
+        (key) => `stands in the table twice: ${key}; leave one of the two`,
+      ),
+    )
+    .default(usualStorage),
   storageTemperatureC: z
     .number('must be a temperature')
     .min(-30, 'must be at least -30 °C')
