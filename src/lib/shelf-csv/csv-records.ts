@@ -56,7 +56,7 @@ export async function openCsv(source: ByteSource): Promise<CsvFile> {
   header ??= first;
   if (!header)
     throw new UnreadableFile(
-      'The file holds nothing but blank rows. Choose a CSV file with a header row and one row per pouch lot.',
+      'The file holds nothing but blank rows. Choose a CSV file with a header row and at least one row below it.',
     );
   const headerRow = header.row;
 

@@ -181,7 +181,7 @@ const PER = [
 const ALL_UNITS = Unit.options;
 
 /** Takes the currency off a heading, and "per pouch" and the unit off its end: "energy kJ per pouch" is energy, kJ, pouch. */
-function readHeading(heading: string): Heading {
+export function readHeading(heading: string): Heading {
   let words = plainWords(heading.replace(currencyIn(heading) ?? '', ''));
   let unit: ColumnUnit | undefined;
   let per: Heading['per'];
@@ -243,7 +243,7 @@ function guessColumns(header: readonly string[]): ColumnMapping[] {
 }
 
 /** Each number that can be read with one of the two marks only is a vote. */
-function guessDecimalMark(cells: readonly string[]): DecimalMark {
+export function guessDecimalMark(cells: readonly string[]): DecimalMark {
   const votes = { '.': 0, ',': 0 };
   for (const cell of cells) {
     const number = cell.replace(/^[^\d.,]+/, '');

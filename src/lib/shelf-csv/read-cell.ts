@@ -30,7 +30,11 @@ export type CellRules = {
 };
 
 /** Reads one cell that is not empty for the field of its column. Costs are for what the column says, not yet per serving. */
-export function readCell(entry: FieldEntry, text: string, rules: CellRules): Reading<unknown> {
+export function readCell(
+  entry: Pick<FieldEntry, 'kind' | 'units'>,
+  text: string,
+  rules: CellRules,
+): Reading<unknown> {
   switch (entry.kind) {
     case 'text':
       return { value: text };

@@ -41,7 +41,7 @@ export async function recogniseText(source: ByteSource): Promise<TextForm> {
   const head = await firstBytes(source, HEAD_BYTES);
   if (head.length === 0)
     throw new UnreadableFile(
-      'The file is empty. Choose a CSV file with a header row and one row per pouch lot.',
+      'The file is empty. Choose a CSV file with a header row and at least one row below it.',
     );
   const other = OTHER_FILES.find(({ starts, at = 0 }) =>
     starts.every((byte, index) => head[at + index] === byte),

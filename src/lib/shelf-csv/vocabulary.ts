@@ -14,7 +14,8 @@ export type Vocabulary<T extends string> = {
   unknown(text: string): string;
 };
 
-function vocabulary<T extends string>(
+/** @param words each a text with comma-separated names, and the codes that they stand for */
+export function vocabulary<T extends string>(
   what: string,
   codes: readonly T[],
   words: readonly (readonly [string, ...T[]])[],

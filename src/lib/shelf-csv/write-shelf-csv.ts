@@ -69,5 +69,6 @@ export function cellOf(lot: PouchLot, field: ShelfField, currency: string): stri
   return Array.isArray(value) ? value.join('; ') : String(value);
 }
 
-const csvLines = (rows: readonly (readonly string[])[]): string =>
+/** @returns rows as lines of RFC 4180, each ending in CR LF; cells as they are given. */
+export const csvLines = (rows: readonly (readonly string[])[]): string =>
   rows.length === 0 ? '' : `${Papa.unparse(rows as string[][], { newline: '\r\n' })}\r\n`;

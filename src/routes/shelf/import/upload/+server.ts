@@ -7,7 +7,7 @@ import { MAX_UPLOAD_BYTES, takeUpload, TOO_LARGE } from '../uploads.ts';
 export const POST: RequestHandler = async ({ request, locals: { app } }) => {
   if (Number(request.headers.get('content-length')) > MAX_UPLOAD_BYTES) error(413, TOO_LARGE);
   if (!request.body)
-    error(422, 'The file is empty. Choose a CSV file with a header row and one row per pouch lot.');
+    error(422, 'The file is empty. Choose a CSV file with a header row and at least one row below it.');
   const body = request.body;
   const location = await takeUpload(
     app,
