@@ -33,7 +33,7 @@ type Column = {
   readonly index: number;
   readonly header: string;
   readonly unit: ColumnUnit | undefined;
-} & Pick<FoodColumn, 'field' | 'label' | 'kind' | 'units'>;
+} & Pick<FoodColumn, 'field' | 'kind' | 'units'>;
 type Values = Partial<Record<FoodField, unknown>>;
 
 /** What a row is said to come from that names no source. */
