@@ -8,6 +8,8 @@ const DONE = {
   'pouches-discarded': 'The pouches are taken off the shelf.',
   'shelf-imported': 'The import is done: every row that was not refused is on the shelf.',
   'settings-saved': 'The settings are saved.',
+  'equipment-saved': 'The equipment is saved.',
+  'food-deleted': 'The food is deleted from your own table.',
   'settings-reset': 'The usual values are back.',
   'trip-planned':
     'The trip is planned. Everything about the party, the days and the stove can be changed under Party.',
@@ -27,6 +29,17 @@ const DONE = {
   'pouches-back': 'What came back is on the shelf again. The rest is entered as eaten.',
   'search-failed':
     'The search for the best menu could not be run, so this one is first expired, first out. Plan again, under Menu, tries once more.',
+  'recipe-added': 'The recipe is there. Now add what goes in.',
+  'recipe-saved': 'The recipe is saved.',
+  'recipe-deleted': 'The recipe is deleted. Batches made from it keep their copy.',
+  'ingredient-saved': 'The ingredient is in.',
+  'ingredient-removed': 'The ingredient is out.',
+  'water-noted': 'The note is entered; water for the next batch follows it.',
+  'water-forgotten': 'The notes are forgotten; water starts again from the usual share.',
+  'batch-begun': 'The batch is begun. This sheet goes with it from the stove to the shelf.',
+  'batch-saved': 'Noted.',
+  'batch-deleted': 'The batch is deleted. Nothing of it was on the shelf.',
+  'batch-sealed': 'The pouches are on the shelf. Print their labels now.',
   'demo-filled': 'The demo is in: an invented shelf and a trip to plan from it.',
 } as const;
 export type Done = keyof typeof DONE;

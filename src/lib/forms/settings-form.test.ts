@@ -3,7 +3,6 @@ import { defaultSettings, Settings } from '$lib/planning/model/settings.ts';
 import { FormReader, type Entered } from './read-form.ts';
 import {
   COST_FIELDS,
-  linesOf,
   readSettingsPart,
   SETTINGS_PARTS,
   settingsFields,
@@ -191,15 +190,6 @@ describe('readSettingsPart', () => {
 
 it('has a field for every cost', () => {
   expect(COST_FIELDS.map(({ cost }) => cost).sort()).toEqual(Object.keys(METRIC.menuCosts).sort());
-});
-
-it('lists the lines that were sent, in their order', () => {
-  expect(
-    linesOf(
-      { 'staples[10].name': [''], 'staples[2].name': [''], 'fuelContainers[3].label': [''] },
-      'staples',
-    ),
-  ).toEqual([2, 10]);
 });
 
 it('has a label in words for every field', () => {

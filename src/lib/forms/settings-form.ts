@@ -2,6 +2,7 @@ import { problemsOf } from '$lib/planning/model/problems.ts';
 import { Settings, type MenuCosts } from '$lib/planning/model/settings.ts';
 import { MEAL_KINDS } from '$lib/planning/model/words.ts';
 import { fieldValue, type Quantity } from '$lib/planning/units/show.ts';
+import { atLines, keptLines } from './lines.ts';
 import type { Entered, FormReader } from './read-form.ts';
 
 /** The parts of the settings page; each is saved and reset by itself. */
@@ -15,9 +16,6 @@ export const SETTINGS_PARTS = {
   staples: ['staples'],
 } as const satisfies Record<string, readonly (keyof Settings)[]>;
 export type SettingsPart = keyof typeof SETTINGS_PARTS;
-
-export const isSettingsPart = (name: unknown): name is SettingsPart =>
-  typeof name === 'string' && Object.hasOwn(SETTINGS_PARTS, name);
 
 /** What each figure measures; the others are bare numbers. */
 const QUANTITIES = {
@@ -162,18 +160,6 @@ export function settingsFields(settings: Settings): Entered {
   return fields;
 }
 
-type ListName = 'fuelContainers' | 'staples';
-
-/** @returns the numbers of the lines of a list that were sent or filled in, in order: 0, 1, 2 … */
-export function linesOf(entered: Entered, list: ListName): number[] {
-  const lines = new Set<number>();
-  for (const name of Object.keys(entered)) {
-    const [, found, index] = /^(\w+)\[(\d{1,4})\]\./.exec(name) ?? [];
-    if (found === list) lines.add(Number(index));
-  }
-  return [...lines].sort((a, b) => a - b);
-}
-
 /**
  * Reads one part of the settings page; the other parts stay as they are. A figure left empty takes its usual value.
  *
@@ -191,12 +177,11 @@ export function readSettingsPart(
         return [name, read.number(name, { stored: current[name], ...(quantity && { quantity }) })];
       }),
     );
-  // A line to be removed, or the empty line for a new one, is left out; `lines` leads from the place in the list back to the form.
-  let lines: readonly number[] = [];
-  const keptLines = (list: ListName) =>
-    (lines = linesOf(read.entered, list).filter(
-      (line) => read.text(`${list}[${line}].remove`) === undefined && isFilledIn(read, `${list}[${line}]`),
-    ));
+  // The fuel of a line is always chosen.
+  const kept = {
+    fuelContainers: keptLines(read, 'fuelContainers', ['fuel']),
+    staples: keptLines(read, 'staples', []),
+  };
 
   const changed = ((): object => {
     switch (part) {
@@ -227,7 +212,7 @@ export function readSettingsPart(
         };
       case 'fuel':
         return {
-          fuelContainers: keptLines('fuelContainers').map((line) => {
+          fuelContainers: kept.fuelContainers.map((line) => {
             const at = `fuelContainers[${line}]`;
             const stored = current.fuelContainers[line];
             return {
@@ -240,7 +225,7 @@ export function readSettingsPart(
         };
       case 'staples':
         return {
-          staples: keptLines('staples').map((line) => {
+          staples: kept.staples.map((line) => {
             const at = `staples[${line}]`;
             return {
               name: read.text(`${at}.name`),
@@ -258,23 +243,6 @@ export function readSettingsPart(
   })();
 
   const result = Settings.safeParse({ ...current, ...changed }, { reportInput: true });
-  if (!result.success)
-    read.add(
-      problemsOf(result.error).map(({ field, message }) => ({
-        field: field.replace(
-          /^(fuelContainers|staples)\[(\d+)\]/,
-          (_, list, place) => `${list}[${lines[Number(place)] ?? place}]`,
-        ),
-        message,
-      })),
-    );
+  if (!result.success) read.add(atLines(problemsOf(result.error), kept));
   return result.success && read.problems.length === 0 ? result.data : undefined;
-}
-
-/** The fuel of a line is always chosen, so it does not tell a line that is meant from the empty one. */
-function isFilledIn(read: FormReader, at: string): boolean {
-  return Object.entries(read.entered).some(
-    ([name, values]) =>
-      name.startsWith(`${at}.`) && name !== `${at}.fuel` && values.some((value) => value.trim() !== ''),
-  );
 }
