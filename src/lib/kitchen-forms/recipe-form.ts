@@ -1,0 +1,247 @@
+import { searchFoods, findFood } from '$lib/foods/find-food.ts';
+import type { ShownIn } from '$lib/forms/lot-form.ts';
+import { withoutUndefined, type Entered, type FormReader } from '$lib/forms/read-form.ts';
+import type { Food } from '$lib/planning/model/composition.ts';
+import { problemsOf, type Problem } from '$lib/planning/model/problems.ts';
+import { Ingredient, Recipe, WaterNote } from '$lib/planning/model/recipe.ts';
+import { moneyFieldValue } from '$lib/planning/units/money.ts';
+import { fieldValue, type Quantity } from '$lib/planning/units/show.ts';
+
+/** The label of every field of a recipe, in the order of the form. */
+export const RECIPE_LABELS: Readonly<Record<string, string>> = {
+  name: 'Name',
+  mealKinds: 'Meals',
+  servings: 'Servings of one cooking',
+  ingredients: 'Ingredients',
+  cookingYield: 'Cooking yield',
+  fatDrainedG: 'Fat poured or rinsed off',
+  energyFactors: 'Energy by',
+  bulkGPerMl: 'Weight of 1 ml on the tray',
+  waterKind: 'Water when eaten',
+  steepMin: 'Steep time',
+  stirAfterMin: 'Stir after',
+  waterShare: 'Water to add, of the water removed',
+  note: 'How it is cooked',
+};
+
+/** The label of every field of an ingredient. */
+export const INGREDIENT_LABELS: Readonly<Record<string, string>> = {
+  'food.name': 'Food',
+  'quantity.amount': 'Amount',
+  'quantity.unit': 'Unit',
+  trimmedShare: 'Left after trimming',
+  'price.paidMinor': 'Paid',
+  'price.paidFor.amount': 'for',
+  'price.paidFor.unit': 'Unit of what was paid for',
+  'food.composition.waterG': 'Water',
+  'food.composition.proteinG': 'Protein',
+  'food.composition.fatG': 'Fat',
+  'food.composition.carbohydrateG': 'Carbohydrate',
+  'food.composition.fibreG': 'Fibre',
+  'food.composition.alcoholG': 'Alcohol',
+  'food.composition.energyKcal': 'Energy as stated',
+  'food.source': 'Where the figures come from',
+  'food.cookingClass': 'When raw, cooked as',
+  'food.gPerMl': 'Weight of 1 ml',
+  'food.gPerPiece': 'Weight of one piece',
+  'food.allergensStated': 'Allergens stated',
+  'food.allergens': 'Allergens',
+  'food.diets': 'Diets',
+};
+
+const RECIPE_NUMBERS = {
+  servings: undefined,
+  cookingYield: 'share',
+  fatDrainedG: 'food',
+  bulkGPerMl: undefined,
+  steepMin: undefined,
+  stirAfterMin: undefined,
+  waterShare: 'share',
+} as const satisfies Partial<Record<keyof Recipe, Quantity | undefined>>;
+const RECIPE_NUMBER_NAMES = Object.keys(RECIPE_NUMBERS) as (keyof typeof RECIPE_NUMBERS)[];
+
+const PARTS = ['waterG', 'proteinG', 'fatG', 'carbohydrateG', 'fibreG', 'alcoholG', 'energyKcal'] as const;
+
+const numberField = (value: number | undefined): string[] => [value === undefined ? '' : String(value)];
+
+/** @returns what the form of a recipe is filled with; of a new one what is usual. */
+export function recipeFields(recipe: Partial<Recipe>, { unitSystem }: ShownIn): Entered {
+  return {
+    name: [recipe.name ?? ''],
+    mealKinds: recipe.mealKinds ?? [],
+    ...Object.fromEntries(
+      RECIPE_NUMBER_NAMES.map((name) => {
+        const quantity = RECIPE_NUMBERS[name];
+        const value = recipe[name];
+        return [
+          name,
+          value !== undefined && quantity ? [fieldValue(value, quantity, unitSystem)] : numberField(value),
+        ];
+      }),
+    ),
+    energyFactors: [recipe.energyFactors ?? 'eu'],
+    waterKind: [recipe.waterKind ?? 'boiling'],
+    note: [recipe.note ?? ''],
+  };
+}
+
+/**
+ * Reads the form of a recipe: all but its ingredients and notes, which are kept.
+ *
+ * @returns `undefined` where `read.problems` says what has to be mended
+ */
+export function readRecipe(read: FormReader, stored: Partial<Recipe>): Recipe | undefined {
+  return checked(
+    read,
+    Recipe.safeParse(
+      withoutUndefined({
+        name: read.text('name'),
+        mealKinds: read.choices('mealKinds'),
+        ...Object.fromEntries(
+          RECIPE_NUMBER_NAMES.map((name) => {
+            const quantity = RECIPE_NUMBERS[name];
+            return [name, read.number(name, { stored: stored[name], ...(quantity && { quantity }) })];
+          }),
+        ),
+        energyFactors: read.text('energyFactors'),
+        waterKind: read.text('waterKind'),
+        note: read.text('note'),
+        ingredients: stored.ingredients,
+        waterNotes: stored.waterNotes,
+      }),
+      { reportInput: true },
+    ),
+  );
+}
+
+/**
+ * @returns what the form of an ingredient is filled with. What is known of the food stays empty: the form shows it beside the field, and what is entered
+ * there goes over it.
+ */
+export function ingredientFields(ingredient: Ingredient | undefined, shown: ShownIn): Entered {
+  const price = ingredient?.price;
+  return {
+    'food.name': [ingredient?.food.name ?? ''],
+    'quantity.amount': numberField(ingredient?.quantity.amount),
+    'quantity.unit': [ingredient?.quantity.unit ?? (shown.unitSystem === 'us' ? 'oz' : 'g')],
+    trimmedShare: [fieldValue(ingredient?.trimmedShare ?? 1, 'share', shown.unitSystem)],
+    'price.paidMinor': [price ? moneyFieldValue(price.paidMinor, shown.currency) : ''],
+    'price.paidFor.amount': numberField(price?.paidFor.amount),
+    'price.paidFor.unit': [price?.paidFor.unit ?? (shown.unitSystem === 'us' ? 'lb' : 'kg')],
+    'food.allergensStated': ['as known'],
+  };
+}
+
+/**
+ * Reads the form of an ingredient. Of a food that this ingredient or the tables know, the name is enough; what is entered of it goes over what is known.
+ *
+ * @param tables foods in the order of trust
+ * @param stored the ingredient as it was
+ */
+export function readIngredient(
+  read: FormReader,
+  shown: ShownIn,
+  tables: readonly Food[],
+  stored?: Ingredient,
+): Ingredient | undefined {
+  const name = read.text('food.name');
+  const known = name === undefined ? undefined : findFood(stored ? [stored.food, ...tables] : tables, name);
+  const typed = withoutUndefined(
+    Object.fromEntries(PARTS.map((part) => [part, read.number(`food.composition.${part}`)])),
+  );
+  const isTyped = Object.keys(typed).length > 0;
+  if (name !== undefined && !known && !isTyped) {
+    const like = searchFoods(tables, name, 6).map((food) => `"${food.name}"`);
+    read.add([
+      {
+        field: 'food.name',
+        message: `no table has "${name}".${like.length > 0 ? ` Did you mean ${like.join(', ')}?` : ''} Choose another name, or enter below what 100 g of it hold`,
+      },
+    ]);
+  }
+  if (isTyped && typed['waterG'] === undefined && !known)
+    read.add([{ field: 'food.composition.waterG', message: noWater(typed) }]);
+
+  const paidMinor = read.money('price.paidMinor', shown.currency, stored?.price?.paidMinor);
+  const paidAmount = read.number('price.paidFor.amount');
+  if (paidMinor !== undefined && paidAmount === undefined)
+    read.add([{ field: 'price.paidFor.amount', message: 'say for how much of it this was paid' }]);
+  const statedAllergens = read.text('food.allergensStated');
+  return checked(
+    read,
+    Ingredient.safeParse(
+      withoutUndefined({
+        food: withoutUndefined({
+          ...known,
+          name: known?.name ?? name,
+          composition: { ...known?.composition, ...typed },
+          source: read.text('food.source') ?? (known && !isTyped ? known.source : 'as typed in'),
+          cookingClass: read.text('food.cookingClass') ?? known?.cookingClass,
+          gPerMl: read.number('food.gPerMl') ?? known?.gPerMl,
+          gPerPiece: read.number('food.gPerPiece') ?? known?.gPerPiece,
+          ...(statedAllergens === 'yes' || statedAllergens === 'no'
+            ? {
+                allergens: statedAllergens === 'yes' ? read.choices('food.allergens') : undefined,
+                diets: read.choices('food.diets'),
+              }
+            : {}),
+        }),
+        quantity: withoutUndefined({
+          amount: read.number('quantity.amount'),
+          unit: read.text('quantity.unit'),
+        }),
+        trimmedShare: read.number('trimmedShare', { quantity: 'share', stored: stored?.trimmedShare }),
+        price:
+          paidMinor === undefined
+            ? undefined
+            : withoutUndefined({
+                paidMinor,
+                paidFor: withoutUndefined({ amount: paidAmount, unit: read.text('price.paidFor.unit') }),
+              }),
+      }),
+      { reportInput: true },
+    ),
+    // of a food that nobody knows, one message is enough
+    (problem) => (known || isTyped || !problem.field.startsWith('food.composition') ? problem : undefined),
+  );
+}
+
+/** Says that the water is missing, and what it would be if the other parts were all there is. */
+function noWater(typed: Readonly<Record<string, number>>): string {
+  const othersG = PARTS.filter((part) => part !== 'energyKcal' && part !== 'waterG').reduce(
+    (sum, part) => sum + (typed[part] ?? 0),
+    0,
+  );
+  return `there is no figure for its water, and without one nothing can be said of its dry weight. 100 g less the other parts would leave ${Math.max(0, 100 - othersG).toFixed(0)} g; a label does not state it, a table does`;
+}
+
+/** Reads a note of how the water turned out. */
+export function readWaterNote(read: FormReader): WaterNote | undefined {
+  return checked(
+    read,
+    WaterNote.safeParse(
+      withoutUndefined({
+        date: read.text('date'),
+        finding: read.text('finding'),
+        note: read.text('waterNote'),
+      }),
+      { reportInput: true },
+    ),
+    (problem) => (problem.field === 'note' ? { ...problem, field: 'waterNote' } : problem),
+  );
+}
+
+/** A value that its schema takes; else its problems go to the form. */
+function checked<Value>(
+  read: FormReader,
+  result: { success: true; data: Value } | { success: false; error: Parameters<typeof problemsOf>[0] },
+  place: (problem: Problem) => Problem | undefined = (problem) => problem,
+): Value | undefined {
+  if (!result.success)
+    read.add(
+      problemsOf(result.error)
+        .map(place)
+        .filter((problem) => problem !== undefined),
+    );
+  return result.success && read.problems.length === 0 ? result.data : undefined;
+}

@@ -1,0 +1,70 @@
+import { dryWeightG } from '../planning/drying/mass-balance.ts';
+import { recipeTotals, scaleParts, type Parts, type RecipeTotals } from '../planning/drying/recipe-totals.ts';
+import { waterShareOf, type WaterShare } from '../planning/drying/rehydration.ts';
+import type { Kitchen, Process } from '../planning/model/kitchen.ts';
+import { ingredientCost, ingredientG, type Recipe } from '../planning/model/recipe.ts';
+
+/** One column of the table of what a recipe comes to. */
+export type RecipeColumn = {
+  readonly heading: string;
+  readonly weightG: number;
+  readonly parts: Parts;
+  readonly energyKcal: number;
+  readonly costMinor: number;
+};
+
+export type IngredientLine = {
+  readonly food: string;
+  readonly source: string;
+  /** As it was entered. */
+  readonly stated: string;
+  /** As bought, g. */
+  readonly boughtG: number;
+  readonly costMinor: number | undefined;
+};
+
+export type RecipeView = {
+  readonly totals: RecipeTotals;
+  /** One cooking, a serving, 100 g as cooked, 100 g dried. */
+  readonly columns: readonly RecipeColumn[];
+  readonly ingredients: readonly IngredientLine[];
+  readonly water: WaterShare;
+  readonly process: Process;
+};
+
+/**
+ * A recipe sorted for its page.
+ *
+ * @param process the way of drying whose residual moisture and water stand for the dry figures
+ */
+export function recipeView(recipe: Recipe, kitchen: Kitchen, process: Process): RecipeView {
+  const totals = recipeTotals(recipe);
+  const figures = kitchen.processes[process];
+  const column = (heading: string, weightG: number, share: number): RecipeColumn => ({
+    heading,
+    weightG,
+    parts: scaleParts(totals.parts, share),
+    energyKcal: totals.energyKcal * share,
+    costMinor: totals.costMinor * share,
+  });
+  const dryG = dryWeightG(totals.cookedG, totals.moisture, figures.residualShare);
+  const dried = column('100 g dried', 100, dryG > 0 ? 100 / dryG : 0);
+  return {
+    totals,
+    columns: [
+      column('one cooking', totals.cookedG, 1),
+      column('a serving', totals.cookedG / recipe.servings, 1 / recipe.servings),
+      column('100 g cooked', 100, totals.cookedG > 0 ? 100 / totals.cookedG : 0),
+      { ...dried, parts: { ...dried.parts, waterG: dryG > 0 ? 100 * figures.residualShare : 0 } },
+    ],
+    ingredients: recipe.ingredients.map((ingredient) => ({
+      food: ingredient.food.name,
+      source: ingredient.food.source,
+      boughtG: ingredientG(ingredient),
+      costMinor: ingredientCost(ingredient),
+      stated: `${ingredient.quantity.amount} ${ingredient.quantity.unit}`,
+    })),
+    water: waterShareOf(recipe, figures),
+    process,
+  };
+}

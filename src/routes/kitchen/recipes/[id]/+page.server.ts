@@ -1,0 +1,138 @@
+import { error, fail, redirect, type Cookies } from '@sveltejs/kit';
+import { sayDone, type Done } from '$lib/forms/done.ts';
+import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
+import { addUserError } from '$lib/forms/user-error.ts';
+import {
+  ingredientFields,
+  readIngredient,
+  readRecipe,
+  readWaterNote,
+  recipeFields,
+} from '$lib/kitchen-forms/recipe-form.ts';
+import { recipeView } from '$lib/kitchen-views/recipe.ts';
+import type { Recipe } from '$lib/planning/model/recipe.ts';
+import { PROCESSES } from '$lib/planning/model/kitchen.ts';
+import type { Settings } from '$lib/planning/model/settings.ts';
+import type { App } from '$lib/server/app.ts';
+import { allFoods } from '$lib/server/food-tables.ts';
+import type { Stored } from '$lib/server/records.ts';
+import type { Actions, PageServerLoad } from './$types';
+
+/** What an action hands back, and of which form of the page. */
+type Refusal = RefusedForm & { readonly of: 'recipe' | 'ingredient' | 'water' | 'delete' };
+
+async function recipeOf(app: App, id: string): Promise<Stored<Recipe>> {
+  return (
+    (await app.kitchen.recipes.get(id)) ??
+    error(404, 'There is no such recipe. It may have been deleted; batches made from it keep their copy.')
+  );
+}
+
+export const load: PageServerLoad = async ({ locals: { app }, params, parent, url }) => {
+  const [{ id, version, value }, { shown }, kitchen, tables] = await Promise.all([
+    recipeOf(app, params.id),
+    parent(),
+    app.settings.getKitchen(),
+    allFoods(app),
+  ]);
+  const line = Number(url.searchParams.get('line') ?? 0);
+  const edited = value.ingredients[line - 1];
+  const process =
+    PROCESSES.find((name) => name === url.searchParams.get('process')) ??
+    kitchen.dryers[0]?.process ??
+    'freeze-dried';
+  return {
+    id,
+    version,
+    recipe: value,
+    view: recipeView(value, kitchen, process),
+    fields: recipeFields(value, shown),
+    line: edited ? line : undefined,
+    edited: edited?.food,
+    ingredientFields: ingredientFields(edited, shown),
+    foodNames: [...new Set(tables.map(({ name }) => name))],
+    today: app.today(),
+  };
+};
+
+/** Changes the recipe by one of its forms; what was typed stays where it is refused. */
+async function change(
+  { request, locals: { app }, cookies, params }: Parameters<NonNullable<Actions['recipe']>>[0],
+  of: Refusal['of'],
+  done: Done,
+  changed: (
+    read: FormReader,
+    recipe: Recipe,
+    settings: Settings,
+  ) => Recipe | undefined | Promise<Recipe | undefined>,
+) {
+  const settings = await app.settings.get();
+  const stored = await recipeOf(app, params.id);
+  const read = new FormReader(await request.formData(), settings.unitSystem);
+  const recipe = await changed(read, stored.value, settings);
+  if (!recipe || read.problems.length > 0) return fail<Refusal>(422, { ...read.refused(), of });
+  try {
+    await app.kitchen.recipes.update(stored.id, recipe, read.number('version') ?? 0);
+  } catch (caught) {
+    return fail<Refusal>(addUserError(read, caught, of === 'recipe' ? 'name' : ''), {
+      ...read.refused(),
+      of,
+    });
+  }
+  return leave(cookies, done, `/kitchen/recipes/${stored.id}#${of}`);
+}
+
+function leave(cookies: Cookies, done: Done, to: string): never {
+  sayDone(cookies, done);
+  redirect(303, to);
+}
+
+/** The place in the list that a form is about, from 1; `undefined` for a new line. */
+const lineOf = (read: FormReader, recipe: Recipe): number | undefined => {
+  const line = read.number('line');
+  return line !== undefined && recipe.ingredients[line - 1] ? line : undefined;
+};
+
+export const actions: Actions = {
+  recipe: (event) => change(event, 'recipe', 'recipe-saved', readRecipe),
+
+  ingredient: (event) =>
+    change(event, 'ingredient', 'ingredient-saved', async (read, recipe, settings) => {
+      const line = lineOf(read, recipe);
+      const stored = line === undefined ? undefined : recipe.ingredients[line - 1];
+      const ingredient = readIngredient(read, settings, await allFoods(event.locals.app), stored);
+      if (!ingredient) return undefined;
+      return {
+        ...recipe,
+        ingredients:
+          line === undefined
+            ? [...recipe.ingredients, ingredient]
+            : recipe.ingredients.with(line - 1, ingredient),
+      };
+    }),
+
+  remove: (event) =>
+    change(event, 'ingredient', 'ingredient-removed', (read, recipe) => {
+      const line = lineOf(read, recipe);
+      return { ...recipe, ingredients: recipe.ingredients.filter((_, index) => index + 1 !== line) };
+    }),
+
+  water: (event) =>
+    change(event, 'water', 'water-noted', (read, recipe) => {
+      const note = readWaterNote(read);
+      return note && { ...recipe, waterNotes: [...recipe.waterNotes, note] };
+    }),
+
+  forget: (event) =>
+    change(event, 'water', 'water-forgotten', (_, recipe) => ({ ...recipe, waterNotes: [] })),
+
+  delete: async ({ request, locals: { app }, cookies, params }) => {
+    const read = new FormReader(await request.formData(), 'metric');
+    try {
+      await app.kitchen.recipes.delete(params.id, read.number('version') ?? 0);
+    } catch (caught) {
+      return fail<Refusal>(addUserError(read, caught), { ...read.refused(), of: 'delete' });
+    }
+    return leave(cookies, 'recipe-deleted', '/kitchen');
+  },
+};
