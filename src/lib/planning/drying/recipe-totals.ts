@@ -47,7 +47,7 @@ export type RecipeTotals = {
 /** Sums of weights differ by so much, share. */
 const ROUNDING = 1e-9;
 /** Fat in the dry matter up to which food counts as lean, and as middling (common practice). */
-const FAT_LIMITS = [0.1, 0.25] as const;
+export const FAT_LIMITS = [0.1, 0.25] as const;
 
 export function fatClassOf({ fatG }: Pick<Parts, 'fatG'>, solidsG: number): FatClass {
   const fatShare = solidsG > 0 ? fatG / solidsG : 0;

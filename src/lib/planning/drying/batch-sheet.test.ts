@@ -1,0 +1,321 @@
+import { describe, expect, it } from 'vitest';
+import { exampleBatch, exampleFood, exampleRecipe } from '../../../../tests/support/kitchen-examples.ts';
+import { Batch } from '../model/batch.ts';
+import { defaultKitchen, type Kitchen, PouchSize } from '../model/kitchen.ts';
+import { batchSheet } from './batch-sheet.ts';
+
+const TODAY = '2026-09-03';
+const sheet = (changes: Parameters<typeof exampleBatch>[0] = {}, kitchen: Partial<Kitchen> = {}) =>
+  batchSheet(exampleBatch(changes), { ...defaultKitchen(), ...kitchen }, [], TODAY);
+const texts = ({ notices }: ReturnType<typeof sheet>, level: string) =>
+  notices.filter((notice) => notice.level === level).map(({ text }) => text);
+const refused = (changes: Parameters<typeof exampleBatch>[0]) =>
+  Batch.safeParse({ ...exampleBatch(), ...changes }).error?.issues.map(
+    ({ path, message }) => `${path.join('.')} ${message}`,
+  );
+const JAR = PouchSize.parse({ label: 'jar', barrier: 'jar or can', volumeMl: 2000, tareG: 400 });
+const fill = (changes: Record<string, unknown> = {}) => ({
+  pouch: JAR,
+  servings: 4,
+  pouches: 2,
+  absorber: { label: '500 ml', oxygenMl: 500, tareG: 5, priceMinor: 10 },
+  absorbers: 1,
+  ...changes,
+});
+
+describe('a batch that is dry', () => {
+  it('is sealed into lots without a block or a hold', () => {
+    const { blocks, holds, dry, lots, fills } = sheet();
+    expect([...blocks, ...holds]).toEqual([]);
+    expect(dry).toMatchObject({ dryG: 1224, packedG: 1224, weighed: true, servings: 11 });
+    expect(dry.residual).toBeCloseTo(24 / 1224, 9);
+    expect(dry.servingKcal).toBeCloseTo(5200 / 11, 9);
+    expect(dry.servingParts.waterG).toBeCloseTo(24 / 11, 9);
+    expect(lots.reduce((sum, { pouches, servingsPerPouch }) => sum + pouches * servingsPerPouch, 0)).toBe(11);
+    expect(lots.map(({ code }) => code)).toEqual(fills.map((_, index) => `BP1-${index + 1}`));
+    expect(lots[0]).toMatchObject({
+      recipe: 'bean pan',
+      sealedOn: TODAY,
+      // 160 g of fat in 1200 g of dry matter: middling, two years
+      bestBefore: '2028-09-03',
+      dryWeightG: 111.27,
+      energyKcal: 472.7,
+      // 2776 g of water removed from 11 servings, 95 % of it back
+      waterMl: 240,
+      steepMin: 9,
+      stirAfterMin: 5,
+      allergens: [],
+      diets: expect.arrayContaining(['vegan']),
+    });
+  });
+
+  it('carries the packaging in its lots: pouch, or half of one, and absorbers', () => {
+    const { lots, fills } = sheet();
+    expect(lots.map(({ tareG }) => tareG)).toEqual(
+      fills.map(
+        (one) =>
+          one.fill.pouch.tareG * (one.fill.half ? 0.5 : 1) +
+          one.fill.absorbers * (one.fill.absorber?.tareG ?? 0),
+      ),
+    );
+  });
+
+  it('is packed into the pouches that the cook chose', () => {
+    const { lots, blocks, notices } = sheet({ fills: [fill()] });
+    expect(blocks).toEqual([]);
+    expect(lots).toMatchObject([
+      { code: 'BP1', pouches: 2, servingsPerPouch: 4, tareG: 405, volumeMl: 2000, bestBefore: '2028-03-03' },
+    ]);
+    expect(notices.map(({ text }) => text)).toContain('3 of 11 servings are in no pouch.');
+  });
+
+  it('keeps less long, and says so, with absorbers that do not do', () => {
+    const small = { label: '50 ml', oxygenMl: 50, tareG: 1, priceMinor: 1 };
+    const few = sheet({ fills: [fill({ absorber: small })] });
+    expect(few.fills[0]).toMatchObject({ isOxygenFree: false, keeping: { months: 5 } });
+    expect(texts(few, 'caution').join()).toMatch(
+      /shuts in about \d+ ml of oxygen; .* its absorbers take 50 ml/,
+    );
+    const none = sheet({ fills: [fill({ absorber: undefined, absorbers: 0 })] });
+    expect(texts(none, 'caution').join()).toContain('jar is sealed without an oxygen absorber');
+  });
+
+  it('is sealed without absorbers where the kitchen has none', () => {
+    const { fills, blocks } = sheet({}, { absorbers: [] });
+    expect(blocks).toEqual([]);
+    expect(fills.every((one) => one.fill.absorbers === 0 && one.keeping?.months === 6)).toBe(true);
+  });
+
+  it('has its water and energy shared by what is packed', () => {
+    const half = sheet({ packedG: 612 });
+    expect(half.dry.servingKcal).toBeCloseTo(5200 / 22, 9);
+    expect(half.dry.servingRemovedG).toBeCloseTo(2776 / 22, 9);
+  });
+
+  it('takes no water where the recipe wants none', () => {
+    expect(
+      sheet({ recipe: exampleRecipe({ waterKind: 'none', steepMin: 9, stirAfterMin: 5 }) }).lots[0],
+    ).toMatchObject({
+      waterMl: 0,
+      steepMin: 0,
+    });
+  });
+
+  it('says when a stir falls behind the steep time', () => {
+    const late = sheet({ recipe: exampleRecipe({ stirAfterMin: 12 }) });
+    expect(late.steep).toEqual({ steepMin: 9 });
+    expect(texts(late, 'note').join()).toContain(
+      'Stirring after 12 min does not fall within the steep time of 9 min',
+    );
+  });
+
+  it('costs what was paid, against the shop price of the batch before that of the kitchen', () => {
+    const { cost } = sheet({ energyKwh: 20, shopServingMinor: 800 }, { shopServingMinor: 700 });
+    expect(cost.lines.slice(0, 2)).toEqual([
+      { what: 'ingredients', minor: 1000 },
+      { what: 'electricity', minor: 600 },
+    ]);
+    expect(cost.shop?.servingMinor).toBe(800);
+    expect(sheet({}, { shopServingMinor: 700 }).cost.shop?.servingMinor).toBe(700);
+  });
+
+  it('states no cost on a lot where a price is missing', () => {
+    const { lots, notices } = sheet({
+      recipe: exampleRecipe({ ingredients: [{ food: exampleFood(), quantity: { amount: 4, unit: 'kg' } }] }),
+    });
+    expect(lots[0]?.costMinor).toBeUndefined();
+    expect(notices.map(({ text }) => text).join()).toContain('No price is known of bean mix');
+  });
+
+  it('is sealed on its day, once it is, and keeps the best-before of the cook', () => {
+    const sealed = sheet({ sealed: { on: '2026-09-02', lots: ['BP1'] }, bestBefore: '2027-01-01' });
+    expect(sealed.lots[0]).toMatchObject({ sealedOn: '2026-09-02', bestBefore: '2027-01-01' });
+  });
+});
+
+describe('allergens', () => {
+  const unstated = exampleRecipe({
+    ingredients: [
+      { food: exampleFood({ allergens: ['celery'] }), quantity: { amount: 2, unit: 'kg' } },
+      { food: exampleFood({ name: 'stock', allergens: undefined }), quantity: { amount: 2, unit: 'kg' } },
+    ],
+  });
+
+  it('are not stated where nobody knows those of an ingredient', () => {
+    const open = sheet({ recipe: unstated });
+    expect(open.lots[0]).not.toHaveProperty('allergens');
+    expect(texts(open, 'caution').join()).toContain('Nobody has stated the allergens of stock');
+  });
+
+  it('are those of the cook and of the ingredients together', () => {
+    expect(sheet({ recipe: unstated, allergens: ['soy'] }).lots[0]?.allergens).toEqual(['soy', 'celery']);
+  });
+});
+
+describe('a batch that cannot be sealed', () => {
+  it.each<[string, Parameters<typeof exampleBatch>[0], string]>([
+    ['on no tray', { trays: [], weighings: [] }, 'No tray has been weighed in yet.'],
+    [
+      'of no ingredients',
+      { recipe: exampleRecipe({ ingredients: [] }) },
+      'The recipe, ingredients: it has none yet',
+    ],
+    [
+      'of no ingredients, but weighed',
+      { recipe: exampleRecipe({ ingredients: [] }), cookedG: 4000 },
+      'it has none yet',
+    ],
+    ['weighed lighter than its dry matter', { cookedG: 1000 }, 'weight of the cooked dish: it leaves 1000 g'],
+    [
+      'heavier on the trays than cooked',
+      { cookedG: 3000 },
+      '4000 g on the trays, more than the 3000 g that were cooked',
+    ],
+    [
+      'with more packed than was dry',
+      { packedG: 2000 },
+      '2000 g of dry food to be packed are more than the 1224 g',
+    ],
+    ['in no pouch', { fills: [] }, 'No pouch is chosen.'],
+    [
+      'in more pouches than servings',
+      { fills: [fill({ pouches: 3 })] },
+      'more servings than there are, 12 against 11',
+    ],
+    ['best before it is sealed', { bestBefore: '2026-01-01' }, 'lies before the sealing date'],
+    [
+      'of servings too large for a lot',
+      {
+        servings: 1,
+        mostPerPouch: 1,
+        cup: { volumeMl: 1000, netG: 999 },
+        trays: [{ loadedG: 20_000 }],
+        weighings: [],
+        cookedG: 20_000,
+        timesCooked: 5,
+      },
+      'dry weight must be at most 5000 g',
+    ],
+  ])('%s says why, and writes no lot', (_, changes, why) => {
+    const { blocks, lots } = sheet(changes, {
+      pouches: [...defaultKitchen().pouches, { ...JAR, volumeMl: 40_000 }],
+    });
+    expect(blocks.join('\n')).toContain(why);
+    expect(lots).toEqual([]);
+  });
+
+  it('for want of a large pouch says how much a serving fills', () => {
+    const { blocks } = sheet({ servings: 1 });
+    expect(blocks.join()).toContain('A serving fills 3308 ml, and no pouch of the kitchen holds one');
+  });
+
+  it('for want of a line in the storage table says which', () => {
+    const { blocks } = sheet({ fills: [fill()] }, { storage: [] });
+    expect(blocks).toEqual([
+      expect.stringContaining(
+        'no line for freeze-dried, middling food in jar (jar or can, with enough absorber)',
+      ),
+    ]);
+    expect(sheet({ fills: [fill()], bestBefore: '2027-01-01' }, { storage: [] }).blocks).toEqual([]);
+  });
+});
+
+describe('a batch that is not dry', () => {
+  it('is held back, tray by tray', () => {
+    const { holds, blocks } = sheet({ weighings: [] });
+    expect(blocks).toEqual([]);
+    expect(holds).toEqual([1, 2, 3, 4].map((tray) => `Tray ${tray}: it has not been weighed yet.`));
+  });
+
+  it('is held back where a check is open', () => {
+    expect(sheet({ checks: [] }).holds).toHaveLength(5);
+  });
+
+  it('is reckoned with as it is expected to get', () => {
+    const { dry, expected } = sheet({ weighings: [] });
+    expect(dry.weighed).toBe(false);
+    expect(dry.dryG).toBeCloseTo(1200 / 0.98, 9);
+    expect(dry.residual).toBeCloseTo(0.02, 9);
+    expect(expected.waterG).toBeCloseTo(4000 - 1200 / 0.98, 9);
+  });
+
+  it('of food that is dry from the start loses nothing', () => {
+    const nuts = exampleFood({ composition: { waterG: 1, proteinG: 20, fatG: 9, carbohydrateG: 60 } });
+    const { expected, dry } = sheet({
+      recipe: exampleRecipe({ ingredients: [{ food: nuts, quantity: { amount: 4, unit: 'kg' } }] }),
+      weighings: [],
+    });
+    expect(expected.waterG).toBe(0);
+    expect(dry.dryG).toBe(4000);
+  });
+});
+
+describe('before the trays are loaded', () => {
+  it('tells how many trays the dish fills and how much goes on each', () => {
+    expect(sheet({ trays: [], weighings: [] }).load).toMatchObject({
+      traysNeeded: 4,
+      evenlyG: 1000,
+      wetG: 4000,
+      share: 1,
+    });
+    const twice = sheet({ trays: [], weighings: [], timesCooked: 2 });
+    expect(twice.load).toMatchObject({ traysNeeded: 8, evenlyG: 1100, capacityG: 4400 });
+    expect(texts(twice, 'caution').join()).toContain('8000 g fill 8 trays; "freeze dryer" has 4');
+  });
+
+  it('and after, warns of trays too heavy or too deep', () => {
+    const light = exampleRecipe({ bulkGPerMl: 0.5 });
+    const tray = (loadedG: number) => ({ trays: [{ loadedG }], weighings: [] });
+    expect(texts(sheet(tray(1200)), 'caution').join()).toContain('Tray 1 holds 1200 g, more than the 1100 g');
+    expect(texts(sheet({ ...tray(1000), recipe: light }), 'caution').join()).toContain(
+      'Tray 1 lies 22 mm deep, more than 19 mm',
+    );
+  });
+
+  it('counts what is not on the trays as left out, and asks for the weight of the dish', () => {
+    const part = sheet({ trays: [{ loadedG: 1000 }], weighings: [] });
+    expect(part.dry.servings).toBe(3);
+    expect(part.dry.servingKcal).toBeCloseTo(1300 / 3, 9);
+    expect(texts(part, 'note').join()).toContain('count as 25 % of it');
+    expect(
+      texts(sheet({ trays: [{ loadedG: 1000 }], weighings: [], cookedG: 4000 }), 'note').join(),
+    ).not.toContain('count as');
+  });
+});
+
+describe('the batch form refuses', () => {
+  const weighing = (grossG: number, afterH = 24) => ({ afterH, trays: [{ grossG }] });
+  const one = { trays: [{ tareG: 500, loadedG: 1500 }] };
+  it.each<[string, Parameters<typeof exampleBatch>[0], string]>([
+    [
+      'dry food heavier than wet',
+      { ...one, weighings: [weighing(1501)] },
+      'cannot be more than the 1500 g that the tray was loaded with',
+    ],
+    [
+      'a tray lighter than empty',
+      { ...one, weighings: [weighing(500)] },
+      'must be more than the empty tray, 500 g',
+    ],
+    [
+      'a weighing before the one before',
+      { ...one, weighings: [weighing(900), weighing(800, 20)] },
+      'later than the weighing before it, after 24 h',
+    ],
+    ['a weighing of other trays', { weighings: [weighing(900)] }, 'must have a line for each tray'],
+    [
+      'a tray with nothing on it',
+      { trays: [{ tareG: 500, loadedG: 500 }], weighings: [] },
+      'more than the empty tray',
+    ],
+    [
+      'more trays than the dryer has',
+      { trays: Array.from({ length: 5 }, () => ({ loadedG: 500 })), weighings: [] },
+      'are 5, but "freeze dryer" has 4',
+    ],
+    ['a cooked dish of no weight', { cookedG: 0 }, 'cookedG must be more than 0'],
+    ['negative weights', { packedG: -1 }, 'packedG must not be negative'],
+  ])('%s', (_, changes, message) => {
+    expect(refused(changes)?.join('\n')).toContain(message);
+  });
+});

@@ -1,0 +1,186 @@
+import { describe, expect, it } from 'vitest';
+import type { TrayFeel } from '../model/batch.ts';
+import { defaultKitchen } from '../model/kitchen.ts';
+import { judgeDryness } from './dryness.ts';
+
+const figures = defaultKitchen().processes['freeze-dried'];
+type Look = readonly [afterH: number, grossG: number | undefined, feel?: TrayFeel];
+/** One tray of 1000 g of food at 70 % water on a tray of 200 g. */
+const judged = (looks: readonly Look[], moisture = 0.7) =>
+  judgeDryness(
+    {
+      trays: [{ tareG: 200, loadedG: 1200 }],
+      weighings: looks.map(([afterH, grossG, feel = 'dry through']) => ({
+        afterH,
+        trays: [{ ...(grossG !== undefined && { grossG }), feel }],
+      })),
+    },
+    moisture,
+    figures,
+  );
+const open = (looks: readonly Look[]) => judged(looks).trays[0]?.open.join('; ');
+
+describe('a tray', () => {
+  it('is dry when its weight stands, its water is gone and it feels dry through', () => {
+    const { dry, trays, nowG, hours, expectedDryG } = judged([
+      [24, 506.5],
+      [26, 506],
+    ]);
+    expect(dry).toBe(true);
+    expect(nowG).toBe(306);
+    expect(hours).toBe(26);
+    expect(expectedDryG).toBeCloseTo(300 / 0.98, 9);
+    expect(trays[0]?.residual?.value).toBeCloseTo(6 / 306, 9);
+    expect(trays[0]?.lossPerH).toBeCloseTo(0.25 / 306, 9);
+    expect(trays[0]?.residual?.low).toBe(0);
+    expect(trays[0]?.residual?.high).toBeCloseTo(21 / 306, 9);
+  });
+
+  it.each<[string, readonly Look[], string]>([
+    ['not weighed', [[24, undefined]], 'not been weighed'],
+    ['weighed once', [[24, 506]], 'second weighing'],
+    [
+      'weighed twice within the hour',
+      [
+        [24, 506],
+        [24.5, 506],
+      ],
+      'less than 1 h apart',
+    ],
+    [
+      'still losing',
+      [
+        [20, 512],
+        [22, 506],
+      ],
+      'still loses 1.0 % of its weight in an hour; the bound is 0.5 %',
+    ],
+    [
+      'gaining',
+      [
+        [22, 503],
+        [24, 508],
+      ],
+      'gained weight',
+    ],
+    [
+      'still wet by weight',
+      [
+        [22, 540],
+        [24, 540],
+      ],
+      'still holds 11.8 % water; at most 5.0 %',
+    ],
+    [
+      'cold inside',
+      [
+        [22, 506],
+        [24, 506, 'cold spot'],
+      ],
+      'cold spot',
+    ],
+    [
+      'damp inside',
+      [
+        [22, 506],
+        [24, 506, 'damp or soft spot'],
+      ],
+      'damp or soft spot',
+    ],
+    [
+      'not felt',
+      [
+        [22, 506],
+        [24, 506, 'not felt'],
+      ],
+      'nobody has felt it',
+    ],
+    [
+      'felt before only',
+      [
+        [22, 506, 'dry through'],
+        [24, 506, 'not felt'],
+      ],
+      'nobody has felt it',
+    ],
+  ])('that is %s is not dry, and says why', (_, looks, why) => {
+    expect(judged(looks).dry).toBe(false);
+    expect(open(looks)).toContain(why);
+  });
+
+  it('that was left out of a weighing is judged by those that it was in', () => {
+    expect(
+      judged([
+        [20, 506],
+        [22, undefined],
+        [24, 506],
+      ]).trays[0],
+    ).toMatchObject({ nowG: 306, lossPerH: 0, open: [] });
+  });
+
+  it('lighter than its dry matter is doubted', () => {
+    expect(
+      judged([
+        [24, 495],
+        [26, 495],
+      ]).doubts,
+    ).toEqual([]);
+    expect(
+      judged([
+        [24, 450],
+        [26, 450],
+      ]).doubts.join(),
+    ).toContain('250 g, less than the dry matter that the recipe gives it, 300 g');
+  });
+
+  it('of nothing but water leaves no number undefined', () => {
+    const { trays, expectedDryG } = judged(
+      [
+        [24, 206],
+        [26, 206],
+      ],
+      1,
+    );
+    expect(expectedDryG).toBe(0);
+    expect(trays[0]?.residual).toEqual({ value: 1, low: 0, high: 1 });
+  });
+});
+
+describe('all trays', () => {
+  it('that are none are not dry', () => {
+    expect(judgeDryness({ trays: [], weighings: [] }, 0.7, figures)).toEqual({
+      trays: [],
+      nowG: 0,
+      expectedDryG: 0,
+      hours: 0,
+      dry: false,
+      doubts: [],
+    });
+  });
+
+  it('count before any weighing as loaded', () => {
+    expect(judged([])).toMatchObject({
+      nowG: 1000,
+      dry: false,
+      trays: [{ residual: undefined, lossPerH: undefined }],
+    });
+  });
+
+  it('name the one that stands out as wet', () => {
+    const trays = [306, 308, 330].map((grossG) => ({ grossG, feel: 'dry through' as const }));
+    const { doubts, dry } = judgeDryness(
+      {
+        trays: trays.map(() => ({ tareG: 0, loadedG: 1000 })),
+        weighings: [
+          { afterH: 24, trays },
+          { afterH: 25, trays },
+        ],
+      },
+      0.7,
+      figures,
+    );
+    expect(dry).toBe(false);
+    expect(doubts).toHaveLength(1);
+    expect(doubts[0]).toContain('Tray 3 holds more water than the driest tray, 9.1 % against 2.0 %');
+  });
+});
