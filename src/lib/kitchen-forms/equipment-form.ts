@@ -1,0 +1,439 @@
+import type { ShownIn } from '$lib/forms/lot-form.ts';
+import { atLines, keptLines } from '$lib/forms/lines.ts';
+import type { Entered, FormReader } from '$lib/forms/read-form.ts';
+import { FAT_LIMITS } from '$lib/planning/drying/recipe-totals.ts';
+import {
+  AbsorberSize,
+  BARRIERS,
+  defaultKitchen,
+  Dryer,
+  FAT_CLASSES,
+  Kitchen,
+  LoggedRun,
+  PouchSize,
+  PROCESSES,
+  type Process,
+  type ProcessFigures,
+  type StorageRule,
+} from '$lib/planning/model/kitchen.ts';
+import { problemsOf } from '$lib/planning/model/problems.ts';
+import { moneyFieldValue } from '$lib/planning/units/money.ts';
+import { fieldValue, unitOf, type Quantity } from '$lib/planning/units/show.ts';
+
+/** The parts of the equipment page; each is saved and reset by itself. */
+export const KITCHEN_PARTS = {
+  dryers: ['dryers'],
+  processes: ['processes'],
+  pouches: ['pouches', 'headspaceShare'],
+  absorbers: ['absorbers', 'absorberReserve'],
+  keeping: ['storage', 'storageTemperatureC'],
+  costs: ['electricityMinorPerKwh', 'shopServingMinor'],
+  calendar: ['cookDays', 'readyDaysBefore'],
+  runs: ['runs'],
+} as const satisfies Record<string, readonly (keyof Kitchen)[]>;
+export type KitchenPart = keyof typeof KITCHEN_PARTS;
+
+/** How a field of the model stands in the form. */
+export type FormField = {
+  readonly label: string;
+  /** `box`: ticked or not; `dryer`: one of the kitchen. */
+  readonly kind: 'text' | 'date' | 'number' | 'money' | 'choice' | 'box' | 'dryer';
+  /** What a number measures, where people read it in a unit of their own. */
+  readonly quantity?: Quantity;
+  /** The unit of any other number; of money, what it is paid for. */
+  readonly unit?: string;
+  readonly options?: readonly string[];
+  /** The words beside a box. */
+  readonly box?: string;
+  readonly hint?: string;
+};
+type FieldsOf<Model> = Readonly<Record<keyof Model & string, FormField>>;
+
+const PROCESS_FIELD: FormField = { label: 'Way of drying', kind: 'choice', options: PROCESSES };
+const BARRIER_FIELD: FormField = { label: 'Barrier', kind: 'choice', options: BARRIERS };
+const PRICE_OF_ONE: FormField = { label: 'Price of one', kind: 'money' };
+
+const DRYER_FIELDS: FieldsOf<Dryer> = {
+  name: { label: 'Name', kind: 'text', hint: 'Runs are found by it.' },
+  process: PROCESS_FIELD,
+  trayCount: { label: 'Trays', kind: 'number' },
+  trayAreaCm2: {
+    label: 'Area of a tray',
+    kind: 'number',
+    unit: 'cm²',
+    hint: 'Length times width inside the rim.',
+  },
+  trayLimitG: {
+    label: 'Most wet food on a tray',
+    kind: 'number',
+    quantity: 'food',
+    hint: 'What its maker allows, or what came out dry so far.',
+  },
+  depthLimitMm: {
+    label: 'Deepest layer on a tray',
+    kind: 'number',
+    unit: 'mm',
+    hint: 'A thicker one dries slowly and may stay damp within.',
+  },
+  meanPowerW: {
+    label: 'Mean power over a run',
+    kind: 'number',
+    unit: 'W',
+    hint: 'Taken while no run of it was metered.',
+  },
+  priceMinor: { label: 'Price of the machine', kind: 'money' },
+  expectedBatches: {
+    label: 'Batches it is to last',
+    kind: 'number',
+    hint: 'Its price is shared among them.',
+  },
+};
+
+/** Figures of a way of drying. */
+export const PROCESS_FIELDS: FieldsOf<ProcessFigures> = {
+  residualShare: {
+    label: 'Expected residual moisture',
+    kind: 'number',
+    quantity: 'share',
+    hint: 'Of the dry food. Freeze-dried food ends at 1 to 4 %, dehydrated dishes at some 5 to 10 % (common practice).',
+  },
+  mostResidualShare: {
+    label: 'Most residual moisture',
+    kind: 'number',
+    quantity: 'share',
+    hint: 'Food with more is not let onto the shelf. A little above what is expected (common practice).',
+  },
+  lossBoundPerH: {
+    label: 'Dry below a loss in an hour of',
+    kind: 'number',
+    quantity: 'share',
+    hint: 'Of what a tray holds, from one weighing to the next (common practice).',
+  },
+  waterShare: {
+    label: 'Water to add',
+    kind: 'number',
+    quantity: 'share',
+    hint: 'Of the water removed. A little less than all of it (common practice).',
+  },
+  steepMin: {
+    label: 'Steep time',
+    kind: 'number',
+    unit: 'min',
+    hint: 'At sea level. Freeze-dried: 5 min, stir, 4 min more; what was dried warm takes longer (common practice).',
+  },
+  stirAfterMin: {
+    label: 'Stir after',
+    kind: 'number',
+    unit: 'min',
+    hint: 'From the pouring on; 0: no stirring (common practice).',
+  },
+};
+
+const POUCH_FIELDS: FieldsOf<PouchSize> = {
+  label: { label: 'Name', kind: 'text' },
+  barrier: BARRIER_FIELD,
+  volumeMl: {
+    label: 'Volume when filled and sealed',
+    kind: 'number',
+    quantity: 'pour',
+    hint: 'Fill one with water and measure that.',
+  },
+  tareG: { label: 'Empty weight', kind: 'number', quantity: 'food' },
+  priceMinor: PRICE_OF_ONE,
+  canBeCut: { label: 'Cutting', kind: 'box', box: 'One can be cut and sealed as two halves' },
+};
+
+const ABSORBER_FIELDS: FieldsOf<AbsorberSize> = {
+  label: { label: 'Name', kind: 'text' },
+  oxygenMl: { label: 'Oxygen that one takes up', kind: 'number', unit: 'ml', hint: 'Sold in cc: the same.' },
+  tareG: { label: 'Weight of one', kind: 'number', quantity: 'food' },
+  priceMinor: PRICE_OF_ONE,
+};
+
+const RUN_FIELDS: FieldsOf<LoggedRun> = {
+  date: { label: 'Date', kind: 'date' },
+  dryer: { label: 'Dryer', kind: 'dryer' },
+  waterRemovedG: {
+    label: 'Water removed',
+    kind: 'number',
+    quantity: 'food',
+    hint: 'All trays: weight when loaded, less weight when dry.',
+  },
+  hours: { label: 'Time', kind: 'number', unit: 'h' },
+  energyKwh: {
+    label: 'Electricity',
+    kind: 'number',
+    unit: 'kWh',
+    hint: 'Read off a meter; may be left empty.',
+  },
+  preFrozen: { label: 'Loading', kind: 'box', box: 'The trays went in frozen hard' },
+};
+
+/** The lists of the page, with the fields of a line in the order of the form. */
+export const LINE_FIELDS = {
+  dryers: DRYER_FIELDS,
+  pouches: POUCH_FIELDS,
+  absorbers: ABSORBER_FIELDS,
+  runs: RUN_FIELDS,
+} as const;
+export type KitchenList = keyof typeof LINE_FIELDS;
+const LINE_SHAPES = {
+  dryers: Dryer.shape,
+  pouches: PouchSize.shape,
+  absorbers: AbsorberSize.shape,
+  runs: LoggedRun.shape,
+};
+const LINE_NAMES = { dryers: 'Dryer', pouches: 'Pouch', absorbers: 'Absorber', runs: 'Run' } as const;
+
+export const FIGURES = {
+  headspaceShare: {
+    label: 'Headspace',
+    kind: 'number',
+    quantity: 'share',
+    hint: 'Part of a pouch without food, to stir in and to seal; a fifth (common practice).',
+  },
+  absorberReserve: {
+    label: 'Reserve of absorber',
+    kind: 'number',
+    quantity: 'share',
+    hint: 'More than the oxygen asks for: air hides in the food, and absorbers age (common practice).',
+  },
+  storageTemperatureC: {
+    label: 'Temperature where the shelf stands',
+    kind: 'number',
+    quantity: 'temperature',
+    hint: 'That of a warm week, not of the best day. A room (common practice).',
+  },
+  electricityMinorPerKwh: {
+    label: 'Electricity',
+    kind: 'money',
+    unit: 'kWh',
+    hint: 'As the bill says. The usual value stands for no place in particular.',
+  },
+  shopServingMinor: {
+    label: 'A serving like it in a shop',
+    kind: 'money',
+    hint: 'To tell what drying saves. May be left empty.',
+  },
+  readyDaysBefore: {
+    label: 'Everything is sealed before departure by',
+    kind: 'number',
+    unit: 'days',
+    hint: 'Time for a run that takes longer (common practice).',
+  },
+} as const satisfies Partial<Record<keyof Kitchen, FormField>>;
+type FigureName = keyof typeof FIGURES;
+const FIGURE_NAMES = Object.keys(FIGURES) as FigureName[];
+
+type StorageKey = Omit<StorageRule, 'months'>;
+/** Every line that the storage table can have, in the order of its fields in the form. */
+const STORAGE_KEYS: readonly StorageKey[] = PROCESSES.flatMap((process) =>
+  [true, false].flatMap((absorber) =>
+    BARRIERS.flatMap((barrier) => FAT_CLASSES.map((fatClass) => ({ process, absorber, barrier, fatClass }))),
+  ),
+);
+const monthsField = (line: number) => `storage[${line}].months`;
+const packing = ({ barrier, absorber }: StorageKey) =>
+  `${barrier}, ${absorber ? 'with' : 'without'} absorber`;
+
+/** The storage table as rows: what the food is kept in, and the field of each class of fat. */
+export const STORAGE_ROWS = PROCESSES.map((process) => ({
+  process,
+  rows: STORAGE_KEYS.flatMap((key, line) =>
+    key.process === process && key.fatClass === FAT_CLASSES[0]
+      ? [{ label: packing(key), fields: FAT_CLASSES.map((_, offset) => monthsField(line + offset)) }]
+      : [],
+  ),
+}));
+/** What the classes of fat mean. */
+export const FAT_CLASS_HINT = `Fat in the dry matter: lean up to ${FAT_LIMITS[0] * 100} %, middling up to ${FAT_LIMITS[1] * 100} %, fatty above.`;
+
+const isList = (name: string): name is KitchenList => Object.hasOwn(LINE_FIELDS, name);
+const fieldsOf = (list: KitchenList): Readonly<Record<string, FormField>> => LINE_FIELDS[list];
+
+/** @returns the label of a field of the equipment page, `dryers[1].trayCount` included. */
+export function kitchenLabel(field: string): string {
+  const [, list = '', index, part = ''] = /^(\w+)\[(\d+)\](?:\.(\w+))?/.exec(field) ?? [];
+  if (isList(list))
+    return [`${LINE_NAMES[list]} ${Number(index) + 1}`, fieldsOf(list)[part]?.label ?? '']
+      .filter(Boolean)
+      .join(', ');
+  const key = list === 'storage' ? STORAGE_KEYS[Number(index)] : undefined;
+  if (key) return `Months, ${key.process}, ${packing(key)}, ${key.fatClass}`;
+  const [, process, figure = ''] = /^processes\.([\w-]+)\.(\w+)$/.exec(field) ?? [];
+  if (process !== undefined)
+    return `${PROCESS_FIELDS[figure as keyof ProcessFigures]?.label ?? figure}, ${process}`;
+  if (Object.hasOwn(FIGURES, field)) return FIGURES[field as FigureName].label;
+  return (
+    {
+      dryers: 'Dryers',
+      pouches: 'Pouches',
+      absorbers: 'Absorbers',
+      runs: 'Runs',
+      storage: 'Months',
+      cookDays: 'Days to cook and to unload',
+    }[list || field] ?? field
+  );
+}
+
+/** @returns the unit beside a field, if it has one. */
+export function unitOfField(
+  { kind, quantity, unit }: FormField,
+  { unitSystem, currency }: ShownIn,
+): string | undefined {
+  if (kind === 'money') return unit ? `${currency}/${unit}` : currency;
+  return quantity ? unitOf(quantity, unitSystem) : unit;
+}
+
+/** @returns what a field of a line holds when it is left empty, with its unit; `undefined` where it has to be filled in or may stay empty. */
+export function usualOfLine(list: KitchenList, name: string, shown: ShownIn): string | undefined {
+  const shape: Readonly<Record<string, { safeParse(value: unknown): { data?: unknown } }>> =
+    LINE_SHAPES[list];
+  const usual = shape[name]?.safeParse(undefined).data;
+  const field = fieldsOf(list)[name];
+  if (!field || usual === undefined || field.kind === 'box') return undefined;
+  return [shownValues(usual, field, shown)[0], unitOfField(field, shown)].filter(Boolean).join(' ');
+}
+
+/** @returns what the forms of the equipment page are filled with. */
+export function kitchenFields(kitchen: Kitchen, shown: ShownIn): Entered {
+  const fields: Record<string, readonly string[]> = { cookDays: kitchen.cookDays };
+  const fill = (at: string, values: Readonly<Record<string, unknown>>, of: Record<string, FormField>) => {
+    for (const [name, field] of Object.entries(of))
+      fields[`${at}${name}`] = shownValues(values[name], field, shown);
+  };
+  fill('', kitchen, FIGURES);
+  for (const process of PROCESSES) fill(`processes.${process}.`, kitchen.processes[process], PROCESS_FIELDS);
+  for (const list of Object.keys(LINE_FIELDS) as KitchenList[])
+    kitchen[list].forEach((line, index) => fill(`${list}[${index}].`, line, fieldsOf(list)));
+  STORAGE_KEYS.forEach((key, line) => {
+    const months = storageRule(kitchen, key)?.months;
+    fields[monthsField(line)] = [months === undefined ? '' : String(months)];
+  });
+  return fields;
+}
+
+function storageRule({ storage }: Kitchen, key: StorageKey): StorageRule | undefined {
+  return storage.find((rule) =>
+    (['process', 'absorber', 'barrier', 'fatClass'] as const).every((part) => rule[part] === key[part]),
+  );
+}
+
+function shownValues(value: unknown, { kind, quantity }: FormField, shown: ShownIn): string[] {
+  if (kind === 'box') return value ? ['yes'] : [];
+  if (typeof value !== 'number') return [String(value ?? '')];
+  if (kind === 'money') return [moneyFieldValue(value, shown.currency)];
+  return [quantity ? fieldValue(value, quantity, shown.unitSystem) : String(value)];
+}
+
+/**
+ * Reads one part of the equipment page; the other parts stay as they are, but runs follow a dryer to its new name. A figure left empty
+ * takes its usual value; a cell of the storage table left empty says that nobody knows.
+ *
+ * @returns the whole kitchen, or `undefined` where `read.problems` says what has to be mended
+ */
+export function readKitchenPart(
+  read: FormReader,
+  part: KitchenPart,
+  current: Kitchen,
+  shown: ShownIn,
+): Kitchen | undefined {
+  const value = (at: string, { kind, quantity }: FormField, stored: unknown): unknown => {
+    const before = typeof stored === 'number' ? stored : undefined;
+    switch (kind) {
+      case 'box':
+        return read.choices(at).includes('yes');
+      case 'money':
+        return read.money(at, shown.currency, before);
+      case 'number':
+        return read.number(at, { stored: before, ...(quantity && { quantity }) });
+      case 'text':
+      case 'date':
+      case 'choice':
+      case 'dryer':
+        return read.text(at);
+    }
+  };
+  const kept: Record<string, readonly number[]> = {};
+  const lines = (list: KitchenList) => {
+    const fields = Object.entries(fieldsOf(list));
+    const chosen = fields.flatMap(([name, { kind }]) =>
+      kind === 'choice' || kind === 'dryer' ? [name] : [],
+    );
+    kept[list] = keptLines(read, list, chosen);
+    return kept[list].map((line) => {
+      const stored: Readonly<Record<string, unknown>> = current[list][line] ?? {};
+      return Object.fromEntries(
+        fields.map(([name, field]) => [name, value(`${list}[${line}].${name}`, field, stored[name])]),
+      );
+    });
+  };
+  const figures = (names: readonly FigureName[]) =>
+    Object.fromEntries(names.map((name) => [name, value(name, FIGURES[name], current[name])]));
+
+  const changed = ((): object => {
+    switch (part) {
+      case 'dryers':
+      case 'runs':
+        return { [part]: lines(part) };
+      case 'pouches':
+        return { pouches: lines('pouches'), ...figures(['headspaceShare']) };
+      case 'absorbers':
+        return { absorbers: lines('absorbers'), ...figures(['absorberReserve']) };
+      case 'processes': {
+        const usual = defaultKitchen().processes;
+        const figuresOf = (process: Process) =>
+          Object.fromEntries(
+            Object.entries(PROCESS_FIELDS).map(([name, field]) => {
+              const at = `processes.${process}.${name}`;
+              const figure = name as keyof ProcessFigures;
+              return [
+                name,
+                read.text(at) === undefined
+                  ? usual[process][figure]
+                  : value(at, field, current.processes[process][figure]),
+              ];
+            }),
+          );
+        return { processes: Object.fromEntries(PROCESSES.map((process) => [process, figuresOf(process)])) };
+      }
+      case 'keeping': {
+        kept['storage'] = STORAGE_KEYS.flatMap((_, line) =>
+          read.text(monthsField(line)) === undefined ? [] : [line],
+        );
+        return {
+          storage: kept['storage'].map((line) => ({
+            ...STORAGE_KEYS[line],
+            months: read.number(monthsField(line)),
+          })),
+          ...figures(['storageTemperatureC']),
+        };
+      }
+      case 'costs':
+        return figures(['electricityMinorPerKwh', 'shopServingMinor']);
+      case 'calendar':
+        return { cookDays: read.choices('cookDays'), ...figures(['readyDaysBefore']) };
+    }
+  })();
+
+  const result = Kitchen.safeParse({ ...current, ...changed }, { reportInput: true });
+  if (!result.success) read.add(atLines(problemsOf(result.error), kept));
+  if (!result.success || read.problems.length > 0) return undefined;
+  return part === 'dryers' ? withRenamedRuns(result.data, current, kept['dryers'] ?? []) : result.data;
+}
+
+/** Runs are found by the name of their dryer, so they take its new one. */
+function withRenamedRuns(kitchen: Kitchen, before: Kitchen, lines: readonly number[]): Kitchen {
+  const names = new Map(
+    kitchen.dryers.map(({ name }, index) => [before.dryers[lines[index] ?? -1]?.name, name]),
+  );
+  return {
+    ...kitchen,
+    runs: kitchen.runs.map((run) => ({ ...run, dryer: names.get(run.dryer) ?? run.dryer })),
+  };
+}
+
+/** @returns the dryers that a run can be of: those of the kitchen, and those of runs whose dryer is gone. */
+export function dryerNames({ dryers, runs }: Kitchen): string[] {
+  return [...new Set([...dryers.map(({ name }) => name), ...runs.map(({ dryer }) => dryer)])];
+}

@@ -1,0 +1,28 @@
+import { partActions } from '$lib/forms/part-actions.ts';
+import {
+  dryerNames,
+  KITCHEN_PARTS,
+  kitchenFields,
+  readKitchenPart,
+} from '$lib/kitchen-forms/equipment-form.ts';
+import { defaultKitchen } from '$lib/planning/model/kitchen.ts';
+import type { Actions, PageServerLoad } from './$types';
+
+export const load: PageServerLoad = async ({ locals: { app }, parent }) => {
+  const [{ shown }, kitchen] = await Promise.all([parent(), app.settings.getKitchen()]);
+  return {
+    fields: kitchenFields(kitchen, shown),
+    usual: kitchenFields(defaultKitchen(), shown),
+    dryers: dryerNames(kitchen),
+  };
+};
+
+export const actions = partActions({
+  address: '/kitchen/equipment',
+  parts: KITCHEN_PARTS,
+  saved: 'equipment-saved',
+  get: (app) => app.settings.getKitchen(),
+  save: (app, kitchen) => app.settings.saveKitchen(kitchen),
+  usual: defaultKitchen,
+  read: readKitchenPart,
+}) satisfies Actions;
