@@ -1,0 +1,473 @@
+import { expectRun, type Run } from '../drying/expect-run.ts';
+import { trayCapacityG } from '../drying/load-trays.ts';
+import { whyNotServed } from '../menu/exclusions.ts';
+import { addDays } from '../model/calendar.ts';
+import { WEEKDAYS, type Dryer, type Kitchen } from '../model/kitchen.ts';
+import { ingredientCost, ingredientG, type Recipe } from '../model/recipe.ts';
+import type { Estimate } from '../model/trip-plan.ts';
+import {
+  dishOf,
+  fillTrays,
+  fitDishes,
+  fitsDryer,
+  OpenNeeds,
+  waterOfLoadG,
+  type Dish,
+  type DishLoad,
+  type DryingNeed,
+  type Fitting,
+  type ServedFood,
+  type Share,
+} from './fill-dryer.ts';
+
+/** A batch that is not sealed yet: it holds its dryer, and its food will come to the shelf. */
+export type BatchUnderWay = {
+  readonly id: string;
+  readonly code: string;
+  readonly recipe: string;
+  /** Name of its dryer. */
+  readonly dryer: string;
+  readonly cookedOn: string;
+  /** Whether it is on the trays already. */
+  readonly loaded: boolean;
+  readonly trays: number;
+  readonly waterG: number;
+  readonly hours: Estimate;
+  readonly food: ServedFood;
+  /** Energy of all of it, kcal. */
+  readonly energyKcal: number;
+};
+
+export type DryingInput = {
+  readonly needs: readonly DryingNeed[];
+  readonly recipes: readonly { readonly id: string; readonly recipe: Recipe }[];
+  readonly kitchen: Kitchen;
+  /** Finished runs of all dryers, from which hours are expected. */
+  readonly runs: readonly Run[];
+  readonly underWay: readonly BatchUnderWay[];
+  readonly today: string;
+  /** First day of the trip. */
+  readonly departure: string;
+};
+
+export type PlannedLoad = {
+  readonly recipeId: string;
+  readonly recipe: string;
+  /** How many times the amounts of the recipe, in quarters. */
+  readonly timesCooked: number;
+  readonly servings: number;
+  readonly trays: number;
+  /** Wet food on each of them, g. */
+  readonly trayG: number;
+  readonly energyKcal: number;
+  readonly shares: readonly Share[];
+};
+
+export type PlannedRun = {
+  readonly dryer: string;
+  readonly cookOn: string;
+  /** Unloaded, tested and sealed on this day. */
+  readonly readyOn: string;
+  /** Of the whole run; the high end is planned with. */
+  readonly hours: Estimate;
+  readonly basis: string;
+  /** Filled by these loads, of so many of the dryer. */
+  readonly trays: number;
+  readonly trayCount: number;
+  readonly loads: readonly PlannedLoad[];
+  /** Codes of batches under way that these loads join on trays left free. */
+  readonly joins: readonly string[];
+};
+
+export type Grocery = {
+  readonly food: string;
+  /** As bought, g. */
+  readonly weightG: number;
+  /** Where the weight of one is known. */
+  readonly pieces?: number;
+  /** Minor units, not rounded; missing where a price is not known. */
+  readonly costMinor?: number;
+};
+
+export type WhyToBuy =
+  | { readonly kind: 'no recipe' }
+  | { readonly kind: 'no dryer' }
+  | { readonly kind: 'not suited'; readonly recipes: readonly { recipe: string; because: string }[] }
+  | { readonly kind: 'too large'; readonly recipes: readonly string[] }
+  | { readonly kind: 'no time' };
+
+export type DryingPlan = {
+  /** Everything is sealed on this day at the latest. */
+  readonly readyBy: string;
+  readonly runs: readonly PlannedRun[];
+  /** Days on which something is cooked or sealed for these runs. */
+  readonly workDays: readonly string[];
+  /** Batches under way that will fill a part. */
+  readonly underWay: readonly (Pick<BatchUnderWay, 'id' | 'code' | 'recipe'> & {
+    readonly readyOn: string;
+    readonly shares: readonly Share[];
+  })[];
+  readonly groceries: readonly Grocery[];
+  /** Of the groceries whose price is known, minor units, not rounded. */
+  readonly costMinor: number;
+  /** Groceries without a price. */
+  readonly unpriced: readonly string[];
+  readonly toBuy: readonly { readonly line: number; readonly missingKcal: number; readonly why: WhyToBuy }[];
+  readonly notes: readonly string[];
+};
+
+const HOURS_PER_DAY = 24;
+/** Less than this is dust of reckoning, kcal. */
+const DUST_KCAL = 1e-6;
+
+/**
+ * Turns what is missing into runs of the dryers before departure, groceries for them, and what has to be bought since it no longer fits. Pure.
+ *
+ * Run after run the one is taken that brings most of what is missing, the earlier ready of two that bring alike, until nothing is missing or no time is left.
+ * Cooking is on a cook day, today included; a run takes whole days by the high end of its hours, and is unloaded and sealed on the first cook day after. Where
+ * time runs out, the plans for every earlier deadline are made too, and the one that brings most is taken: so a later departure never brings less.
+ *
+ * @returns a plan in which shares of loads, of batches under way and `toBuy` add up to what is missing
+ */
+export function planDrying(input: DryingInput): DryingPlan {
+  const { needs, kitchen, recipes, today, departure } = input;
+  const dishes = recipes.flatMap((recipe) => dishOf(recipe) ?? []);
+  const drying = dishes.filter((dish) => kitchen.dryers.some((dryer) => fitsDryer(dish, dryer)));
+  const fitting = fitDishes(needs, drying);
+  const readyBy = addDays(departure, -kitchen.readyDaysBefore);
+  const cookDays = cookDaysBetween(today, readyBy, kitchen);
+
+  let best = scheduleUntil(cookDays, input, drying, fitting);
+  if (best.shortOfTime)
+    for (let count = cookDays.length - 1; count >= 0; count -= 1) {
+      const earlier = scheduleUntil(cookDays.slice(0, count), input, drying, fitting);
+      if (earlier.broughtKcal > best.broughtKcal + DUST_KCAL) best = earlier;
+    }
+
+  const { runs, credited, open } = best;
+  const groceries = groceriesFor(runs.flatMap(({ loads }) => loads));
+  const planned = runs
+    .map(shownRun)
+    .sort((a, b) => compare(a.cookOn, b.cookOn) || compare(a.readyOn, b.readyOn));
+  return {
+    readyBy,
+    runs: planned,
+    workDays: [...new Set(planned.flatMap(({ cookOn, readyOn }) => [cookOn, readyOn]))].sort(),
+    underWay: credited,
+    groceries,
+    costMinor: groceries.reduce((sum, { costMinor }) => sum + (costMinor ?? 0), 0),
+    unpriced: groceries.filter(({ costMinor }) => costMinor === undefined).map(({ food }) => food),
+    toBuy: needs.flatMap((need, line) => {
+      const missingKcal = open.openKcal(line);
+      return missingKcal > DUST_KCAL
+        ? [{ line, missingKcal, why: whyToBuy(need, dishes, fitting.dishes[line] ?? [], kitchen) }]
+        : [];
+    }),
+    notes: notesOn(input, dishes, runs),
+  };
+}
+
+// the calendar
+
+const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+const later = (a: string, b: string): string => (a > b ? a : b);
+
+function cookDaysBetween(first: string, last: string, { cookDays }: Kitchen): string[] {
+  const days: string[] = [];
+  for (let date = first; date <= last; date = addDays(date, 1)) {
+    const weekday = WEEKDAYS[(new Date(`${date}T00:00:00Z`).getUTCDay() + 6) % 7];
+    if (weekday && cookDays.includes(weekday)) days.push(date);
+  }
+  return days;
+}
+
+/** A dryer in use: from the day it is loaded until the day it is unloaded, on which it can be loaded again. */
+type Taken = {
+  readonly dryer: string;
+  readonly from: string;
+  readonly until: string;
+  readonly trays: number;
+  readonly waterG: number;
+  /** Batches under way in it; what is planned here is filled already and takes no more. */
+  readonly codes: readonly string[];
+};
+
+type ScheduledRun = {
+  readonly dryer: Dryer;
+  readonly cookOn: string;
+  readonly readyOn: string;
+  readonly hours: Estimate;
+  readonly basis: string;
+  readonly loads: readonly DishLoad[];
+  readonly joined: Taken | undefined;
+};
+
+type Schedule = {
+  readonly runs: readonly ScheduledRun[];
+  readonly credited: DryingPlan['underWay'];
+  readonly open: OpenNeeds;
+  readonly broughtKcal: number;
+  /** Something was left out, or made smaller, for want of time. */
+  readonly shortOfTime: boolean;
+};
+
+type Candidate = { readonly run: ScheduledRun; readonly open: OpenNeeds; readonly broughtKcal: number };
+
+/** @param cookDays days on which there is time to work, the last of them the last to seal on */
+function scheduleUntil(
+  cookDays: readonly string[],
+  input: DryingInput,
+  dishes: readonly Dish[],
+  fitting: Fitting,
+): Schedule {
+  let open = new OpenNeeds(fitting);
+  const { taken, credited } = takeUnderWay(cookDays, input, open);
+  const runs: ScheduledRun[] = [];
+  let shortOfTime = false;
+
+  const candidates = () =>
+    input.kitchen.dryers.flatMap((dryer) => {
+      const own = taken.filter((other) => other.dryer === dryer.name);
+      const joinable = own.filter(
+        ({ codes, from, trays }) => codes.length > 0 && trays < dryer.trayCount && cookDays.includes(from),
+      );
+      return [...joinable, undefined].flatMap((joined) => {
+        const { candidate, squeezed } = candidateRun(dryer, joined, own, cookDays, input, dishes, open);
+        shortOfTime ||= squeezed;
+        return candidate ?? [];
+      });
+    });
+  const better = (a: Candidate, b: Candidate): Candidate =>
+    b.broughtKcal > a.broughtKcal + DUST_KCAL ||
+    (b.broughtKcal > a.broughtKcal - DUST_KCAL && b.run.readyOn < a.run.readyOn)
+      ? b
+      : a;
+
+  for (let all = candidates(); all.length > 0; all = candidates()) {
+    const next = all.reduce(better);
+    const { dryer, cookOn, readyOn, joined, loads } = next.run;
+    open = next.open;
+    runs.push(next.run);
+    if (joined) taken.splice(taken.indexOf(joined), 1);
+    taken.push({
+      dryer: dryer.name,
+      from: cookOn,
+      until: readyOn,
+      trays: traysOf(loads),
+      waterG: 0,
+      codes: [],
+    });
+  }
+  return {
+    runs,
+    credited: credited.map((batch) => ({ ...batch, readyOn: readyWith(batch, runs) })),
+    open,
+    broughtKcal: sumKcal([...credited, ...runs.flatMap(({ loads }) => loads)]),
+    shortOfTime,
+  };
+}
+
+/** What is in the dryers already, and what it will bring in time. */
+function takeUnderWay(
+  cookDays: readonly string[],
+  { underWay, today }: DryingInput,
+  open: OpenNeeds,
+): { taken: Taken[]; credited: DryingPlan['underWay'] } {
+  const batches = underWay
+    .map((batch) => {
+      const from = batch.loaded ? batch.cookedOn : later(batch.cookedOn, today);
+      const end = addDays(from, wholeDays(batch.hours));
+      return { batch, from, end, readyOn: cookDays.find((day) => day >= end) };
+    })
+    .sort((a, b) => compare(a.end, b.end) || compare(a.batch.code, b.batch.code));
+  const taken = [...Map.groupBy(batches, ({ batch, from }) => `${from} ${batch.dryer}`).values()].flatMap(
+    (together): Taken[] => {
+      const [first] = together;
+      const last = together.at(-1);
+      if (!first || !last) return [];
+      return [
+        {
+          dryer: first.batch.dryer,
+          from: first.from,
+          until: last.readyOn ?? last.end,
+          trays: together.reduce((sum, { batch }) => sum + batch.trays, 0),
+          waterG: together.reduce((sum, { batch }) => sum + batch.waterG, 0),
+          codes: together.map(({ batch }) => batch.code),
+        },
+      ];
+    },
+  );
+  const credited = batches.flatMap(({ batch: { id, code, recipe, food, energyKcal }, readyOn }) => {
+    if (readyOn === undefined) return [];
+    const shares = open.credit(food, energyKcal);
+    return shares.length > 0 ? [{ id, code, recipe, readyOn, shares }] : [];
+  });
+  return { taken, credited };
+}
+
+/** A batch whose run takes more trays than its own is ready when the run is. */
+const readyWith = (
+  { code, readyOn }: DryingPlan['underWay'][number],
+  runs: readonly ScheduledRun[],
+): string => runs.find(({ joined }) => joined?.codes.includes(code))?.readyOn ?? readyOn;
+
+/**
+ * The fullest run of a dryer that is sealed in time, on its first free days. Fewer trays are tried where they dry in fewer days.
+ *
+ * @param joined a run under way with trays left free; left out: a run of its own
+ * @param taken all that the dryer is taken for
+ */
+function candidateRun(
+  dryer: Dryer,
+  joined: Taken | undefined,
+  taken: readonly Taken[],
+  cookDays: readonly string[],
+  { kitchen, runs }: DryingInput,
+  dishes: readonly Dish[],
+  open: OpenNeeds,
+): { candidate?: Candidate; squeezed: boolean } {
+  const others = taken.filter((other) => other !== joined);
+  const joinedTrays = joined?.trays ?? 0;
+  let fewestDays = Infinity;
+  for (let freeTrays = dryer.trayCount - joinedTrays; freeTrays > 0;) {
+    const left = open.copy();
+    const loads = fillTrays(dryer, freeTrays, dishes, left);
+    if (loads.length === 0) break;
+    const waterG = loads.reduce((sum, load) => sum + waterOfLoadG(load, dryer, kitchen), joined?.waterG ?? 0);
+    const loadShare =
+      loads.reduce(
+        (sum, { dish, wetG }) => sum + wetG / trayCapacityG(dryer, dish.recipe.bulkGPerMl),
+        joinedTrays,
+      ) / dryer.trayCount;
+    const { hours, basis } = expectRun(dryer, false, waterG, loadShare, runs);
+    const days = wholeDays(hours);
+    const dates = days < fewestDays && firstFree(days, joined ? [joined.from] : cookDays, cookDays, others);
+    if (dates)
+      return {
+        candidate: {
+          run: { dryer, ...dates, hours, basis, loads, joined },
+          open: left,
+          broughtKcal: sumKcal(loads),
+        },
+        squeezed: fewestDays < Infinity,
+      };
+    fewestDays = Math.min(fewestDays, days);
+    freeTrays = traysOf(loads) - 1;
+  }
+  return { squeezed: fewestDays < Infinity };
+}
+
+/** The first days from loading to sealing on which nothing else is in the dryer; `undefined` where there are none in time. */
+function firstFree(
+  days: number,
+  starts: readonly string[],
+  cookDays: readonly string[],
+  taken: readonly Taken[],
+): { cookOn: string; readyOn: string } | undefined {
+  for (const cookOn of starts) {
+    const end = addDays(cookOn, days);
+    const readyOn = cookDays.find((day) => day >= end);
+    if (readyOn === undefined) return undefined;
+    if (!taken.some(({ from, until }) => cookOn < until && readyOn > from)) return { cookOn, readyOn };
+  }
+  return undefined;
+}
+
+const wholeDays = ({ high }: Estimate): number => Math.max(1, Math.ceil(high / HOURS_PER_DAY));
+const traysOf = (loads: readonly DishLoad[]): number => loads.reduce((sum, { trays }) => sum + trays, 0);
+const sumKcal = (parts: readonly { readonly shares: readonly Share[] }[]): number =>
+  parts.flatMap(({ shares }) => shares).reduce((sum, { energyKcal }) => sum + energyKcal, 0);
+
+// what the reader gets
+
+function shownRun({ dryer, cookOn, readyOn, hours, basis, loads, joined }: ScheduledRun): PlannedRun {
+  return {
+    dryer: dryer.name,
+    cookOn,
+    readyOn,
+    hours,
+    basis,
+    trays: traysOf(loads),
+    trayCount: dryer.trayCount,
+    loads: loads.map(({ dish: { id, recipe, totals }, timesCooked, wetG, trays, shares }) => ({
+      recipeId: id,
+      recipe: recipe.name,
+      timesCooked,
+      servings: timesCooked * recipe.servings,
+      trays,
+      trayG: wetG / trays,
+      energyKcal: timesCooked * totals.energyKcal,
+      shares,
+    })),
+    joins: joined?.codes ?? [],
+  };
+}
+
+/** Everything for the loads, by food; of one food only where all of it is priced is the cost known. */
+function groceriesFor(loads: readonly DishLoad[]): Grocery[] {
+  const parts = loads.flatMap(({ dish, timesCooked }) =>
+    dish.recipe.ingredients.map((ingredient) => {
+      const cost = ingredientCost(ingredient);
+      return {
+        food: ingredient.food,
+        weightG: timesCooked * ingredientG(ingredient),
+        costMinor: cost === undefined ? undefined : timesCooked * cost,
+      };
+    }),
+  );
+  return [...Map.groupBy(parts, ({ food }) => food.name)]
+    .map(([food, alike]): Grocery => {
+      const weightG = alike.reduce((sum, part) => sum + part.weightG, 0);
+      const gPerPiece = alike.find((part) => part.food.gPerPiece !== undefined)?.food.gPerPiece;
+      const priced = alike.every(({ costMinor }) => costMinor !== undefined);
+      return {
+        food,
+        weightG,
+        ...(gPerPiece !== undefined && { pieces: weightG / gPerPiece }),
+        ...(priced && { costMinor: alike.reduce((sum, { costMinor }) => sum + (costMinor ?? 0), 0) }),
+      };
+    })
+    .sort((a, b) => compare(a.food, b.food));
+}
+
+/** @param suiting dishes that suit the need and go into a dryer */
+function whyToBuy(
+  need: DryingNeed,
+  dishes: readonly Dish[],
+  suiting: readonly Dish[],
+  { dryers }: Kitchen,
+): WhyToBuy {
+  if (suiting.length > 0) return { kind: 'no time' };
+  const forMeal = dishes.filter(({ recipe }) => recipe.mealKinds.includes(need.meal));
+  if (forMeal.length === 0) return { kind: 'no recipe' };
+  const refused = forMeal.flatMap(({ recipe, food }) => {
+    const because = need.eaters.flatMap((eater) => whyNotServed(food, eater) ?? [])[0];
+    return because === undefined ? [] : [{ recipe: recipe.name, because }];
+  });
+  if (refused.length === forMeal.length) return { kind: 'not suited', recipes: refused };
+  if (dryers.length === 0) return { kind: 'no dryer' };
+  const names = new Set(refused.map(({ recipe }) => recipe));
+  return {
+    kind: 'too large',
+    recipes: forMeal.map(({ recipe }) => recipe.name).filter((name) => !names.has(name)),
+  };
+}
+
+function notesOn({ recipes }: DryingInput, dishes: readonly Dish[], runs: readonly ScheduledRun[]): string[] {
+  const usable = new Set(dishes.map(({ id }) => id));
+  const planned = new Set(runs.flatMap(({ loads }) => loads.map(({ dish }) => dish)));
+  return [
+    ...recipes
+      .filter(({ id }) => !usable.has(id))
+      .map(
+        ({ recipe }) =>
+          `"${recipe.name}" is left out until its recipe is mended: it brings no energy yet, or its weights do not fit together.`,
+      ),
+    ...[...planned]
+      .filter(({ totals }) => totals.fatClass === 'fatty')
+      .map(
+        ({ recipe }) =>
+          `"${recipe.name}" is fatty: fat neither dries nor keeps. Pour or rinse it off, choose leaner pieces, or eat it soon.`,
+      ),
+  ];
+}
