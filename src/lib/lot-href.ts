@@ -10,3 +10,7 @@ export function lotHref(code: string): string {
 export function codeInAddress(param: string): string {
   return param.replace(/^~/, '');
 }
+
+/** @returns the address of the page that prints the labels of lots. */
+export const labelsHref = (codes: readonly string[]): string =>
+  `/shelf/labels?${new URLSearchParams(codes.map((code) => ['code', code]))}`;

@@ -42,6 +42,11 @@ export function showPour(ml: number, system: UnitSystem): string {
   if (system === 'metric') return show(Math.round(ml / READABLE_ML) * READABLE_ML, 'pour', system);
   const cups = fromCore(ml, 'cup');
   if (cups < 0.3) return show(ml, 'pour', system);
-  const text = friendlyAmount(cups);
-  return `${text} ${/^(1|\d\/\d)$/.test(text) ? 'cup' : 'cups'}`;
+  return showCups(ml);
+}
+
+/** @returns a volume as a measuring cup is marked: "1 1/4 cups", whatever the unit system. */
+export function showCups(ml: number): string {
+  const text = friendlyAmount(fromCore(ml, 'cup'));
+  return `${text} ${/^(1|\d\/\d|less than 1\/8)$/.test(text) ? 'cup' : 'cups'}`;
 }

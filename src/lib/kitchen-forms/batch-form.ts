@@ -1,0 +1,335 @@
+import type { ShownIn } from '$lib/forms/lot-form.ts';
+import { withoutUndefined, type Entered, type FormReader } from '$lib/forms/read-form.ts';
+import { recipeTotals } from '$lib/planning/drying/recipe-totals.ts';
+import { safetyChecks, type SafetyStep } from '$lib/planning/drying/safety-steps.ts';
+import { Batch, Weighing, type PouchFill } from '$lib/planning/model/batch.ts';
+import type { Kitchen } from '$lib/planning/model/kitchen.ts';
+import { problemsOf, type Problem } from '$lib/planning/model/problems.ts';
+import type { Recipe } from '$lib/planning/model/recipe.ts';
+import { fieldValue, type Quantity } from '$lib/planning/units/show.ts';
+import type { Stored } from '$lib/server/records.ts';
+
+/** The label of every field of the batch sheet but those of trays and pouches. */
+export const BATCH_LABELS: Readonly<Record<string, string>> = {
+  code: 'Code',
+  recipe: 'Recipe',
+  timesCooked: 'Times the recipe',
+  cookedOn: 'Cooked on',
+  cookedG: 'Cooked dish, weighed',
+  dryer: 'Dryer',
+  preFrozen: 'Frozen hard before it goes in',
+  trays: 'Trays',
+  afterH: 'After drying for',
+  energyKwh: 'Electricity of the run, metered',
+  packedG: 'Dry food for the pouches',
+  'cup.volumeMl': 'A cup of it holds',
+  'cup.netG': 'and weighs, filled',
+  servings: 'Servings',
+  mostPerPouch: 'Most servings in a pouch',
+  fills: 'Pouches',
+  allergens: 'Allergens',
+  allergensStated: 'Allergens of the batch',
+  bestBefore: 'Best before',
+  note: 'Note for the lots',
+  releasedBecause: 'Why it is let onto the shelf all the same',
+};
+
+/** @returns the label of a field, of a tray or line of pouches too. */
+export function batchLabel(field: string): string | undefined {
+  const [, index, part] = /^(?:trays|weighed)\[(\d+)\]\.(\w+)/.exec(field) ?? [];
+  if (index !== undefined && part !== undefined)
+    return `Tray ${Number(index) + 1}, ${{ tareG: 'empty', loadedG: 'with wet food', grossG: 'now', feel: 'felt' }[part] ?? part}`;
+  const [, line, of] = /^fills\[(\d+)\](?:\.(\w+))?/.exec(field) ?? [];
+  if (line !== undefined)
+    return `Pouches, line ${Number(line) + 1}${of === undefined ? '' : `, ${{ container: 'pouch', servings: 'servings', pouches: 'how many', absorbers: 'absorbers' }[of] ?? of}`}`;
+  const [, check] = /^reading\.(.*)$/.exec(field) ?? [];
+  if (check !== undefined) return `Temperature, ${check}`;
+  return BATCH_LABELS[field];
+}
+
+const grams = (value: number | undefined, { unitSystem }: ShownIn, quantity: Quantity = 'food'): string[] => [
+  value === undefined ? '' : fieldValue(value, quantity, unitSystem),
+];
+const bare = (value: number | undefined): string[] => [value === undefined ? '' : String(value)];
+
+/** The value of a container in a list to choose from, and of an absorber: their labels, and whether it is half of one. */
+export const containerValue = ({ pouch, half }: Pick<PouchFill, 'pouch' | 'half'>): string =>
+  `${half ? 'half' : 'whole'} ${pouch.label}`;
+
+/** @returns what the forms of the sheet are filled with. */
+export function batchFields(batch: Batch, fills: readonly PouchFill[], shown: ShownIn): Entered {
+  return {
+    timesCooked: bare(batch.timesCooked),
+    cookedOn: [batch.cookedOn],
+    cookedG: grams(batch.cookedG, shown),
+    preFrozen: batch.preFrozen ? ['yes'] : [],
+    ...Object.fromEntries(
+      batch.trays.flatMap(({ tareG, loadedG }, index) => [
+        [`trays[${index}].tareG`, grams(tareG, shown)],
+        [`trays[${index}].loadedG`, grams(loadedG, shown)],
+      ]),
+    ),
+    ...Object.fromEntries(
+      batch.checks.flatMap(({ id, readingC }) => [
+        [`check.${id}`, ['yes']],
+        [`reading.${id}`, grams(readingC, shown, 'temperature')],
+      ]),
+    ),
+    energyKwh: bare(batch.energyKwh),
+    packedG: grams(batch.packedG, shown),
+    'cup.volumeMl': grams(batch.cup?.volumeMl, shown, 'pour'),
+    'cup.netG': grams(batch.cup?.netG, shown),
+    servings: bare(batch.servings),
+    mostPerPouch: bare(batch.mostPerPouch),
+    ...Object.fromEntries(
+      fills.flatMap((fill, index) => [
+        [`fills[${index}].container`, [containerValue(fill)]],
+        [`fills[${index}].servings`, bare(fill.servings)],
+        [`fills[${index}].pouches`, bare(fill.pouches)],
+        [`fills[${index}].absorber`, [fill.absorber?.label ?? '']],
+        [`fills[${index}].absorbers`, bare(fill.absorbers)],
+      ]),
+    ),
+    allergensStated: [batch.allergens ? 'yes' : 'ingredients'],
+    allergens: batch.allergens ?? [],
+    bestBefore: [batch.bestBefore ?? ''],
+    note: [batch.note],
+    releasedBecause: [batch.releasedBecause ?? ''],
+  };
+}
+
+/** @returns a code that no batch has: B and the date, with a letter from the second of a day on. */
+export function freeBatchCode(today: string, taken: readonly string[]): string {
+  const code = `B${today.slice(2).replaceAll('-', '')}`;
+  const letters = ['', ...'bcdefghijklmnopqrstuvwxyz'];
+  const free = letters.find((letter) => !taken.includes(code + letter));
+  return free === undefined ? `${code}-${taken.length + 1}` : code + free;
+}
+
+/** Reads the form of a new batch. */
+export function readNewBatch(
+  read: FormReader,
+  recipe: Stored<Recipe> | undefined,
+  kitchen: Kitchen,
+): Batch | undefined {
+  const dryer = kitchen.dryers.find(({ name }) => name === read.text('dryer'));
+  if (!recipe) read.add([{ field: 'recipe', message: 'choose a recipe; the one chosen is there no more' }]);
+  if (!dryer) read.add([{ field: 'dryer', message: 'choose one of the dryers of your equipment' }]);
+  if (recipe && recipeTotals(recipe.value).problems.length > 0)
+    read.add([
+      {
+        field: 'recipe',
+        message: `"${recipe.value.name}" is not ready: its page says what has to be mended first`,
+      },
+    ]);
+  return checked(read, {
+    code: read.text('code'),
+    recipeId: recipe?.id,
+    recipe: recipe?.value,
+    timesCooked: read.number('timesCooked'),
+    cookedOn: read.text('cookedOn'),
+    dryer,
+    preFrozen: read.choices('preFrozen').length > 0,
+  });
+}
+
+/**
+ * What a step of the sheet reads from its form: the batch with that step changed. `undefined` where `read.problems` says what has to be mended.
+ */
+export type ReadStep = (read: FormReader, batch: Batch, kitchen: Kitchen, today: string) => Batch | undefined;
+
+export const readCook: ReadStep = (read, batch, _, today) =>
+  checked(read, {
+    ...batch,
+    timesCooked: read.number('timesCooked'),
+    cookedOn: read.text('cookedOn'),
+    cookedG: read.number('cookedG', { quantity: 'food', stored: batch.cookedG }),
+    checks: readChecks(read, batch, 'cook', today),
+  });
+
+export const readLoad: ReadStep = (read, batch, kitchen, today) => {
+  const dryer =
+    read.text('dryer') === batch.dryer.name
+      ? batch.dryer
+      : kitchen.dryers.find(({ name }) => name === read.text('dryer'));
+  if (!dryer) read.add([{ field: 'dryer', message: 'choose one of the dryers of your equipment' }]);
+  const rows = Array.from({ length: dryer?.trayCount ?? 0 }, (_, index) => index).filter(
+    (row) => read.text(`trays[${row}].loadedG`) !== undefined,
+  );
+  if (rows.length === 0)
+    read.add([{ field: 'trays', message: 'weigh at least one tray with its wet food; none is entered' }]);
+  if (batch.weighings.length > 0 && rows.length !== batch.trays.length)
+    read.add([
+      {
+        field: 'trays',
+        message: `are ${rows.length} now, but ${batch.trays.length} were weighed while drying. Remove those weighings first, or bring the trays back`,
+      },
+    ]);
+  return checked(
+    read,
+    {
+      ...batch,
+      ...(dryer && { dryer }),
+      preFrozen: read.choices('preFrozen').length > 0,
+      trays: rows.map((row) => ({
+        tareG: read.number(`trays[${row}].tareG`, { quantity: 'food', stored: batch.trays[row]?.tareG }),
+        loadedG: read.number(`trays[${row}].loadedG`, {
+          quantity: 'food',
+          stored: batch.trays[row]?.loadedG,
+        }),
+      })),
+      checks: readChecks(read, batch, 'load', today),
+    },
+    (field) => field.replace(/^trays\[(\d+)\]/, (_, at) => `trays[${rows[Number(at)] ?? at}]`),
+  );
+};
+
+/** One more weighing of all trays. */
+export const readWeighing: ReadStep = (read, batch, _, today) => {
+  const at = batch.weighings.length;
+  if (batch.trays.length === 0)
+    read.add([{ field: '', message: 'No tray has been weighed in yet: do that first, under "Load".' }]);
+  const trays = batch.trays.map((_tray, index) =>
+    withoutUndefined({
+      grossG: read.number(`weighed[${index}].grossG`, { quantity: 'food' }),
+      feel: read.text(`weighed[${index}].feel`),
+    }),
+  );
+  if (
+    batch.trays.length > 0 &&
+    trays.every(({ grossG }) => grossG === undefined) &&
+    read.problems.length === 0
+  )
+    read.add([{ field: 'weighed[0].grossG', message: 'weigh at least one tray' }]);
+  const weighing = { afterH: read.number('afterH'), trays };
+  const parsed = Weighing.safeParse(withoutUndefined(weighing), { reportInput: true });
+  if (!parsed.success)
+    read.add(
+      problemsOf(parsed.error).map((problem) =>
+        placed(problem, (field) => field.replace(/^trays/, 'weighed')),
+      ),
+    );
+  return parsed.success
+    ? checked(
+        read,
+        {
+          ...batch,
+          weighings: [...batch.weighings, parsed.data],
+          checks: readChecks(read, batch, 'dry', today),
+        },
+        (field) =>
+          field.startsWith(`weighings[${at}].`)
+            ? field.slice(`weighings[${at}].`.length).replace(/^trays/, 'weighed')
+            : field,
+      )
+    : undefined;
+};
+
+export const readPortions: ReadStep = (read, batch) => {
+  const volumeMl = read.number('cup.volumeMl', { quantity: 'pour', stored: batch.cup?.volumeMl });
+  const netG = read.number('cup.netG', { quantity: 'food', stored: batch.cup?.netG });
+  if ((volumeMl === undefined) !== (netG === undefined) && read.problems.length === 0)
+    read.add([
+      {
+        field: volumeMl === undefined ? 'cup.volumeMl' : 'cup.netG',
+        message: 'a cup needs both its volume and its weight, or neither',
+      },
+    ]);
+  return checked(read, {
+    ...batch,
+    energyKwh: read.number('energyKwh'),
+    packedG: read.number('packedG', { quantity: 'food', stored: batch.packedG }),
+    cup: volumeMl === undefined && netG === undefined ? undefined : withoutUndefined({ volumeMl, netG }),
+    servings: read.number('servings'),
+    mostPerPouch: read.number('mostPerPouch'),
+    // what was chosen fitted the servings before
+    fills: undefined,
+  });
+};
+
+/** Lines of pouches there are on the form: those filled in. */
+export const readFills: ReadStep = (read, batch, kitchen) => {
+  const lines = [
+    ...new Set(
+      Object.keys(read.entered).flatMap((name) => {
+        const [, line] = /^fills\[(\d+)\]\./.exec(name) ?? [];
+        return line === undefined ? [] : [Number(line)];
+      }),
+    ),
+  ].filter((line) => read.text(`fills[${line}].pouches`) !== undefined);
+  const pouches = [...kitchen.pouches, ...(batch.fills ?? []).map(({ pouch }) => pouch)];
+  const absorbers = [
+    ...kitchen.absorbers,
+    ...(batch.fills ?? []).flatMap(({ absorber }) => (absorber ? [absorber] : [])),
+  ];
+  const fills = lines.map((line) => {
+    const [, part = '', label = ''] = /^(\w+) (.*)$/s.exec(read.text(`fills[${line}].container`) ?? '') ?? [];
+    const pouch = pouches.find((size) => size.label === label);
+    if (!pouch)
+      read.add([
+        { field: `fills[${line}].container`, message: 'choose one of the pouches of your equipment' },
+      ]);
+    const absorber = absorbers.find((size) => size.label === read.text(`fills[${line}].absorber`));
+    const count = read.number(`fills[${line}].absorbers`) ?? 0;
+    return withoutUndefined({
+      pouch,
+      half: part === 'half',
+      servings: read.number(`fills[${line}].servings`),
+      pouches: read.number(`fills[${line}].pouches`),
+      absorber: count > 0 ? absorber : undefined,
+      absorbers: absorber ? count : 0,
+    });
+  });
+  if (fills.length === 0)
+    read.add([{ field: 'fills', message: 'enter at least one line, or take what is proposed' }]);
+  return checked(read, { ...batch, fills }, (field) =>
+    field.replace(/^fills\[(\d+)\]/, (_, at) => `fills[${lines[Number(at)] ?? at}]`),
+  );
+};
+
+export const readSeal: ReadStep = (read, batch, _, today) =>
+  checked(read, {
+    ...batch,
+    allergens: read.text('allergensStated') === 'yes' ? read.choices('allergens') : undefined,
+    bestBefore: read.text('bestBefore'),
+    note: read.text('note') ?? '',
+    releasedBecause: read.text('releasedBecause'),
+    checks: readChecks(read, batch, 'seal', today),
+  });
+
+/** The checks of a step as they are ticked on the form; those of the other steps as they were. */
+function readChecks(read: FormReader, batch: Batch, step: SafetyStep, today: string): Batch['checks'] {
+  const ofStep = safetyChecks(batch.recipe).filter((check) => check.step === step);
+  const others = batch.checks.filter(({ id }) => !ofStep.some((check) => check.id === id));
+  const ticked = ofStep.flatMap(({ id, leastC }) => {
+    if (read.choices(`check.${id}`).length === 0) return [];
+    const before = batch.checks.find((check) => check.id === id);
+    const readingC =
+      leastC === undefined
+        ? undefined
+        : read.number(`reading.${id}`, { quantity: 'temperature', stored: before?.readingC });
+    return [withoutUndefined({ id, on: before?.on ?? today, readingC, note: before?.note ?? '' })];
+  });
+  return [...others, ...ticked] as Batch['checks'];
+}
+
+const placed = (problem: Problem, place: (field: string) => string): Problem => ({
+  ...problem,
+  field: place(problem.field),
+});
+
+function checked(
+  read: FormReader,
+  input: { [Field in keyof Batch]?: unknown },
+  place: (field: string) => string = (field) => field,
+): Batch | undefined {
+  const result = Batch.safeParse(
+    {
+      ...withoutUndefined(input),
+      ...(Array.isArray(input.trays) && { trays: input.trays.map((tray: object) => withoutUndefined(tray)) }),
+    },
+    { reportInput: true },
+  );
+  if (!result.success) read.add(problemsOf(result.error).map((problem) => placed(problem, place)));
+  return result.success && read.problems.length === 0 ? result.data : undefined;
+}

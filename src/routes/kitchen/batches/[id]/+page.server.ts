@@ -1,0 +1,163 @@
+import { error, fail, redirect } from '@sveltejs/kit';
+import { sayDone, type Done } from '$lib/forms/done.ts';
+import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
+import { addUserError } from '$lib/forms/user-error.ts';
+import {
+  batchFields,
+  readCook,
+  readFills,
+  readLoad,
+  readPortions,
+  readSeal,
+  readWeighing,
+  type ReadStep,
+} from '$lib/kitchen-forms/batch-form.ts';
+import { batchSheet, type BatchSheet } from '$lib/planning/drying/batch-sheet.ts';
+import type { Batch } from '$lib/planning/model/batch.ts';
+import type { Kitchen } from '$lib/planning/model/kitchen.ts';
+import type { App } from '$lib/server/app.ts';
+import { knownRuns } from '$lib/server/kitchen-repository.ts';
+import type { Stored } from '$lib/server/records.ts';
+import type { Actions, PageServerLoad } from './$types';
+
+/** The steps of the sheet, each with a form of its own. */
+type Step = 'cook' | 'load' | 'dry' | 'portion' | 'fills' | 'seal' | 'delete';
+type Refusal = RefusedForm & { readonly of: Step };
+
+async function batchOf(app: App, id: string): Promise<Stored<Batch>> {
+  return (
+    (await app.kitchen.batches.get(id)) ?? error(404, 'There is no such batch. It may have been deleted.')
+  );
+}
+
+async function sheetOf(app: App, batch: Stored<Batch>, kitchen: Kitchen): Promise<BatchSheet> {
+  const others = (await app.kitchen.batches.list()).filter(({ id }) => id !== batch.id);
+  return batchSheet(batch.value, kitchen, knownRuns(kitchen, others, app.today()), app.today());
+}
+
+export const load: PageServerLoad = async ({ locals: { app }, params, parent }) => {
+  const [stored, { shown }, kitchen] = await Promise.all([
+    batchOf(app, params.id),
+    parent(),
+    app.settings.getKitchen(),
+  ]);
+  const sheet = await sheetOf(app, stored, kitchen);
+  return {
+    id: stored.id,
+    version: stored.version,
+    batch: stored.value,
+    sheet,
+    fields: batchFields(
+      stored.value,
+      sheet.fills.map(({ fill }) => fill),
+      shown,
+    ),
+    kitchen,
+    recipeIsThere:
+      stored.value.recipeId !== undefined &&
+      (await app.kitchen.recipes.get(stored.value.recipeId)) !== undefined,
+  };
+};
+
+/** Changes the batch by the form of one step; what was typed stays where it is refused. */
+async function change(
+  { request, locals: { app }, cookies, params }: Parameters<NonNullable<Actions['cook']>>[0],
+  of: Step,
+  step: ReadStep,
+  done: Done = 'batch-saved',
+) {
+  const [settings, kitchen, stored] = await Promise.all([
+    app.settings.get(),
+    app.settings.getKitchen(),
+    batchOf(app, params.id),
+  ]);
+  const read = new FormReader(await request.formData(), settings.unitSystem);
+  if (stored.value.sealed)
+    read.add([
+      {
+        field: '',
+        message: `This batch was sealed on ${stored.value.sealed.on}; what is on its sheet stands. Change its lots on the shelf.`,
+      },
+    ]);
+  const batch = step(read, stored.value, kitchen, app.today());
+  if (!batch || read.problems.length > 0) return fail<Refusal>(422, { ...read.refused(), of });
+  try {
+    await app.kitchen.batches.update(stored.id, batch, read.number('version') ?? 0);
+  } catch (caught) {
+    return fail<Refusal>(addUserError(read, caught), { ...read.refused(), of });
+  }
+  sayDone(cookies, done);
+  redirect(303, `/kitchen/batches/${stored.id}#${of === 'fills' ? 'portion' : of}`);
+}
+
+export const actions: Actions = {
+  cook: (event) => change(event, 'cook', readCook),
+  load: (event) => change(event, 'load', readLoad),
+  weigh: (event) => change(event, 'dry', readWeighing),
+  unweigh: (event) =>
+    change(event, 'dry', (_, batch) => ({ ...batch, weighings: batch.weighings.slice(0, -1) })),
+  portion: (event) => change(event, 'portion', readPortions),
+  fills: (event) => change(event, 'fills', readFills),
+  propose: (event) => change(event, 'fills', (_, { fills: _chosen, ...batch }) => batch),
+
+  /** What stands on the form is saved first, so that nothing of it is lost where sealing is refused. */
+  seal: async (event) => {
+    const { request, locals, cookies, params } = event;
+    const { app } = locals;
+    const [settings, kitchen, stored] = await Promise.all([
+      app.settings.get(),
+      app.settings.getKitchen(),
+      batchOf(app, params.id),
+    ]);
+    const read = new FormReader(await request.formData(), settings.unitSystem);
+    const refused = (status: number) => fail<Refusal>(status, { ...read.refused(), of: 'seal' });
+    const batch = stored.value.sealed ? stored.value : readSeal(read, stored.value, kitchen, app.today());
+    if (!batch) return refused(422);
+    try {
+      const saved = stored.value.sealed
+        ? stored
+        : await app.kitchen.batches.update(stored.id, batch, read.number('version') ?? 0);
+      if (read.text('then') === 'save') {
+        sayDone(cookies, 'batch-saved');
+        redirect(303, `/kitchen/batches/${stored.id}#seal`);
+      }
+      const sheet = await sheetOf(app, saved, kitchen);
+      const version = { ...read.entered, version: [String(saved.version)] };
+      if (sheet.blocks.length > 0) {
+        read.add(sheet.blocks.map((message) => ({ field: '', message })));
+        return fail<Refusal>(422, { ...read.refused(), entered: version, of: 'seal' });
+      }
+      if (sheet.holds.length > 0 && batch.releasedBecause === undefined) {
+        read.add([
+          {
+            field: 'releasedBecause',
+            message: `not everything is shown to be safe and dry (${sheet.holds.length} points, listed below). Dry on, weigh again, tick what is done; or say here why it is let onto the shelf all the same`,
+          },
+        ]);
+        return fail<Refusal>(422, { ...read.refused(), entered: version, of: 'seal' });
+      }
+      await app.kitchen.sealBatch(saved, sheet.lots, app.today());
+    } catch (caught) {
+      return refused(addUserError(read, caught));
+    }
+    sayDone(cookies, 'batch-sealed');
+    redirect(303, `/kitchen/batches/${stored.id}#sealed`);
+  },
+
+  delete: async ({ request, locals: { app }, cookies, params }) => {
+    const read = new FormReader(await request.formData(), 'metric');
+    const { value, id } = await batchOf(app, params.id);
+    const refused = (status: number) => fail<Refusal>(status, { ...read.refused(), of: 'delete' });
+    if (value.sealed) {
+      read.add([{ field: '', message: 'A sealed batch stays: the history of its lots names it.' }]);
+      return refused(422);
+    }
+    try {
+      await app.kitchen.batches.delete(id, read.number('version') ?? 0);
+    } catch (caught) {
+      return refused(addUserError(read, caught));
+    }
+    sayDone(cookies, 'batch-deleted');
+    redirect(303, '/kitchen');
+  },
+};
