@@ -9,10 +9,10 @@ import { FUEL_KINDS, MAIN_MEALS, MEAL_KINDS } from '../../src/lib/planning/model
 /** Random shelves and trips that the schemas accept, for the properties every plan must have. */
 
 const START = '2027-07-01';
-const amount = (min: number, max: number) =>
+export const amount = (min: number, max: number) =>
   fc.double({ min, max, noNaN: true, noDefaultInfinity: true }).map((value) => Math.round(value * 10) / 10);
-const optional = <T>(arbitrary: fc.Arbitrary<T>) => fc.option(arbitrary, { nil: undefined });
-const present = <T extends object>(value: T) =>
+export const optional = <T>(arbitrary: fc.Arbitrary<T>) => fc.option(arbitrary, { nil: undefined });
+export const present = <T extends object>(value: T) =>
   Object.fromEntries(Object.entries(value).filter(([, entry]) => entry !== undefined));
 
 const lotWith = (code: string): fc.Arbitrary<PouchLot> =>
@@ -55,6 +55,11 @@ const lotWith = (code: string): fc.Arbitrary<PouchLot> =>
         }),
       ),
     );
+
+export const lots: fc.Arbitrary<PouchLot> = fc
+  .string({ unit: fc.constantFrom(...'ABC-019 '), minLength: 1, maxLength: 20 })
+  .filter((code) => code.trim() !== '')
+  .chain(lotWith);
 
 export const stocks: fc.Arbitrary<Stock> = fc
   .integer({ min: 0, max: 25 })

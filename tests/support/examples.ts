@@ -1,3 +1,5 @@
+import { ALLERGENS } from '../../src/lib/planning/model/allergens.ts';
+import { DIETS } from '../../src/lib/planning/model/diets.ts';
 import { PouchLot } from '../../src/lib/planning/model/pouch-lot.ts';
 import { Trip, type TripInput } from '../../src/lib/planning/model/trip.ts';
 
@@ -21,6 +23,20 @@ export function exampleLot(changes: Partial<Record<keyof PouchLot, unknown>> = {
     ...changes,
   });
 }
+
+/** A lot about which there is as much to say as a cook would ever say. */
+export const longestLot = exampleLot({
+  code: 'STEW-2026-11-25-001',
+  recipe:
+    'Slow-cooked stew of beans, barley and smoked trout with roasted peppers, mustard, celeriac and a crust of walnut crumbs',
+  note: 'Stir well, from the bottom. '.repeat(71).trim(),
+  servingsPerPouch: 2.5,
+  proteinG: 31.4,
+  waterKind: 'hot',
+  stirAfterMin: 6.5,
+  allergens: [...ALLERGENS],
+  diets: [...DIETS],
+});
 
 /** Two eaters, two full days, changed where a test says so. */
 export function exampleTrip(changes: Partial<TripInput> = {}): Trip {

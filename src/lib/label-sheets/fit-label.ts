@@ -1,4 +1,4 @@
-import { MM_PER_POINT } from '$lib/planning/units/print.ts';
+import { MM_PER_POINT } from '../planning/units/print.ts';
 import type { LabelLine } from './label-lines.ts';
 import type { Paper } from './papers.ts';
 
@@ -9,16 +9,16 @@ import type { Paper } from './papers.ts';
 
 /** The smallest type that can be read without a glass, pt (common practice). */
 export const LEAST_TYPE_PT = 5.5;
-/** What may be left out goes before the type gets smaller than this, pt. */
-const LEAST_OPTIONAL_TYPE_PT = { full: 6.5, dense: LEAST_TYPE_PT } as const;
+/** Before the type gets smaller than this, a name is cut, and a label that is not dense says less, pt. */
+const COMFORTABLE_TYPE_PT = 6.5;
 const LARGEST_TYPE_PT = 14;
 const TYPE_STEP_PT = 0.25;
 /** Parts of the type size. */
-export const NAME_SCALE = 1.3;
+export const NAME_SCALE = { full: 1.3, dense: 1.15 } as const;
 export const LINE_HEIGHT = 1.15;
 export const GAP_ABOVE_LINE = 0.15;
-/** Lines of a name before it is cut. */
-export const NAME_LINES = { full: 2, dense: 1 } as const;
+/** Rows of a name before it is cut, the better first. */
+const NAME_ROWS = [3, 2, 1] as const;
 
 /** Side of the QR code as parts of the room inside the label, and at most, mm: a phone reads it at arm's length. */
 const QR_OF_HEIGHT = 0.65;
@@ -28,16 +28,15 @@ export const QR_GAP_MM = 1.5;
 /** Smaller dots than this are not sure to be printed and read, mm (common practice: four dots of a printer with 300 to the inch). */
 const LEAST_MODULE_MM = 0.3;
 
-/** Fonts differ a little from the widths below. */
-const WIDTH_RESERVE = 1.03;
+/** Fonts differ a little from the widths below, which are those of the bold face; the regular one is narrower by more than this. */
+const WIDTH_RESERVE = { name: 1.03, strong: 1.03, plain: 1 } as const;
 const HEIGHT_RESERVE_PT = 1;
 
 /**
  * Widths of the bold face of usual grotesques as parts of the type size, rounded up (font metrics of the PostScript base fonts, memory).
- * The regular face is narrower.
  */
 const WIDTHS: readonly (readonly [characters: string, width: number])[] = [
-  ["ijl., '|/\\I", 0.28],
+  ["ijl.,\u00a0 '|/\\I", 0.28],
   ['ft:;!()[]-·', 0.34],
   ['r"*', 0.39],
   ['0123456789aceksvxyz', 0.56],
@@ -56,7 +55,7 @@ function widthOf(text: string): number {
   let width = 0;
   for (const character of text.normalize('NFD').replace(/\p{M}/gu, ''))
     width += WIDTH_OF.get(character) ?? (/\p{Script=Latin}/u.test(character) ? LATIN_WIDTH : OTHER_WIDTH);
-  return width * WIDTH_RESERVE;
+  return width;
 }
 
 type Room = {
@@ -82,10 +81,16 @@ export function qrIsReadable(paper: Paper, modules: number): boolean {
   return qrSideMm(paper) / modules >= LEAST_MODULE_MM;
 }
 
-export type FittedLabel = { readonly typePt: number; readonly lines: readonly LabelLine[] };
+export type FittedLabel = {
+  readonly typePt: number;
+  /** Rows after which the name is cut. */
+  readonly nameRows: number;
+  readonly lines: readonly LabelLine[];
+};
 
 /**
- * The lines of a label in the largest type in which they fit. What may be left out goes, from the end, before the type gets small.
+ * The lines of a label in the largest type in which they fit. Before the type gets small, the name is cut and what may be left out goes,
+ * from the end; nothing else is ever cut.
  *
  * @returns `undefined` where not even what has to be on it fits in the smallest type
  */
@@ -97,12 +102,14 @@ export function fitLabel(lines: readonly LabelLine[], paper: Paper): FittedLabel
     cornerPt: (qrSideMm(paper) + QR_GAP_MM) / MM_PER_POINT,
   };
   for (let kept: readonly LabelLine[] | undefined = lines; kept; kept = withoutLastOptional(kept)) {
-    const least = kept.some(({ optional }) => optional)
-      ? LEAST_OPTIONAL_TYPE_PT[paper.sizeClass]
-      : LEAST_TYPE_PT;
-    for (let typePt = LARGEST_TYPE_PT; typePt >= least; typePt -= TYPE_STEP_PT)
-      if (heightPt(kept, typePt, room, NAME_LINES[paper.sizeClass]) + HEIGHT_RESERVE_PT <= room.heightPt)
-        return { typePt, lines: kept };
+    const saysMore = paper.sizeClass === 'full' && kept.some(({ optional }) => optional);
+    for (const nameRows of NAME_ROWS) {
+      const least = saysMore || nameRows > 1 ? COMFORTABLE_TYPE_PT : LEAST_TYPE_PT;
+      for (let typePt = LARGEST_TYPE_PT; typePt >= least; typePt -= TYPE_STEP_PT) {
+        const height = heightPt(kept, typePt, room, NAME_SCALE[paper.sizeClass], nameRows);
+        if (height + HEIGHT_RESERVE_PT <= room.heightPt) return { typePt, nameRows, lines: kept };
+      }
+    }
   }
   return undefined;
 }
@@ -113,22 +120,29 @@ function withoutLastOptional(lines: readonly LabelLine[]): readonly LabelLine[] 
 }
 
 /** The height that lines take when they flow around the QR code in the corner, which is never lower than that. */
-function heightPt(lines: readonly LabelLine[], typePt: number, room: Room, nameLines: number): number {
+function heightPt(
+  lines: readonly LabelLine[],
+  typePt: number,
+  room: Room,
+  nameScale: number,
+  nameRows: number,
+): number {
   let y = 0;
   for (const [index, { kind, text }] of lines.entries()) {
     if (index > 0) y += typePt * GAP_ABOVE_LINE;
-    const sizePt = kind === 'name' ? typePt * NAME_SCALE : typePt;
-    const mostRows = kind === 'name' ? nameLines : Infinity;
+    const sizePt = kind === 'name' ? typePt * nameScale : typePt;
+    const mostRows = kind === 'name' ? nameRows : Infinity;
     let rows = 1;
     let x = 0;
-    const widthNow = () => (y < room.cornerPt ? room.widthPt - room.cornerPt : room.widthPt) / sizePt;
+    const widthNow = () =>
+      (room.widthPt - (y < room.cornerPt ? room.cornerPt : 0)) / (sizePt * WIDTH_RESERVE[kind]);
     const newRow = () => {
       if (rows === mostRows) return;
       rows += 1;
       y += sizePt * LINE_HEIGHT;
       x = 0;
     };
-    for (const word of text.split(/\s+/)) {
+    for (const word of text.split(' ')) {
       const width = widthOf(word);
       if (x > 0 && x + widthOf(` ${word}`) > widthNow()) newRow();
       else if (x > 0) x += widthOf(' ');

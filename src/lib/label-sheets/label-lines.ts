@@ -1,5 +1,4 @@
-import { sentence } from '$lib/forms/fields.ts';
-import type { Label } from '$lib/planning/label/make-label.ts';
+import type { Label } from '../planning/label/make-label.ts';
 import type { SizeClass } from './papers.ts';
 
 export type LabelLine = {
@@ -15,31 +14,33 @@ export type LabelLine = {
  */
 export function labelLines(label: Label, size: SizeClass): LabelLine[] {
   const { name, code, servings, water, steep, energy, protein, netWeight, diets } = label;
-  const isShared = servings !== '1 serving';
   const pour = water ? `Pour in ${water.pouch} ${water.kind}` : 'Needs no water';
-  const must = (kind: LabelLine['kind'], text: string): LabelLine => ({ kind, text });
-  const may = (text: string): LabelLine => ({ kind: 'plain', text, optional: true });
+  const ofProtein = protein === undefined ? [] : [`${protein} protein`];
+  const isShared = servings !== '1 serving';
+  const line = (kind: LabelLine['kind'], ...parts: readonly string[]): LabelLine => ({
+    kind,
+    text: unbrokenAmounts(`${parts.join(', ')}.`),
+  });
+  const may = (...parts: readonly string[]): LabelLine => ({ ...line('plain', ...parts), optional: true });
 
-  const lines = [
-    must('name', name),
-    must('strong', `${code} · best before ${label.bestBefore}`),
-    must('strong', label.absorber),
-    must('plain', `${[pour, steep].filter(Boolean).join(', ')}.`),
-    must('strong', label.allergens),
-    may(`${servings}, ${energy.pouch}.`),
+  const lines: LabelLine[] = [
+    { kind: 'name', text: name },
+    { kind: 'strong', text: `${code} · best before ${label.bestBefore}` },
+    { kind: 'strong', text: label.absorber },
+    line('plain', pour, ...(steep ? [steep] : [])),
+    { kind: 'strong', text: label.allergens },
   ];
-  if (size === 'dense') return lines;
-
-  const ofOne = [
-    water && isShared ? `${water.serving} water` : '',
-    isShared ? energy.serving : '',
-    protein ? `${protein} protein` : '',
-  ].filter(Boolean);
+  if (size === 'dense') return [...lines, may(servings, energy.pouch)];
   return [
     ...lines,
-    ...(ofOne.length > 0 ? [may(`One serving: ${ofOne.join(', ')}.`)] : []),
-    may(sentence([`${netWeight} of dry food`, ...diets].join(', '))),
-    may(`Sealed ${label.sealedOn}.`),
-    may(label.caution),
+    may(servings, energy.pouch, ...(isShared ? [] : ofProtein)),
+    ...(isShared
+      ? [may(`One serving: ${water ? `${water.serving} water, ` : ''}${energy.serving}`, ...ofProtein)]
+      : []),
+    may([`${netWeight} of dry food`, ...diets].join(', ') + `. Sealed ${label.sealedOn}`),
+    { kind: 'plain', text: label.caution, optional: true },
   ];
 }
+
+/** A number stays on one row with its unit. */
+const unbrokenAmounts = (text: string): string => text.replace(/(\d) (?=\p{L})/gu, '$1\u00a0');

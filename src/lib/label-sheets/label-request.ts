@@ -51,6 +51,15 @@ export function readLabels(
     return value;
   };
 
+  const chosen = [...new Set(read.choices('code').flatMap((code) => code.trim() || []))];
+  const byCode = new Map(lots.map((lot) => [lot.code, lot]));
+  const unknown = chosen.filter((code) => !byCode.has(code));
+  if (unknown.length > 0)
+    wrong(
+      'code',
+      `there is no lot ${unknown.map((code) => `"${code}"`).join(', ')} on the shelf; its code may have been changed`,
+    );
+
   const asked = read.text('paper');
   const found = asked === undefined ? usualPaper(unitSystem) : PAPERS.find(({ id }) => id === asked);
   if (!found) wrong('paper', `"${asked}" is none of the papers; choose one of the list`);
@@ -64,14 +73,6 @@ export function readLabels(
   if (address === undefined)
     wrong('address', 'must be an address such as http://192.168.1.20:4810, with nothing behind it');
 
-  const chosen = [...new Set(read.choices('code').flatMap((code) => code.trim() || []))];
-  const byCode = new Map(lots.map((lot) => [lot.code, lot]));
-  const unknown = chosen.filter((code) => !byCode.has(code));
-  if (unknown.length > 0)
-    wrong(
-      'code',
-      `there is no lot ${unknown.map((code) => `"${code}"`).join(', ')} on the shelf; its code may have been changed`,
-    );
   const wanted = chosen.flatMap((code) => {
     const lot = byCode.get(code);
     return lot ? [{ lot, copies: forEachPouch ? lot.pouches : copies }] : [];

@@ -1,4 +1,4 @@
-import { MM_PER_INCH } from '$lib/planning/units/print.ts';
+import { MM_PER_INCH } from '../planning/units/print.ts';
 
 /** How much a label says: `dense` where there is room for what has to be on it and little else. */
 export type SizeClass = 'full' | 'dense';
