@@ -223,7 +223,6 @@ export const FIGURES = {
   },
 } as const satisfies Partial<Record<keyof Kitchen, FormField>>;
 type FigureName = keyof typeof FIGURES;
-const FIGURE_NAMES = Object.keys(FIGURES) as FigureName[];
 
 type StorageKey = Omit<StorageRule, 'months'>;
 /** Every line that the storage table can have, in the order of its fields in the form. */

@@ -4,7 +4,7 @@ import type { Food } from '../planning/model/composition.ts';
 import { energyKcalOf } from '../planning/model/energy-factors.ts';
 
 /** The parts of 100 g, in the order of the table. */
-export const FOOD_COLUMNS = ['Water', 'Protein', 'Fat', 'Carbohydrate', 'Fibre', 'Alcohol'] as const;
+export const PART_COLUMNS = ['Water', 'Protein', 'Fat', 'Carbohydrate', 'Fibre', 'Alcohol'] as const;
 
 /** One row of a table of foods, per 100 g. */
 export type FoodRow = {

@@ -1,0 +1,98 @@
+import { fail, redirect } from '@sveltejs/kit';
+import { ifctFoods } from '$lib/foods/ifct.ts';
+import { readFoodsCsv, type FoodsCsv } from '$lib/foods/read-foods-csv.ts';
+import { searchFoods } from '$lib/foods/find-food.ts';
+import { sayDone } from '$lib/forms/done.ts';
+import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
+import { addUserError } from '$lib/forms/user-error.ts';
+import { foodRow } from '$lib/kitchen-views/foods.ts';
+import { foodTables } from '$lib/server/food-tables.ts';
+import { UnreadableFile } from '$lib/shelf-csv/text-encoding.ts';
+import type { Actions, PageServerLoad } from './$types';
+
+const MOST_RESULTS = 50;
+/** More own foods than these are found by the search. */
+const MOST_OWN = 100;
+const MAX_FILE_BYTES = 2_000_000;
+/** Remarks on more rows than these are counted, not shown. */
+const MOST_REMARKS = 200;
+/** What a form adds around the file in it. */
+const FORM_BYTES = 10_000;
+const TOO_LARGE = `The file is larger than ${MAX_FILE_BYTES / 1_000_000} MB, the most that is taken at once. Is it the right file? A longer table can be imported in parts.`;
+
+export const load: PageServerLoad = async ({ locals: { app }, url }) => {
+  const words = url.searchParams.get('q')?.trim().slice(0, 200) ?? '';
+  const [{ own, all }, { refused }] = await Promise.all([foodTables(app), ifctFoods()]);
+  const records = new Map(own.map((record) => [record.value, record]));
+  const found = searchFoods(all, words, MOST_RESULTS + 1);
+  return {
+    words,
+    results: found.slice(0, MOST_RESULTS).map((food) => foodRow(food, records.get(food))),
+    isCut: found.length > MOST_RESULTS,
+    own: own.slice(0, MOST_OWN).map((record) => foodRow(record.value, record)),
+    ownCount: own.length,
+    tableCount: all.length - own.length,
+    leftOut: refused,
+    maxMB: MAX_FILE_BYTES / 1_000_000,
+  };
+};
+
+type Refusal = RefusedForm & { readonly of: 'import' | 'delete' };
+
+/** What became of a file: all of it, but of many remarks the first ones. */
+const imported = (
+  fileName: string,
+  { refused, warnings, passedOver }: FoodsCsv,
+  counts: { readonly added: number; readonly replaced: number },
+) => ({
+  of: 'imported' as const,
+  fileName,
+  ...counts,
+  refused: refused.slice(0, MOST_REMARKS),
+  refusedCount: refused.length,
+  warnings: warnings.slice(0, MOST_REMARKS),
+  warningCount: warnings.length,
+  passedOver,
+});
+
+export const actions: Actions = {
+  import: async ({ request, locals: { app } }) => {
+    const refuse = (status: number, message: string, read?: FormReader) =>
+      fail<Refusal>(status, {
+        entered: read?.entered ?? {},
+        problems: [{ field: '', message }],
+        of: 'import',
+      });
+    // Looked at before the body is read, so that a huge file is never held in memory.
+    if (Number(request.headers.get('content-length')) > MAX_FILE_BYTES + FORM_BYTES)
+      return refuse(413, TOO_LARGE);
+    const form = await request.formData();
+    const read = new FormReader(form, 'metric');
+    const file = form.get('file');
+    if (!(file instanceof File) || file.name === '')
+      return refuse(422, 'No file was chosen. Choose a CSV file first.', read);
+    if (file.size > MAX_FILE_BYTES) return refuse(413, TOO_LARGE, read);
+    const mark = read.text('decimalMark');
+    try {
+      const table = await readFoodsCsv(await file.bytes(), mark === '.' || mark === ',' ? mark : undefined);
+      return imported(file.name, table, await app.kitchen.foods.putAll(table.foods));
+    } catch (caught) {
+      if (caught instanceof UnreadableFile) return refuse(422, caught.message, read);
+      const status = addUserError(read, caught);
+      return fail<Refusal>(status, { ...read.refused(), of: 'import' });
+    }
+  },
+
+  delete: async ({ request, locals: { app }, cookies, url }) => {
+    const read = new FormReader(await request.formData(), 'metric');
+    try {
+      await app.kitchen.foods.delete(read.text('id') ?? '', read.number('version') ?? 0);
+    } catch (caught) {
+      const status = addUserError(read, caught);
+      return fail<Refusal>(status, { ...read.refused(), of: 'delete' });
+    }
+    sayDone(cookies, 'food-deleted');
+    const words = url.searchParams.get('q');
+    redirect(303, `/kitchen/foods${words ? `?${new URLSearchParams({ q: words })}` : ''}`);
+  },
+};
