@@ -207,6 +207,7 @@ describe('a batch that cannot be sealed', () => {
   it('for want of a large pouch says how much a serving fills', () => {
     const { blocks } = sheet({ servings: 1 });
     expect(blocks.join()).toContain('A serving fills 3308 ml, and no pouch of the kitchen holds one');
+    expect(sheet({}, { pouches: [] }).blocks.join()).toContain('lists no pouch or jar yet');
   });
 
   it('for want of a line in the storage table says which', () => {

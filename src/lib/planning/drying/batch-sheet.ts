@@ -303,7 +303,9 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
     say(
       'wrong',
       'portion',
-      `A serving fills ${dry.servingMl.toFixed(0)} ml, and no pouch of the kitchen holds one with its headspace. Add a larger pouch to the equipment, or divide into more servings.`,
+      kitchen.pouches.length === 0
+        ? 'The equipment lists no pouch or jar yet. Add one to it.'
+        : `A serving fills ${dry.servingMl.toFixed(0)} ml, and no pouch of the kitchen holds one with its headspace. Add a larger pouch to the equipment, or divide into more servings.`,
     );
   if (Math.abs(inPouches - servings) > 1e-6 && fills.length > 0)
     say(
