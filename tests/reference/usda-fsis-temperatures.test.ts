@@ -1,0 +1,66 @@
+/**
+ * Source: USDA FSIS, safe minimum internal temperatures: poultry 165 °F (74 °C), minced meat 160 °F (71 °C), whole cuts 145 °F (63 °C) and a rest of 3 minutes,
+ * fish 145 °F, egg dishes 160 °F, reheated dishes 165 °F; the two-hour rule: not above 40 °F for more than 2 hours, 1 hour above 90 °F.
+ */
+import { describe, expect, it } from 'vitest';
+import { safetyChecks, whyCheckOpen } from '../../src/lib/planning/drying/safety-steps.ts';
+import { COOKING_CLASSES, type CookingClass } from '../../src/lib/planning/model/composition.ts';
+import { toCore } from '../../src/lib/planning/units/convert.ts';
+import { exampleFood, exampleRecipe } from '../support/kitchen-examples.ts';
+
+const checks = safetyChecks(
+  exampleRecipe({
+    ingredients: COOKING_CLASSES.map((cookingClass) => ({
+      food: exampleFood({ cookingClass }),
+      quantity: { amount: 100, unit: 'g' },
+    })),
+  }),
+);
+const check = (id: string) => {
+  const found = checks.find((entry) => entry.id === id);
+  if (!found) throw new Error(`no check "${id}"`);
+  return found;
+};
+
+describe.each<[CookingClass, leastF: number, leastC: number]>([
+  ['poultry', 165, 74],
+  ['minced meat', 160, 71],
+  ['whole meat', 145, 63],
+  ['fish', 145, 63],
+  ['egg', 160, 71],
+  ['leftovers', 165, 74],
+])('%s', (cookingClass, leastF, leastC) => {
+  const cooked = check(`cooked ${cookingClass}`);
+  const passes = (readingC: number) =>
+    whyCheckOpen(cooked, [{ id: cooked.id, on: '2026-09-01', readingC, note: '' }]) === undefined;
+
+  it(`is asked to be ${leastF} °F or ${leastC} °C in words`, () => {
+    expect(cooked.text).toContain(`${leastC} °C (${leastF} °F)`);
+  });
+
+  it(`passes at ${leastF} °F and not a degree below`, () => {
+    expect(passes(toCore(leastF, '°F'))).toBe(true);
+    expect(passes(toCore(leastF - 1, '°F'))).toBe(false);
+  });
+
+  it(`passes at ${leastC} °C and not a degree below`, () => {
+    expect(passes(leastC)).toBe(true);
+    expect(passes(leastC - 1)).toBe(false);
+  });
+});
+
+describe('in words', () => {
+  it('whole cuts rest for 3 minutes', () => {
+    expect(check('cooked whole meat').text).toContain('rest of 3 minutes');
+  });
+
+  it('drying does not kill germs', () => {
+    expect(check('cooked poultry').text).toContain('Drying does not kill germs');
+  });
+
+  it('food stands no more than 2 hours above 40 °F, 1 hour above 90 °F', () => {
+    expect(check('two hours').text).toMatch(
+      /2 hours above 4 °C \(40 °F\).*1 hour where it is above 32 °C \(90 °F\)/,
+    );
+  });
+});
