@@ -13,6 +13,7 @@ import { amount, optional, present } from './arbitraries.ts';
 
 /** Random foods, recipes, kitchens and batches that the schemas accept, for what must hold for all of them. */
 
+const thousandths = (min: number, max: number) => fc.integer({ min, max }).map((value) => value / 1000);
 const DAY = '2026-09-01';
 
 /** Parts of 100 g by weights of a draw, so that they never come to more. */
@@ -178,14 +179,14 @@ export const batches: fc.Arbitrary<Batch> = fc
 export const soundBatches: fc.Arbitrary<{ batch: Batch; moister: Batch }> = fc
   .record({
     food: foods,
-    solidsG: amount(400, 2000),
-    waterPerSolids: amount(0.5, 8),
+    solidsG: fc.integer({ min: 400, max: 2000 }),
+    waterPerSolids: thousandths(500, 8000),
     process: fc.constantFrom(...PROCESSES),
-    onTrays: amount(0.5, 1),
-    residual: amount(0, 0.2),
-    more: amount(1, 1.3),
+    onTrays: thousandths(500, 1000),
+    residual: thousandths(0, 120),
+    more: thousandths(1000, 1300),
     servings: fc.integer({ min: 6, max: 30 }),
-    packedShare: optional(amount(0.3, 1)),
+    packedShare: optional(thousandths(300, 1000)),
     checked: fc.boolean(),
     mostPerPouch: optional(fc.integer({ min: 1, max: 4 })),
     recipe: recipes,
