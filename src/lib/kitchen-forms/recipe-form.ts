@@ -31,8 +31,8 @@ export const INGREDIENT_LABELS: Readonly<Record<string, string>> = {
   'quantity.unit': 'Unit',
   trimmedShare: 'Left after trimming',
   'price.paidMinor': 'Paid',
-  'price.paidFor.amount': 'for',
-  'price.paidFor.unit': 'Unit of what was paid for',
+  'price.paidFor.amount': 'for how much',
+  'price.paidFor.unit': 'Unit of that',
   'food.composition.waterG': 'Water',
   'food.composition.proteinG': 'Protein',
   'food.composition.fatG': 'Fat',
@@ -61,6 +61,9 @@ const RECIPE_NUMBERS = {
 const RECIPE_NUMBER_NAMES = Object.keys(RECIPE_NUMBERS) as (keyof typeof RECIPE_NUMBERS)[];
 
 const PARTS = ['waterG', 'proteinG', 'fatG', 'carbohydrateG', 'fibreG', 'alcoholG', 'energyKcal'] as const;
+
+/** Names offered where a food is not known. */
+const MOST_LIKE = 6;
 
 const numberField = (value: number | undefined): string[] => [value === undefined ? '' : String(value)];
 
@@ -151,7 +154,7 @@ export function readIngredient(
   );
   const isTyped = Object.keys(typed).length > 0;
   if (name !== undefined && !known && !isTyped) {
-    const like = searchFoods(tables, name, 6).map((food) => `"${food.name}"`);
+    const like = namesLike(tables, name).map((other) => `"${other}"`);
     read.add([
       {
         field: 'food.name',
@@ -204,6 +207,14 @@ export function readIngredient(
     // of a food that nobody knows, one message is enough
     (problem) => (known || isTyped || !problem.field.startsWith('food.composition') ? problem : undefined),
   );
+}
+
+/** Names that hold all the words, or else any of them. */
+function namesLike(tables: readonly Food[], name: string): string[] {
+  const whole = searchFoods(tables, name, MOST_LIKE);
+  const found =
+    whole.length > 0 ? whole : name.split(/[\s,]+/).flatMap((word) => searchFoods(tables, word, MOST_LIKE));
+  return [...new Set(found.map((food) => food.name))].slice(0, MOST_LIKE);
 }
 
 /** Says that the water is missing, and what it would be if the other parts were all there is. */

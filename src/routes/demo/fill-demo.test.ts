@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { openApp, type App } from '$lib/server/app.ts';
+import { recipeTotals } from '$lib/planning/drying/recipe-totals.ts';
 import { fillDemo } from './fill-demo.ts';
 
 let folder: string;
@@ -34,4 +35,17 @@ it('does not mix with a shelf that is in use, and says so', async () => {
   });
   expect(await app.shelf.listLots()).toEqual(before);
   expect(await app.trips.listTrips()).toHaveLength(1);
+});
+
+it('brings recipes that can be cooked at once', async () => {
+  await fillDemo(app);
+  const recipes = await app.kitchen.recipes.list();
+  expect(recipes.length).toBeGreaterThanOrEqual(3);
+  for (const { value } of recipes) {
+    const totals = recipeTotals(value);
+    expect(totals).toMatchObject({ problems: [], doubts: [], unpriced: [], allergensUnstated: [] });
+    // dishes as one cooks them: not soup, not dust
+    expect(totals.moisture).toBeGreaterThan(0.5);
+    expect(totals.moisture).toBeLessThan(0.85);
+  }
 });

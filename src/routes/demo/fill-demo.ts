@@ -1,25 +1,55 @@
+import demoRecipes from '../../../demo-data/recipes.json';
 import shelfCsv from '../../../demo-data/shelf.csv?raw';
 import demoTrip from '../../../demo-data/trip.json';
+import { COMMON_FOODS } from '$lib/foods/common-foods.ts';
+import { findFood } from '$lib/foods/find-food.ts';
+import { Recipe } from '$lib/planning/model/recipe.ts';
 import { Trip } from '$lib/planning/model/trip.ts';
+import { moneyToMinor } from '$lib/planning/units/money.ts';
 import type { App } from '$lib/server/app.ts';
 import { UserError } from '$lib/server/errors.ts';
 import { createPlannedTrip } from '$lib/server/plan-meals.ts';
 import { readShelfCsv } from '$lib/shelf-csv/read-shelf-csv.ts';
 
+const CURRENCY = 'EUR';
+
 /**
- * Puts the invented shelf and trip of `demo-data` into an empty data folder.
+ * Puts the invented shelf, recipes and trip of `demo-data` into an empty data folder.
  *
  * @returns the trip, and whether its menu had to be planned without a search
- * @throws UserError `Refused` where there are lots already: invented pouches must not mix with real ones
+ * @throws UserError `Refused` where there are lots or recipes already: what is invented must not mix with what is real
  */
 export async function fillDemo(app: App): ReturnType<typeof createPlannedTrip> {
   const trip = Trip.parse(demoTrip);
-  const { lots } = await readShelfCsv(new TextEncoder().encode(shelfCsv), { currency: 'EUR' });
-  if ((await app.shelf.listLots()).length > 0)
+  const recipes = demoRecipes.map(recipeOf);
+  const { lots } = await readShelfCsv(new TextEncoder().encode(shelfCsv), { currency: CURRENCY });
+  const [stored, own] = await Promise.all([app.shelf.listLots(), app.kitchen.recipes.list()]);
+  if (stored.length > 0 || own.length > 0)
     throw new UserError(
       'Refused',
-      'The shelf already holds lots, and the demo fills an empty shelf only, so that its invented pouches do not mix with yours. To look at it, start Ridgelarder with another data folder (RIDGELARDER_DATA).',
+      `The ${stored.length > 0 ? 'shelf already holds lots' : 'kitchen already holds recipes'}, and the demo fills an empty shelf only, so that what it invents does not mix with what is yours. To look at it, start Ridgelarder with another data folder (RIDGELARDER_DATA).`,
     );
   await app.shelf.importLots(lots, 'demo');
+  await app.kitchen.recipes.putAll(recipes);
   return createPlannedTrip(app, trip);
+}
+
+/** A recipe of the demo names its foods; what is known of them comes from the common table. */
+function recipeOf({ ingredients, ...recipe }: (typeof demoRecipes)[number]): Recipe {
+  return Recipe.parse({
+    ...recipe,
+    ingredients: ingredients.map((line) => {
+      const food = findFood(COMMON_FOODS, line.food);
+      if (!food) throw new Error(`the demo's "${line.food}" is in no table`);
+      return {
+        food,
+        quantity: { amount: line.amount, unit: line.unit },
+        ...('trimmed' in line && { trimmedShare: line.trimmed }),
+        price: {
+          paidMinor: moneyToMinor(line.paid, CURRENCY),
+          paidFor: { amount: line.for, unit: line.forUnit },
+        },
+      };
+    }),
+  });
 }
