@@ -90,11 +90,12 @@ export class FormReader {
     return heightM;
   }
 
-  /** Adds the problems of a schema, except for fields that could not even be read: those have their message. */
+  /** Adds the problems of a schema. A field has one message, the first: those that could not even be read have theirs. */
   add(problems: readonly Problem[]): void {
-    const unread = new Set(this.problems.map(({ field }) => field));
+    const named = new Set(this.problems.map(({ field }) => field));
     for (const { field, message } of problems) {
-      if (unread.has(field)) continue;
+      if (field !== '' && named.has(field)) continue;
+      named.add(field);
       this.problems.push({
         field,
         message:

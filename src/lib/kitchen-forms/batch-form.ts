@@ -283,7 +283,9 @@ export const readFills: ReadStep = (read, batch, kitchen) => {
   if (fills.length === 0)
     read.add([{ field: 'fills', message: 'enter at least one line, or take what is proposed' }]);
   return checked(read, { ...batch, fills }, (field) =>
-    field.replace(/^fills\[(\d+)\]/, (_, at) => `fills[${lines[Number(at)] ?? at}]`),
+    field
+      .replace(/^fills\[(\d+)\]/, (_, at) => `fills[${lines[Number(at)] ?? at}]`)
+      .replace(/\.pouch$/, '.container'),
   );
 };
 
