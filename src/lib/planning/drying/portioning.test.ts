@@ -42,6 +42,8 @@ describe('a proposal', () => {
     expect(proposed(4, 200, [pouch(250), pouch(500)])).toEqual(['2 × 2 in 500 ml']);
     expect(proposed(1, 280, [pouch(1000, true)])).toEqual(['1 × 1 in half of 1000 ml']);
     expect(proposed(1, 280, [pouch(1000)])).toEqual(['1 × 1 in 1000 ml']);
+    const asLargeAsHalf = pouch(1000 * 0.5 ** 1.5);
+    expect(proposed(1, 280, [asLargeAsHalf, pouch(1000, true)])).toEqual(['1 × 1 in half of 1000 ml']);
   });
 
   it('puts no more into a pouch than it is told to', () => {
