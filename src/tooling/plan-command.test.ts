@@ -73,7 +73,7 @@ test('the card says for every pouch what to pour and how long to wait', async ()
   for (const caution of card.cautions) expect(output).toContain(caution);
   for (const lot of card.days.flatMap((day) => day.meals).flatMap((meal) => meal.pouches)) {
     expect(output).toContain(`${lot.pouches} × ${lot.code}  ${lot.recipe}`);
-    if (lot.steepMin > 0) expect(output).toContain(`wait ${lot.steepMin} min`);
+    if (lot.steepMin > 0) expect(output).toContain(`wait ${lot.stirAfterMin ?? lot.steepMin} min`);
   }
 });
 
