@@ -268,9 +268,10 @@ describe('batches under way', () => {
     const started = batch({ cookedOn: MONDAY, trays: 2, waterG: 1600, loaded: false });
     const { runs, underWay } = plan({ needs: [need(2600)], underWay: [started] });
     expect(runs).toMatchObject([
-      { cookOn: MONDAY, readyOn: '2027-06-09', joins: ['B1'], trays: 2, loads: [{ trays: 2 }] },
+      { cookOn: MONDAY, readyOn: '2027-06-10', joins: ['B1'], trays: 2, loads: [{ trays: 2 }] },
     ]);
-    expect(underWay).toMatchObject([{ readyOn: '2027-06-09' }]);
+    // as long as the batch needs, which is more than these trays alone would
+    expect(underWay).toMatchObject([{ readyOn: '2027-06-10' }]);
   });
 });
 

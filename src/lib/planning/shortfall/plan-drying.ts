@@ -124,8 +124,8 @@ const DUST_KCAL = 1e-6;
  * Turns what is missing into runs of the dryers before departure, groceries for them, and what has to be bought since it no longer fits. Pure.
  *
  * Run after run the one is taken that brings most of what is missing, the earlier ready of two that bring alike, until nothing is missing or no time is left.
- * Cooking is on a cook day, today included; a run takes whole days by the high end of its hours, and is unloaded and sealed on the first cook day after. Where
- * time runs out, the plans for every earlier deadline are made too, and the one that brings most is taken: so a later departure never brings less.
+ * Cooking is on a cook day, today included; a run takes whole days by the high end of its hours, and is unloaded and sealed on the first cook day after. It is
+ * a greedy plan: good and the same every time, not proven to be the best.
  *
  * @returns a plan in which shares of loads, of batches under way and `toBuy` add up to what is missing
  */
@@ -137,14 +137,7 @@ export function planDrying(input: DryingInput): DryingPlan {
   const readyBy = addDays(departure, -kitchen.readyDaysBefore);
   const cookDays = cookDaysBetween(today, readyBy, kitchen);
 
-  let best = scheduleUntil(cookDays, input, drying, fitting);
-  if (best.shortOfTime)
-    for (let count = cookDays.length - 1; count >= 0; count -= 1) {
-      const earlier = scheduleUntil(cookDays.slice(0, count), input, drying, fitting);
-      if (earlier.broughtKcal > best.broughtKcal + DUST_KCAL) best = earlier;
-    }
-
-  const { runs, credited, open } = best;
+  const { runs, credited, open } = schedule(cookDays, input, drying, fitting);
   const groceries = groceriesFor(runs.flatMap(({ loads }) => loads));
   const planned = runs
     .map(shownRun)
@@ -186,6 +179,8 @@ type Taken = {
   readonly dryer: string;
   readonly from: string;
   readonly until: string;
+  /** What is in it takes so many days. */
+  readonly days: number;
   readonly trays: number;
   readonly waterG: number;
   /** Batches under way in it; what is planned here is filled already and takes no more. */
@@ -206,15 +201,12 @@ type Schedule = {
   readonly runs: readonly ScheduledRun[];
   readonly credited: DryingPlan['underWay'];
   readonly open: OpenNeeds;
-  readonly broughtKcal: number;
-  /** Something was left out, or made smaller, for want of time. */
-  readonly shortOfTime: boolean;
 };
 
 type Candidate = { readonly run: ScheduledRun; readonly open: OpenNeeds; readonly broughtKcal: number };
 
 /** @param cookDays days on which there is time to work, the last of them the last to seal on */
-function scheduleUntil(
+function schedule(
   cookDays: readonly string[],
   input: DryingInput,
   dishes: readonly Dish[],
@@ -223,7 +215,6 @@ function scheduleUntil(
   let open = new OpenNeeds(fitting);
   const { taken, credited } = takeUnderWay(cookDays, input, open);
   const runs: ScheduledRun[] = [];
-  let shortOfTime = false;
 
   const candidates = () =>
     input.kitchen.dryers.flatMap((dryer) => {
@@ -231,11 +222,9 @@ function scheduleUntil(
       const joinable = own.filter(
         ({ codes, from, trays }) => codes.length > 0 && trays < dryer.trayCount && cookDays.includes(from),
       );
-      return [...joinable, undefined].flatMap((joined) => {
-        const { candidate, squeezed } = candidateRun(dryer, joined, own, cookDays, input, dishes, open);
-        shortOfTime ||= squeezed;
-        return candidate ?? [];
-      });
+      return [...joinable, undefined].flatMap(
+        (joined) => candidateRun(dryer, joined, own, cookDays, input, dishes, open) ?? [],
+      );
     });
   const better = (a: Candidate, b: Candidate): Candidate =>
     b.broughtKcal > a.broughtKcal + DUST_KCAL ||
@@ -249,21 +238,13 @@ function scheduleUntil(
     open = next.open;
     runs.push(next.run);
     if (joined) taken.splice(taken.indexOf(joined), 1);
-    taken.push({
-      dryer: dryer.name,
-      from: cookOn,
-      until: readyOn,
-      trays: traysOf(loads),
-      waterG: 0,
-      codes: [],
-    });
+    const inside = { days: wholeDays(next.run.hours), trays: traysOf(loads), waterG: 0, codes: [] };
+    taken.push({ dryer: dryer.name, from: cookOn, until: readyOn, ...inside });
   }
   return {
     runs,
     credited: credited.map((batch) => ({ ...batch, readyOn: readyWith(batch, runs) })),
     open,
-    broughtKcal: sumKcal([...credited, ...runs.flatMap(({ loads }) => loads)]),
-    shortOfTime,
   };
 }
 
@@ -290,6 +271,7 @@ function takeUnderWay(
           dryer: first.batch.dryer,
           from: first.from,
           until: last.readyOn ?? last.end,
+          days: Math.max(...together.map(({ batch }) => wholeDays(batch.hours))),
           trays: together.reduce((sum, { batch }) => sum + batch.trays, 0),
           waterG: together.reduce((sum, { batch }) => sum + batch.waterG, 0),
           codes: together.map(({ batch }) => batch.code),
@@ -325,7 +307,7 @@ function candidateRun(
   { kitchen, runs }: DryingInput,
   dishes: readonly Dish[],
   open: OpenNeeds,
-): { candidate?: Candidate; squeezed: boolean } {
+): Candidate | undefined {
   const others = taken.filter((other) => other !== joined);
   const joinedTrays = joined?.trays ?? 0;
   let fewestDays = Infinity;
@@ -340,21 +322,18 @@ function candidateRun(
         joinedTrays,
       ) / dryer.trayCount;
     const { hours, basis } = expectRun(dryer, false, waterG, loadShare, runs);
-    const days = wholeDays(hours);
+    const days = Math.max(wholeDays(hours), joined?.days ?? 0);
     const dates = days < fewestDays && firstFree(days, joined ? [joined.from] : cookDays, cookDays, others);
     if (dates)
       return {
-        candidate: {
-          run: { dryer, ...dates, hours, basis, loads, joined },
-          open: left,
-          broughtKcal: sumKcal(loads),
-        },
-        squeezed: fewestDays < Infinity,
+        run: { dryer, ...dates, hours, basis, loads, joined },
+        open: left,
+        broughtKcal: sumKcal(loads),
       };
     fewestDays = Math.min(fewestDays, days);
     freeTrays = traysOf(loads) - 1;
   }
-  return { squeezed: fewestDays < Infinity };
+  return undefined;
 }
 
 /** The first days from loading to sealing on which nothing else is in the dryer; `undefined` where there are none in time. */
@@ -364,9 +343,11 @@ function firstFree(
   cookDays: readonly string[],
   taken: readonly Taken[],
 ): { cookOn: string; readyOn: string } | undefined {
+  let at = 0;
   for (const cookOn of starts) {
     const end = addDays(cookOn, days);
-    const readyOn = cookDays.find((day) => day >= end);
+    while ((cookDays[at] ?? end) < end) at += 1;
+    const readyOn = cookDays[at];
     if (readyOn === undefined) return undefined;
     if (!taken.some(({ from, until }) => cookOn < until && readyOn > from)) return { cookOn, readyOn };
   }
@@ -375,8 +356,8 @@ function firstFree(
 
 const wholeDays = ({ high }: Estimate): number => Math.max(1, Math.ceil(high / HOURS_PER_DAY));
 const traysOf = (loads: readonly DishLoad[]): number => loads.reduce((sum, { trays }) => sum + trays, 0);
-const sumKcal = (parts: readonly { readonly shares: readonly Share[] }[]): number =>
-  parts.flatMap(({ shares }) => shares).reduce((sum, { energyKcal }) => sum + energyKcal, 0);
+const sumKcal = (loads: readonly DishLoad[]): number =>
+  loads.flatMap(({ shares }) => shares).reduce((sum, { energyKcal }) => sum + energyKcal, 0);
 
 // what the reader gets
 

@@ -1,0 +1,70 @@
+import { batchSheet } from '../planning/drying/batch-sheet.ts';
+import type { Run } from '../planning/drying/expect-run.ts';
+import { batchStage, type Batch } from '../planning/model/batch.ts';
+import type { Kitchen } from '../planning/model/kitchen.ts';
+import type { TripPlan } from '../planning/model/trip-plan.ts';
+import type { Trip } from '../planning/model/trip.ts';
+import { planDrying, type BatchUnderWay, type DryingPlan } from '../planning/shortfall/plan-drying.ts';
+import type { App } from './app.ts';
+import { knownRuns } from './kitchen-repository.ts';
+import type { Stored } from './records.ts';
+
+/** What can be dried before a trip for what its plan lacks, with recipes, batches and equipment as they are stored now. */
+export async function planDryingForTrip(
+  app: App,
+  trip: Trip,
+  { shortfall, startDate }: TripPlan,
+): Promise<{ readonly drying: DryingPlan; readonly recipeCount: number }> {
+  const [recipes, batches, kitchen] = await Promise.all([
+    app.kitchen.recipes.list(),
+    app.kitchen.batches.list(),
+    app.settings.getKitchen(),
+  ]);
+  const today = app.today();
+  const runs = knownRuns(kitchen, batches, today);
+  const drying = planDrying({
+    needs: shortfall.shopping.map(({ meal, missingKcal, forEaters }) => ({
+      meal,
+      missingKcal,
+      eaters: trip.party.filter(({ name }) => forEaters.includes(name)),
+    })),
+    recipes: recipes.map(({ id, value }) => ({ id, recipe: value })),
+    kitchen,
+    runs,
+    underWay: batches
+      .filter(({ value }) => batchStage(value) !== 'sealed')
+      .flatMap((batch) => underWay(batch, kitchen, runs, today) ?? []),
+    today,
+    departure: startDate,
+  });
+  return { drying, recipeCount: recipes.length };
+}
+
+/** @returns `undefined` for a batch that nothing is known of yet: it takes up no tray */
+function underWay(
+  { id, value }: Stored<Batch>,
+  kitchen: Kitchen,
+  runs: readonly Run[],
+  today: string,
+): BatchUnderWay | undefined {
+  const { totals, load, expected, dry, allergens } = batchSheet(value, kitchen, runs, today);
+  if (totals.problems.length > 0) return undefined;
+  const loaded = batchStage(value) === 'drying';
+  return {
+    id,
+    code: value.code,
+    recipe: value.recipe.name,
+    dryer: value.dryer.name,
+    cookedOn: value.cookedOn,
+    loaded,
+    trays: loaded ? value.trays.length : Math.min(load.traysNeeded, value.dryer.trayCount),
+    waterG: expected.waterG,
+    hours: expected.run.hours,
+    food: {
+      mealKinds: value.recipe.mealKinds,
+      ...(allergens && { allergens: [...allergens] }),
+      diets: [...totals.diets],
+    },
+    energyKcal: dry.servingKcal * dry.servings,
+  };
+}
