@@ -2,9 +2,12 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { expect, test } from 'vitest';
+import { COMMON_FOODS } from '../lib/foods/common-foods.ts';
+import { defaultKitchen } from '../lib/planning/model/kitchen.ts';
 import { defaultSettings } from '../lib/planning/model/settings.ts';
 import { Trip } from '../lib/planning/model/trip.ts';
 import { planTrip } from '../lib/planning/plan-trip.ts';
+import { exampleBatch, exampleRecipe } from '../../tests/support/kitchen-examples.ts';
 import { fileSource, readStock } from './read-inputs.ts';
 import { ROOT } from './run.ts';
 
@@ -35,6 +38,15 @@ test('the rows of the demo shelf are stock rows by the published schema', () => 
 test('the usual settings, and none at all, are settings by the published schema', () => {
   expect(faults('settings', defaultSettings())).toEqual([]);
   expect(faults('settings', {})).toEqual([]);
+});
+
+test('a kitchen, a recipe with its foods, and a batch are what the published schemas say', () => {
+  expect(faults('kitchen', defaultKitchen())).toEqual([]);
+  expect(faults('kitchen', {})).toEqual([]);
+  expect(COMMON_FOODS.flatMap((food) => faults('food', food))).toEqual([]);
+  expect(faults('recipe', exampleRecipe())).toEqual([]);
+  expect(faults('batch', exampleBatch())).toEqual([]);
+  expect(faults('batch', { ...exampleBatch(), trays: [{ loadedG: -1 }] })).not.toEqual([]);
 });
 
 test('a plan is a trip plan by the published schema', () => {

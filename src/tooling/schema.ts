@@ -2,7 +2,11 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { z } from 'zod';
+import { Batch } from '../lib/planning/model/batch.ts';
+import { Food } from '../lib/planning/model/composition.ts';
+import { Kitchen } from '../lib/planning/model/kitchen.ts';
 import { PouchLot } from '../lib/planning/model/pouch-lot.ts';
+import { Recipe } from '../lib/planning/model/recipe.ts';
 import { Settings } from '../lib/planning/model/settings.ts';
 import { TripPlan } from '../lib/planning/model/trip-plan.ts';
 import { Trip } from '../lib/planning/model/trip.ts';
@@ -38,6 +42,34 @@ const SCHEMAS: readonly (Entry & { readonly description: string })[] = [
     schema: Settings,
     io: 'input',
     description: 'What holds for every trip of a household.',
+  },
+  {
+    file: 'food.json',
+    title: 'Food',
+    schema: Food,
+    io: 'input',
+    description: 'What 100 g of a food hold: a row of a composition table, or a label.',
+  },
+  {
+    file: 'recipe.json',
+    title: 'Recipe',
+    schema: Recipe,
+    io: 'input',
+    description: `A dish as it is cooked, before it is dried. ${MORE_RULES}`,
+  },
+  {
+    file: 'batch.json',
+    title: 'Batch',
+    schema: Batch,
+    io: 'input',
+    description: `One cooking that was dried together, from the pot to the sealed pouches. ${MORE_RULES}`,
+  },
+  {
+    file: 'kitchen.json',
+    title: 'Kitchen',
+    schema: Kitchen,
+    io: 'input',
+    description: `What a household dries, seals and reckons with. ${MORE_RULES}`,
   },
   {
     file: 'trip-plan.json',
