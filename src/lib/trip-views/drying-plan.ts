@@ -1,0 +1,108 @@
+import { showDay } from '../dates.ts';
+import { hoursText } from '../kitchen-views/batch.ts';
+import type { Estimate, ShoppingLine } from '../planning/model/trip-plan.ts';
+import type {
+  DryingPlan,
+  Grocery,
+  PlannedLoad,
+  PlannedRun,
+  WhyToBuy,
+} from '../planning/shortfall/plan-drying.ts';
+import { fromCore, toCore } from '../planning/units/convert.ts';
+import { friendlyAmount } from '../planning/units/fractions.ts';
+import { showMoney } from '../planning/units/money.ts';
+import { show, unitOf, type UnitSystem } from '../planning/units/show.ts';
+import { counted } from '../plural.ts';
+
+/** @returns for whom and when a line of the shopping list is: "dinner for Ada, Ben" */
+export const lineName = ({ meal, forEaters }: Pick<ShoppingLine, 'meal' | 'forEaters'>): string =>
+  `${meal} for ${forEaters.join(', ')}`;
+
+/** @returns hours with their range: "26 h (20 h to 34 h)" */
+export function hoursWithRange({ value, low, high }: Estimate): string {
+  return `${hoursText({ value })} (${hoursText({ value: low })} to ${hoursText({ value: high })})`;
+}
+
+/** @returns how much of a recipe is cooked: "1/2 of the recipe", "the recipe once", "1 1/4 times the recipe" */
+export function timesText(times: number): string {
+  if (times === 1) return 'the recipe once';
+  return times < 1 ? `${friendlyAmount(times)} of the recipe` : `${friendlyAmount(times)} times the recipe`;
+}
+
+/** Where the batch of a load is begun, with what is planned filled in. */
+export function batchHref({ dryer }: PlannedRun, { recipeId, timesCooked }: PlannedLoad): string {
+  return `/kitchen/batches/new?${new URLSearchParams({ recipe: recipeId, times: String(timesCooked), dryer })}`;
+}
+
+/** Which lines of the shopping list a load is for. */
+export function loadIsFor({ shares }: PlannedLoad, lines: readonly ShoppingLine[]): string {
+  return shares
+    .flatMap(({ line }) => lines[line] ?? [])
+    .map(lineName)
+    .join('; ');
+}
+
+/** Steps in which a shop's scale or packet is read, by the amount from which they hold; in g and oz (common practice). */
+const BUYING_STEPS: Readonly<Record<UnitSystem, readonly (readonly [from: number, step: number])[]>> = {
+  metric: [
+    [1000, 50],
+    [100, 10],
+    [0, 1],
+  ],
+  us: [
+    [16, 1],
+    [0, 0.5],
+  ],
+};
+
+/** @returns a weight to buy, rounded up to what can be weighed out: "1,250 g", "9.5 oz"; with pieces where they can be counted */
+export function amountToBuy({ weightG, pieces }: Grocery, system: UnitSystem): string {
+  const unit = unitOf('food', system);
+  const amount = fromCore(weightG, unit);
+  const step = BUYING_STEPS[system].find(([from]) => amount >= from)?.[1] ?? 1;
+  const rounded = show(toCore(Math.ceil(amount / step - 1e-6) * step, unit), 'food', system);
+  return pieces === undefined ? rounded : `${rounded}, about ${counted(Math.ceil(pieces - 1e-6), 'piece')}`;
+}
+
+/** @returns the sum of the groceries, and for which there is no price; `undefined` where there is none at all */
+export function groceriesCost(
+  { groceries, costMinor, unpriced }: DryingPlan,
+  currency: string,
+): string | undefined {
+  if (unpriced.length === groceries.length) return undefined;
+  const money = showMoney(Math.round(costMinor), currency);
+  return unpriced.length === 0
+    ? `Together ${money}.`
+    : `Together ${money}, without ${unpriced.join(', ')}, of which no price is known.`;
+}
+
+/** @returns why a line is not dried but bought, as a sentence */
+export function whyToBuyText(
+  why: WhyToBuy,
+  meal: ShoppingLine['meal'],
+  readyBy: string,
+  system: UnitSystem,
+): string {
+  switch (why.kind) {
+    case 'no recipe':
+      return `No recipe of the kitchen is for ${meal}.`;
+    case 'no dryer':
+      return 'The equipment lists no dryer.';
+    case 'not suited':
+      return `No recipe for ${meal} suits: ${why.recipes.map(({ recipe, because }) => `${recipe} ${because}`).join('; ')}.`;
+    case 'too large':
+      return `Even a quarter of the recipe does not fit into a dryer: ${why.recipes.join(', ')}. Divide it into a smaller recipe.`;
+    case 'no time':
+      return `No further run would be sealed by ${showDay(readyBy, system)}.`;
+  }
+}
+
+/** @returns how many runs there are, and on how many days there is work */
+export function workText({ runs, workDays, readyBy }: DryingPlan, system: UnitSystem): string {
+  const days = workDays.map((date) => showDay(date, system)).join(' · ');
+  return `${counted(runs.length, 'run')}, work on ${counted(workDays.length, 'day')} (${days}). All is sealed by ${showDay(readyBy, system)}.`;
+}
+
+/** @returns the trays of a load: "3 trays of about 950 g" */
+export const traysText = ({ trays, trayG }: PlannedLoad, system: UnitSystem): string =>
+  `${counted(trays, 'tray')} of about ${show(trayG, 'food', system)}`;
