@@ -1,0 +1,231 @@
+/* From an invented recipe to pouches on the shelf that feed a trip, as a person does it in the browser. */
+import type { Page } from 'playwright';
+import { expect, test } from 'vitest';
+import { checkPage, startApp } from './harness.ts';
+import { readPdf } from './pdf-text.ts';
+
+const app = startApp();
+const REFUSED = /422/;
+let recipeAddress = '';
+let batchAddress = '';
+let lots: string[] = [];
+
+/** Fills in fields by their names. */
+async function fill(page: Page, fields: Readonly<Record<string, string | number>>): Promise<void> {
+  for (const [name, value] of Object.entries(fields)) {
+    const field = page.locator(`main form [name="${name}"]`);
+    if ((await field.evaluate((element) => element.tagName)) === 'SELECT')
+      await field.selectOption(String(value));
+    else await field.fill(String(value));
+  }
+}
+const press = async (page: Page, name: string | RegExp, within = 'main'): Promise<void> => {
+  await page
+    .locator(within)
+    .getByRole('button', { name, exact: typeof name === 'string' })
+    .click();
+  await page.waitForLoadState('networkidle');
+};
+const path = (page: Page): string => new URL(page.url()).pathname;
+const saidOn = (page: Page, text: string | RegExp): Promise<void> =>
+  page.getByRole('status').filter({ hasText: text }).waitFor();
+/** What the page says is wrong with a form. */
+const problems = (page: Page): Promise<string> =>
+  page.getByRole('region', { name: /Please look at this again|Not saved yet/ }).innerText();
+
+test('a recipe is entered from the tables and from a label', async () => {
+  const page = await app.open('/kitchen/recipes/new', { expected: REFUSED });
+  await fill(page, { name: '', servings: 0 });
+  await press(page, 'Go on to the ingredients');
+  expect(await problems(page)).toMatch(/Name: please fill this in[^]*Servings.*must be more than 0/);
+  await fill(page, {
+    name: 'Turkey and barley pot',
+    servings: 14,
+    cookingYield: 90,
+    note: 'Simmer the barley first.',
+  });
+  await press(page, 'Go on to the ingredients');
+  await saidOn(page, 'The recipe is there.');
+  recipeAddress = path(page);
+
+  const add = async (fields: Readonly<Record<string, string | number>>) => {
+    await fill(page, fields);
+    await press(page, 'Add it');
+  };
+  await add({ 'food.name': 'barley stuff', 'quantity.amount': 500 });
+  expect(await problems(page)).toMatch(/no table has "barley stuff".*"Barley, pearled, dry"/);
+  expect(await page.locator('[name="quantity.amount"]').inputValue()).toBe('500');
+  await add({ 'food.name': 'Barley, pearled, dry', 'quantity.amount': 700 });
+  await saidOn(page, 'The ingredient is in.');
+  await add({
+    'food.name': 'Turkey breast, skinless, raw',
+    'quantity.amount': 1,
+    'quantity.unit': 'kg',
+    'price.paidMinor': 12,
+    'price.paidFor.amount': 1,
+  });
+  await add({ 'food.name': 'Carrot', 'quantity.amount': 6, 'quantity.unit': 'piece', trimmedShare: 85 });
+  await add({ 'food.name': 'Water', 'quantity.amount': 2.2, 'quantity.unit': 'l' });
+
+  // a label states no water, and without it nothing is known of the dry weight
+  const paste = { 'food.name': 'Green herb paste', 'quantity.amount': 120 };
+  await page.getByText('What 100 g of it hold').click();
+  await fill(page, paste);
+  await fill(page, {
+    'food.composition.proteinG': 4,
+    'food.composition.fatG': 30,
+    'food.composition.carbohydrateG': 6,
+  });
+  await press(page, 'Add it');
+  expect(await problems(page)).toMatch(/Water: there is no figure for its water.*would leave 60 g/);
+  expect(await page.locator('[name="food.composition.fatG"]').inputValue()).toBe('30');
+  await fill(page, { 'food.composition.waterG': 58 });
+  await page.getByLabel('it holds those ticked below, and no other').check();
+  await page.getByRole('checkbox', { name: 'celery' }).check();
+  await press(page, 'Add it');
+  await saidOn(page, 'The ingredient is in.');
+
+  const text = await page.locator('main').innerText();
+  expect(text).toMatch(/cereals with gluten, celery/);
+  expect(text).toMatch(/without Barley, pearled, dry/); // no price was entered
+  await checkPage(app, recipeAddress);
+});
+
+test('a batch is cooked and loaded; what cannot be is named and stays on the form', async () => {
+  const page = await app.open(recipeAddress, { expected: REFUSED });
+  await page.getByRole('link', { name: 'Begin a batch' }).click();
+  await page.waitForURL('**/batches/new?*');
+  await fill(page, { code: 'T1' });
+  await press(page, 'Begin');
+  await saidOn(page, 'The batch is begun.');
+  batchAddress = path(page);
+
+  const cook = page.locator('#cook');
+  await fill(page, { cookedG: 4100 });
+  for (const box of await cook.getByRole('checkbox').all()) await box.check();
+  await fill(page, { 'reading.cooked poultry': 65 });
+  await press(page, 'Note it', '#cook');
+  expect(await cook.innerText()).toMatch(/65\.0 °C.*is below the/);
+  await fill(page, { 'reading.cooked poultry': 78 });
+  await press(page, 'Note it', '#cook');
+
+  await press(page, 'Note it', '#load');
+  expect(await problems(page)).toContain('weigh at least one tray');
+  for (const tray of [0, 1, 2, 3])
+    await fill(page, { [`trays[${tray}].tareG`]: 600, [`trays[${tray}].loadedG`]: 1600 });
+  await fill(page, { 'trays[2].loadedG': -4 });
+  await press(page, 'Note it', '#load');
+  expect(await problems(page)).toMatch(/Tray 3, with wet food: must/);
+  expect(await page.locator('[name="trays[2].loadedG"]').inputValue()).toBe('-4');
+  await fill(page, { 'trays[2].loadedG': 1600 });
+  await page
+    .locator('#load')
+    .getByRole('checkbox', { name: /2 hours/ })
+    .check();
+  await press(page, 'Note it', '#load');
+  await saidOn(page, 'Noted.');
+});
+
+test('it is weighed until it is dry', async () => {
+  const page = await app.open(batchAddress, { expected: REFUSED });
+  const weigh = async (afterH: number, grossG: number, feel: string) => {
+    await fill(page, { afterH });
+    for (const tray of [0, 1, 2, 3])
+      await fill(page, { [`weighed[${tray}].grossG`]: grossG, [`weighed[${tray}].feel`]: feel });
+    await press(page, 'Enter the weights');
+  };
+  await weigh(20, 1700, 'not felt');
+  expect(await problems(page)).toMatch(/Tray 1, now: cannot be more than the 1600 g/);
+  await weigh(20, 1000, 'cold spot');
+  const table = page.getByRole('region', { name: 'Trays while drying' });
+  expect(await table.innerText()).toMatch(/it still holds \d+\.\d % water[^]*a cold spot was felt/);
+  expect(await page.locator('#seal').innerText()).toContain('Not shown to be dry and safe');
+
+  // dry on to the weight that the sheet expects
+  const expectedG = Number(
+    /Expected dry\s*([\d,]+) g/.exec(await page.locator('#load').innerText())?.[1]?.replace(',', ''),
+  );
+  const trayG = Math.round(600 + expectedG / 4);
+  await weigh(25, trayG + 3, 'dry through');
+  await weigh(27, trayG + 1, 'dry through');
+  expect(await table.locator('tbody tr').allInnerTexts()).toEqual(
+    Array.from({ length: 4 }, () => expect.stringMatching(/dry$/)),
+  );
+  await checkPage(app, batchAddress);
+});
+
+test('it is sealed in 14 servings, but not before it is shown to be safe', async () => {
+  const page = await app.open(batchAddress, { expected: REFUSED });
+  await fill(page, { 'cup.volumeMl': 300, 'cup.netG': 100, servings: 14 });
+  await press(page, 'Note it and propose pouches');
+  const pouches = page.getByRole('region', { name: 'Pouches and absorbers' });
+  const counts = await pouches.locator('tbody tr').evaluateAll((rows) =>
+    rows.map((row) => {
+      const cell = (index: number) => parseInt(row.children[index]?.textContent ?? '', 10);
+      return { pouches: cell(2), servings: cell(3) };
+    }),
+  );
+  expect(counts.reduce((sum, line) => sum + line.pouches * line.servings, 0)).toBe(14);
+
+  await press(page, 'Seal and put on the shelf');
+  expect(await problems(page)).toMatch(/not everything is shown to be safe and dry/);
+  for (const box of await page.locator('#seal .check').getByRole('checkbox').all()) await box.check();
+  await press(page, 'Seal and put on the shelf');
+  await saidOn(page, 'The pouches are on the shelf.');
+  lots = await page.locator('#sealed a[href^="/shelf/T1"]').allInnerTexts();
+  expect(lots).toHaveLength(counts.length);
+  await checkPage(app, batchAddress);
+
+  for (const [index, code] of lots.entries()) {
+    const shelf = await app.open(`/shelf/${code}`);
+    const text = await shelf.locator('main').innerText();
+    expect(text).toContain(`At home\n${counts[index]?.pouches} pouch`);
+    expect(text).toMatch(/sealed\s+\d+\s+outside → shelf\s+–\s+batch T1/);
+    expect(await shelf.getByRole('checkbox', { name: 'celery' }).isChecked()).toBe(true);
+  }
+});
+
+test('its labels are printed, one for each pouch', async () => {
+  const page = await app.open(batchAddress);
+  await page.getByRole('link', { name: 'Print the labels' }).click();
+  await page.waitForURL('**/shelf/labels?*');
+  await page.waitForLoadState('networkidle');
+  const text = (await readPdf(await page.pdf({ preferCSSPageSize: true })))
+    .map((sheet) => sheet.text)
+    .join('\n')
+    .replaceAll(/\s+/g, ' ');
+  for (const code of lots) expect(text).toContain(code);
+  expect(text).toContain('Turkey and barley pot');
+  expect(text).toMatch(/Contains: cereals with gluten[^.]*celery/);
+  expect(text).toMatch(/oxygen absorber/i);
+});
+
+test('a trip is fed from them', async () => {
+  const page = await app.open('/trips/new');
+  await fill(page, { partySize: 2, dayCount: 2, name: 'Two days on barley' });
+  await press(page, 'Plan the trip');
+  await page.waitForURL(/\/trips\/[^/]+\/\w+$/);
+  const trip = path(page).replace(/\/\w+$/, '');
+  const menu = await app.open(`${trip}/menu`);
+  expect(await menu.locator('main').innerText()).toContain('Turkey and barley pot');
+});
+
+test('the kitchen lists all of it; a note on the water moves the next batch', async () => {
+  const page = await app.open('/kitchen');
+  expect(await page.locator('main').innerText()).toMatch(/T1: Turkey and barley pot, sealed on/);
+  await checkPage(app, '/kitchen');
+  await checkPage(app, '/kitchen/batches/new');
+  await checkPage(app, '/kitchen/recipes/new');
+
+  const recipe = await app.open(recipeAddress);
+  const shareOf = async () =>
+    Number(/gets back (\d+) %/.exec(await recipe.locator('#water').innerText())?.[1]);
+  const before = await shareOf();
+  await recipe.locator('#water [name="finding"]').selectOption('some liquid left');
+  await press(recipe, 'Note it', '#water');
+  await saidOn(recipe, 'The note is entered');
+  expect(await shareOf()).toBeLessThan(before);
+  await recipe.getByText('Begin again without these notes').click();
+  await press(recipe, 'Forget the notes');
+  expect(await shareOf()).toBe(before);
+});
