@@ -300,6 +300,12 @@ describe('groceries', () => {
   });
 });
 
+it('water from the tap is no grocery', () => {
+  const water = { composition: { waterG: 100, proteinG: 0, fatG: 0, carbohydrateG: 0 } };
+  const soaked = recipe('rice', { ingredients: [ingredient('rice', 500), ingredient('water', 900, water)] });
+  expect(plan({ recipes: [soaked] }).groceries).toEqual([{ food: 'rice', weightG: 500 }]);
+});
+
 describe('what cannot be dried', () => {
   it('says whether a recipe, a dryer or room on its trays is wanting', () => {
     const why = (changes: Parameters<typeof plan>[0]) => plan(changes).toBuy[0]?.why;
