@@ -117,6 +117,8 @@ export type DryingPlan = {
 };
 
 const HOURS_PER_DAY = 24;
+/** Earlier deadlines that are looked at, the first so many cook days. */
+const MOST_DEADLINES = 40;
 /** From so much water in 100 g on a food is plain water, g; the leanest broth and melon hold less (memory). */
 const PLAIN_WATER_G = 99.5;
 /** Less than this is dust of reckoning, kcal. */
@@ -139,7 +141,7 @@ export function planDrying(input: DryingInput): DryingPlan {
   const readyBy = addDays(departure, -kitchen.readyDaysBefore);
   const cookDays = cookDaysBetween(today, readyBy, kitchen);
 
-  const { runs, credited, open } = schedule(cookDays, input, drying, fitting);
+  const { runs, credited, open } = bestSchedule(cookDays, input, drying, fitting);
   const groceries = groceriesFor(runs.flatMap(({ loads }) => loads));
   const planned = runs
     .map(shownRun)
@@ -206,6 +208,30 @@ type Schedule = {
 };
 
 type Candidate = { readonly run: ScheduledRun; readonly open: OpenNeeds; readonly broughtKcal: number };
+
+/**
+ * A greedy choice may bring less with more time than with less. Where time is short, therefore, what would be done with less of it is looked at too, and done
+ * where it brings more: so a later departure never brings less, as long as it is among the deadlines looked at.
+ */
+function bestSchedule(
+  cookDays: readonly string[],
+  input: DryingInput,
+  dishes: readonly Dish[],
+  fitting: Fitting,
+): Schedule {
+  const lackedKcal = ({ open }: Schedule) =>
+    fitting.needs.reduce((sum, _, line) => sum + open.openKcal(line), 0);
+  let best = schedule(cookDays, input, dishes, fitting);
+  const isShortOfTime = fitting.dishes.some(
+    (suiting, line) => suiting.length > 0 && best.open.openKcal(line) > DUST_KCAL,
+  );
+  if (isShortOfTime)
+    for (let count = Math.min(cookDays.length - 1, MOST_DEADLINES); count > 0; count -= 1) {
+      const earlier = schedule(cookDays.slice(0, count), input, dishes, fitting);
+      if (lackedKcal(earlier) < lackedKcal(best) - DUST_KCAL) best = earlier;
+    }
+  return best;
+}
 
 /** @param cookDays days on which there is time to work, the last of them the last to seal on */
 function schedule(
