@@ -4,6 +4,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { createInterface } from 'node:readline';
+import { AxeBuilder } from '@axe-core/playwright';
 import { chromium, type Browser, type BrowserContext, type Page } from 'playwright';
 import { afterAll, afterEach, beforeAll, expect } from 'vitest';
 import { findChromium } from '../../src/tooling/chromium.ts';
@@ -12,6 +13,7 @@ import { ROOT } from '../../src/tooling/run.ts';
 const CHROMIUM_ARGS = ['--no-sandbox', '--disable-background-networking', '--disable-quic'];
 export const PHONE_PX = 360;
 export const DESK_PX = 1280;
+const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 
 /** A file of the project, for uploads and reading. */
 export const projectFile = (...parts: string[]): string => path.join(ROOT, ...parts);
@@ -124,4 +126,28 @@ export async function newDemoTrip({ origin }: Session): Promise<string> {
     redirect: 'manual',
   });
   return new URL(response.headers.get('location') ?? '', origin).pathname;
+}
+
+/** What axe finds wrong: the rule, and where. */
+export async function barriers(page: Page): Promise<string[]> {
+  const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
+  return violations.flatMap(({ id, nodes }) =>
+    nodes.map(({ target, failureSummary }) => `${id} ${target.join(' ')}: ${failureSummary}`),
+  );
+}
+
+/** By how much the page is wider than the window, px. */
+export const tooWide = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+/** Opens a page on a phone and on a desk: no barrier, nothing wider than the window, one first heading, a title. */
+export async function checkPage(app: Session, address: string): Promise<void> {
+  const page = await app.open(address, { widthPx: PHONE_PX });
+  for (const width of [PHONE_PX, DESK_PX]) {
+    await page.setViewportSize({ width, height: 900 });
+    expect(await barriers(page), `${address} at ${width} px`).toEqual([]);
+    expect(await tooWide(page), `${address} at ${width} px is wider than the window, by px`).toBe(0);
+  }
+  expect(await page.getByRole('heading', { level: 1 }).count(), `${address}: first headings`).toBe(1);
+  expect(await page.title()).toContain('Ridgelarder');
 }

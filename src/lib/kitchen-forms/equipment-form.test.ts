@@ -8,7 +8,7 @@ import {
   kitchenFields,
   kitchenLabel,
   readKitchenPart,
-  STORAGE_ROWS,
+  STORAGE_TABLES,
   usualOfLine,
   type KitchenPart,
 } from './equipment-form.ts';
@@ -153,7 +153,7 @@ describe('readKitchenPart', () => {
   });
 
   it('reads the storage table by its cells; an empty one is no line', () => {
-    const [lean, , fatty] = STORAGE_ROWS[1]!.rows[0]!.fields as [string, string, string];
+    const [lean, , fatty] = STORAGE_TABLES[1]!.groups[0]!.rows[0]!.fields as [string, string, string];
     expect(kitchenLabel(fatty)).toBe('Months, dehydrated, foil pouch, with absorber, fatty');
     const { kitchen } = read({ [lean]: [''], [fatty]: ['7'] }, 'keeping');
     const here = kitchen?.storage.filter(

@@ -85,7 +85,7 @@ const DRYER_FIELDS: FieldsOf<Dryer> = {
   expectedBatches: {
     label: 'Batches it is to last',
     kind: 'number',
-    hint: 'Its price is shared among them.',
+    hint: 'They share its price (common practice).',
   },
 };
 
@@ -202,7 +202,7 @@ export const FIGURES = {
     label: 'Temperature where the shelf stands',
     kind: 'number',
     quantity: 'temperature',
-    hint: 'That of a warm week, not of the best day. A room (common practice).',
+    hint: 'Take that of a warm week. The usual one is that of a room (common practice).',
   },
   electricityMinorPerKwh: {
     label: 'Electricity',
@@ -232,17 +232,20 @@ const STORAGE_KEYS: readonly StorageKey[] = PROCESSES.flatMap((process) =>
   ),
 );
 const monthsField = (line: number) => `storage[${line}].months`;
-const packing = ({ barrier, absorber }: StorageKey) =>
-  `${barrier}, ${absorber ? 'with' : 'without'} absorber`;
-
-/** The storage table as rows: what the food is kept in, and the field of each class of fat. */
-export const STORAGE_ROWS = PROCESSES.map((process) => ({
+/** The storage table by way of drying and absorber: a row for each barrier, with the fields of the classes of fat. */
+export const STORAGE_TABLES = PROCESSES.map((process) => ({
   process,
-  rows: STORAGE_KEYS.flatMap((key, line) =>
-    key.process === process && key.fatClass === FAT_CLASSES[0]
-      ? [{ label: packing(key), fields: FAT_CLASSES.map((_, offset) => monthsField(line + offset)) }]
-      : [],
-  ),
+  groups: [true, false].map((absorber) => ({
+    absorber,
+    rows: BARRIERS.map((barrier) => ({
+      barrier,
+      fields: STORAGE_KEYS.flatMap((key, line) =>
+        key.process === process && key.absorber === absorber && key.barrier === barrier
+          ? [monthsField(line)]
+          : [],
+      ),
+    })),
+  })),
 }));
 /** What the classes of fat mean. */
 export const FAT_CLASS_HINT = `Fat in the dry matter: lean up to ${FAT_LIMITS[0] * 100} %, middling up to ${FAT_LIMITS[1] * 100} %, fatty above.`;
@@ -258,7 +261,8 @@ export function kitchenLabel(field: string): string {
       .filter(Boolean)
       .join(', ');
   const key = list === 'storage' ? STORAGE_KEYS[Number(index)] : undefined;
-  if (key) return `Months, ${key.process}, ${packing(key)}, ${key.fatClass}`;
+  if (key)
+    return `Months, ${key.process}, ${key.barrier}, ${key.absorber ? 'with' : 'without'} absorber, ${key.fatClass}`;
   const [, process, figure = ''] = /^processes\.([\w-]+)\.(\w+)$/.exec(field) ?? [];
   if (process !== undefined)
     return `${PROCESS_FIELDS[figure as keyof ProcessFigures]?.label ?? figure}, ${process}`;

@@ -33,7 +33,7 @@ export const load: PageServerLoad = async ({ locals: { app }, url }) => {
     ownCount: own.length,
     tableCount: all.length - own.length,
     leftOut: refused,
-    maxMB: MAX_FILE_BYTES / 1_000_000,
+    maxBytes: MAX_FILE_BYTES,
   };
 };
 
