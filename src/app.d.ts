@@ -4,6 +4,8 @@ declare global {
   namespace App {
     interface Locals {
       app: Ridgelarder;
+      /** The request came in where pages can only be read. */
+      readsOnly: boolean;
     }
   }
 }

@@ -1,9 +1,13 @@
-import type { Handle, HandleServerError } from '@sveltejs/kit';
+import { error, type Handle, type HandleServerError } from '@sveltejs/kit';
 import { app, closeApp } from '$lib/server/app';
 import { UserError } from '$lib/server/errors';
+import { READING_HEADER } from '$lib/server/reading';
 import { toHttpError } from '$lib/server/to-http-error';
 
 export const handle: Handle = async ({ event, resolve }) => {
+  event.locals.readsOnly = event.request.headers.has(READING_HEADER);
+  if (event.locals.readsOnly && !['GET', 'HEAD'].includes(event.request.method))
+    error(403, 'From this address, pages can be read and nothing else.');
   event.locals.app = await app().catch(toHttpError);
   return resolve(event);
 };

@@ -7,6 +7,7 @@ import {
 } from 'node:http';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { forReaders, problemWithAddress } from './readers.ts';
 import { ROOT } from './run.ts';
 
 const HOST = '127.0.0.1';
@@ -16,21 +17,27 @@ const LARGEST_UPLOAD = '80M';
 /** Requests that still run this long after the stop are cut off. */
 const PATIENCE_MS = 5000;
 
-export type Running = { readonly origin: string; readonly port: number; stop(): Promise<void> };
+export type Running = {
+  readonly origin: string;
+  readonly port: number;
+  /** Where phones can read, where that was asked for. */
+  readonly readersOrigin?: string;
+  stop(): Promise<void>;
+};
 
 /** @returns whether the server now listens on `port`; `false` where another program has it. */
-function listen(server: Server, port: number): Promise<boolean> {
+function listen(server: Server, port: number, host: string): Promise<boolean> {
   return new Promise((resolve, reject) => {
     server.once('error', (error: NodeJS.ErrnoException) =>
       error.code === 'EADDRINUSE' ? resolve(false) : reject(error),
     );
-    server.listen(port, HOST, () => resolve(true));
+    server.listen(port, host, () => resolve(true));
   });
 }
 
-async function listenOnFree(server: Server, wanted: number): Promise<number> {
+async function listenOnFree(server: Server, wanted: number, host = HOST): Promise<number> {
   for (let port = wanted; port < wanted + PORTS_TRIED; port++) {
-    if (await listen(server, port)) {
+    if (await listen(server, port, host)) {
       const address = server.address();
       return address !== null && typeof address === 'object' ? address.port : port;
     }
@@ -53,29 +60,45 @@ function atOwnAddress(origin: string, handler: RequestListener): RequestListener
 }
 
 /**
- * Serves the built app on 127.0.0.1.
+ * Serves the built app on 127.0.0.1, and for reading at another address of this machine where one is given.
  *
  * @param wanted the port to listen on; where it is taken, the next free one; 0 for any
- * @throws where no port is free
+ * @param readersAt an IPv4 address of this machine
+ * @throws where no port is free, or the other address is none of this machine
  */
-export async function serve(wanted: number): Promise<Running> {
+export async function serve(wanted: number, readersAt?: string): Promise<Running> {
+  const problem = readersAt === undefined ? undefined : problemWithAddress(readersAt);
+  if (problem) throw new Error(problem);
   const server = createServer();
   const port = await listenOnFree(server, wanted);
   const origin = `http://${HOST}:${port}`;
+  const servers = [server];
+  let readersOrigin: string | undefined;
+  if (readersAt !== undefined) {
+    const readers = createServer();
+    readersOrigin = `http://${readersAt}:${await listenOnFree(readers, port, readersAt)}`;
+    servers.push(readers);
+  }
   // The handler reads its settings from the environment when it is loaded, so it is loaded after the port is known.
-  Object.assign(process.env, { ORIGIN: origin, BODY_SIZE_LIMIT: LARGEST_UPLOAD, RIDGELARDER_ROOT: ROOT });
+  Object.assign(process.env, {
+    ORIGIN: origin,
+    BODY_SIZE_LIMIT: LARGEST_UPLOAD,
+    RIDGELARDER_ROOT: ROOT,
+    RIDGELARDER_READERS_ORIGIN: readersOrigin ?? '',
+  });
   const build: { handler: RequestListener } = await import(
     pathToFileURL(path.join(ROOT, 'build/handler.js')).href
   );
   server.on('request', atOwnAddress(origin, build.handler));
+  if (readersOrigin !== undefined) servers[1]?.on('request', forReaders(readersOrigin, build.handler));
 
   const stop = async () => {
-    const closed = new Promise((resolve) => server.close(resolve));
-    server.closeIdleConnections();
-    setTimeout(() => server.closeAllConnections(), PATIENCE_MS).unref();
-    await closed;
+    const closed = servers.map((open) => new Promise((resolve) => open.close(resolve)));
+    servers.forEach((open) => open.closeIdleConnections());
+    setTimeout(() => servers.forEach((open) => open.closeAllConnections()), PATIENCE_MS).unref();
+    await Promise.all(closed);
     // The app closes its database on this event of SvelteKit's Node server.
     process.emit('sveltekit:shutdown' as never, 'SIGTERM' as never);
   };
-  return { origin, port, stop };
+  return { origin, port, ...(readersOrigin !== undefined && { readersOrigin }), stop };
 }

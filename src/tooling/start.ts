@@ -17,7 +17,7 @@ if (!Number.isInteger(wanted) || wanted < 0 || wanted > 65_535)
 
 if (!ensureBuilt()) fail('The build failed; the reason stands above.');
 
-const running = await serve(wanted).catch((error: unknown) =>
+const running = await serve(wanted, process.env['RIDGELARDER_READERS'] || undefined).catch((error: unknown) =>
   fail(error instanceof Error ? error.message : String(error)),
 );
 // The first request opens the database and migrates it where it is of an older version.
@@ -25,5 +25,9 @@ await fetch(running.origin);
 if (wanted !== 0 && running.port !== wanted)
   console.log(`Port ${wanted} is taken, so this is ${running.port}.`);
 console.log(`Ridgelarder is at ${running.origin}  (Ctrl-C stops it)`);
+if (running.readersOrigin !== undefined)
+  console.log(
+    `Phones of this network can read pouches and trail cards at ${running.readersOrigin}, and change nothing.`,
+  );
 
 for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => void running.stop());

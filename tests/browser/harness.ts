@@ -21,6 +21,8 @@ export const projectFile = (...parts: string[]): string => path.join(ROOT, ...pa
 export type Session = {
   /** Address of the app, without a slash at the end. */
   readonly origin: string;
+  /** Where pages can only be read, if the environment asks for it. */
+  readonly readersOrigin: string;
   /**
    * Opens a window of its own on the app. What its console reports as an error fails the test.
    *
@@ -36,17 +38,23 @@ export type Session = {
 /**
  * For the head of a test file: starts the built app as `npm start` does, on a free port with an empty data folder, and a
  * browser; ends both after the last test. After each test it closes the windows and fails on any console error.
+ *
+ * @param environment variables that the app is started with
  */
-export function startApp(): Session {
+export function startApp(environment: Readonly<Record<string, string>> = {}): Session {
   const folder = mkdtempSync(path.join(tmpdir(), 'ridgelarder-browser-'));
   let server: ChildProcess;
   let browser: Browser;
   let origin = '';
+  let readersOrigin = '';
   let contexts: BrowserContext[] = [];
   let errors: string[] = [];
 
   beforeAll(async () => {
-    [{ server, origin }, browser] = await Promise.all([startServer(folder), startBrowser()]);
+    [{ server, origin, readersOrigin }, browser] = await Promise.all([
+      startServer(folder, environment),
+      startBrowser(),
+    ]);
   }, 240_000);
 
   afterEach(async () => {
@@ -68,6 +76,9 @@ export function startApp(): Session {
   return {
     get origin() {
       return origin;
+    },
+    get readersOrigin() {
+      return readersOrigin;
     },
     async open(address, { widthPx = DESK_PX, expected, scripts = true } = {}) {
       const context = await browser.newContext({
@@ -105,15 +116,21 @@ async function startBrowser(): Promise<Browser> {
   return chromium.launch({ executablePath, args: CHROMIUM_ARGS });
 }
 
-async function startServer(dataFolder: string): Promise<{ server: ChildProcess; origin: string }> {
+async function startServer(
+  dataFolder: string,
+  environment: Readonly<Record<string, string>>,
+): Promise<{ server: ChildProcess; origin: string; readersOrigin: string }> {
   const server = spawn(process.execPath, [projectFile('src/tooling/start.ts')], {
     cwd: ROOT,
-    env: { ...process.env, PORT: '0', RIDGELARDER_DATA: dataFolder },
+    env: { ...process.env, ...environment, PORT: '0', RIDGELARDER_DATA: dataFolder },
     stdio: ['ignore', 'pipe', 'inherit'],
   });
+  let origin = '';
   for await (const line of createInterface({ input: server.stdout })) {
-    const address = /Ridgelarder is at (\S+)/.exec(line)?.[1];
-    if (address) return { server, origin: address };
+    origin ||= /Ridgelarder is at (\S+)/.exec(line)?.[1] ?? '';
+    const readersOrigin = /Phones .* at (\S+),/.exec(line)?.[1] ?? '';
+    if (origin && (readersOrigin || !environment['RIDGELARDER_READERS']))
+      return { server, origin, readersOrigin };
   }
   throw new Error('The app ended before it said where it is.');
 }

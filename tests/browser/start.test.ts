@@ -1,8 +1,12 @@
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
 import { expect, test } from 'vitest';
-import { projectFile, startApp } from './harness.ts';
+import { newDemoTrip, projectFile, startApp } from './harness.ts';
 import { readFileSync } from 'node:fs';
 
-const app = startApp();
+/** Another address of this machine, in place of one in the network. */
+const READERS_AT = '127.0.0.2';
+const app = startApp({ RIDGELARDER_READERS: READERS_AT });
 
 test('the address answers, under its own name only', async () => {
   const page = await app.open('/');
@@ -39,4 +43,50 @@ test('plans over HTTP', async () => {
   expect(await bad.json()).toMatchObject({ problems: [{ field: 'trip.dayCount' }] });
 
   expect((await post({ trip, stock: 'x'.repeat(17_000_000) })).status).toBe(413);
+});
+
+test('at the address for readers, lots and trail cards are read, and nothing else', async () => {
+  const trip = (await newDemoTrip(app)).replace(/\/\w+$/, '');
+  const readers = app.readersOrigin;
+  expect(new URL(readers).hostname).toBe(READERS_AT);
+
+  const lot = await app.open(`${readers}/shelf/D02`);
+  const text = await lot.locator('main').innerText();
+  expect(text).toMatch(/Bean chilli with beef[^]*At home[^]*Water for a serving[^]*Allergens/);
+  expect(await lot.locator('form, nav').count()).toBe(0);
+  const card = await app.open(`${readers}${trip}/card`);
+  expect(await card.locator('main').innerText()).toContain('Day 1');
+
+  for (const path of [
+    '/',
+    '/shelf',
+    '/shelf/new',
+    '/settings',
+    '/kitchen',
+    `${trip}/party`,
+    `${trip}/trip.json`,
+  ])
+    expect((await fetch(readers + path)).status, path).toBe(403);
+  const post = await fetch(`${readers}/shelf/D02?/discard`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/x-www-form-urlencoded', origin: readers },
+    body: 'discarded=1&discardReason=x',
+  });
+  expect(post.status).toBe(403);
+
+  // the QR codes of the labels lead there
+  const labels = await app.open('/shelf/labels?code=D02');
+  expect(await labels.locator('[name="address"]').getAttribute('placeholder')).toContain(readers);
+});
+
+test('an address that this machine does not have is named before anything starts', async () => {
+  const program = spawn(process.execPath, [projectFile('src/tooling/start.ts')], {
+    env: { ...process.env, PORT: '0', RIDGELARDER_READERS: '203.0.113.7' },
+    stdio: ['ignore', 'ignore', 'pipe'],
+  });
+  let said = '';
+  program.stderr.on('data', (piece) => (said += piece));
+  const [code] = await once(program, 'exit');
+  expect(code).toBe(1);
+  expect(said).toMatch(/RIDGELARDER_READERS is "203\.0\.113\.7", which is no IPv4 address of this machine/);
 });

@@ -1,5 +1,6 @@
 import { isLoopback, readLabels } from '$lib/label-sheets/label-request.ts';
 import { makeSheets } from '$lib/label-sheets/label-sheets.ts';
+import { readersOrigin } from '$lib/server/reading.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
 import type { PageServerLoad } from './$types';
 
@@ -8,7 +9,8 @@ const LOTS_LISTED = 200;
 
 export const load: PageServerLoad = async ({ locals: { app }, parent, url }) => {
   const [{ shown }, lots] = await Promise.all([parent(), app.shelf.listLots()]).catch(toHttpError);
-  const read = readLabels(url.searchParams, lots, shown.unitSystem, url.origin);
+  const address = readersOrigin() ?? url.origin;
+  const read = readLabels(url.searchParams, lots, shown.unitSystem, address);
   const chosen = new Set(read.chosen);
   const newest = lots
     .filter(({ code, pouches }) => pouches > 0 || chosen.has(code))
@@ -22,7 +24,7 @@ export const load: PageServerLoad = async ({ locals: { app }, parent, url }) => 
       .slice(0, Math.max(LOTS_LISTED, chosen.size))
       .map(({ code, recipe, pouches }) => ({ code, recipe, pouches })),
     isEmpty: lots.length === 0,
-    origin: url.origin,
+    origin: address,
     isLoopback: read.request !== undefined && isLoopback(read.request.address),
     made: read.request && makeSheets(read.request, shown.unitSystem),
   };
