@@ -33,6 +33,6 @@ it('finds any code again, and none leads to a page of its own', () => {
       },
     ),
   );
-  for (const word of ['new', 'import', 'labels', 'export.csv', 'lots.json'])
+  for (const word of ['new', 'import', 'labels', 'pictures', 'export.csv', 'lots.json'])
     expect(lotHref(word)).not.toBe(`/shelf/${word}`);
 });

@@ -1,5 +1,5 @@
 /** Words that have a page of their own beside the lots, and dots, which a browser takes for a folder. */
-const TAKEN = ['new', 'import', 'labels', 'export.csv', 'lots.json', '.', '..'];
+const TAKEN = ['new', 'import', 'labels', 'pictures', 'export.csv', 'lots.json', '.', '..'];
 
 /** @returns the address of the page of a lot. A code that would lead elsewhere gets a tilde before it. */
 export function lotHref(code: string): string {

@@ -12,7 +12,7 @@ import { READING_HEADER } from '../lib/server/reading.ts';
 const READABLE = [
   /^\/_app\//,
   /^\/[\w-]+\.(?:svg|png|webmanifest)$/,
-  /^\/shelf\/(?!(?:new|import|labels|export\.csv|lots\.json)(?:\/|$))[^/]+(?:\/__data\.json)?$/,
+  /^\/shelf\/(?!(?:new|import|labels|pictures|export\.csv|lots\.json)(?:\/|$))[^/]+(?:\/__data\.json)?$/,
   /^\/trips\/[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}\/card(?:\/__data\.json)?$/,
 ];
 

@@ -47,6 +47,7 @@ describe('with the demo', () => {
     '/',
     '/shelf',
     '/shelf/D01',
+    '/shelf/pictures',
     '/shelf/labels?code=D01&code=D02',
     '/shelf/labels?code=X',
     '/trips',
