@@ -51,6 +51,7 @@ describe('with the demo', () => {
     '/shelf/labels?code=D01&code=D02',
     '/shelf/labels?code=X',
     '/trips',
+    '/trips/compare',
     '/settings',
   ])('%s', (address) => checkPage(app, address));
   test.each(OF_A_TRIP)('%s of a trip', (page) => checkPage(app, `${trip}/${page}`));

@@ -1,0 +1,70 @@
+import type { TripPlan } from '../planning/model/trip-plan.ts';
+import { MEAL_KINDS, type MealKind } from '../planning/model/words.ts';
+import type { Quantity } from '../planning/units/show.ts';
+import { standingOf } from './standing.ts';
+
+/** One figure of two trips. */
+export type ComparedFigure = {
+  readonly label: string;
+  readonly a: number | undefined;
+  readonly b: number | undefined;
+  /** How it is shown; `count` for a bare number, `money` for minor units. */
+  readonly as: Quantity | 'count' | 'money';
+};
+
+/** A meal at which the two trips open different pouches. */
+export type ComparedMeal = {
+  readonly day: number;
+  readonly meal: MealKind;
+  /** "2 × Bean chilli (D02)", in words; empty where the trip opens nothing or has no such meal. */
+  readonly a: readonly string[];
+  readonly b: readonly string[];
+};
+
+export type Comparison = {
+  readonly figures: readonly ComparedFigure[];
+  readonly meals: readonly ComparedMeal[];
+  /** Meals at which both open the same. */
+  readonly alike: number;
+};
+
+/** Two trips side by side, usually one and its copy with something changed. */
+export function compareTrips(a: TripPlan, b: TripPlan): Comparison {
+  const figure = (
+    label: string,
+    as: ComparedFigure['as'],
+    of: (plan: TripPlan) => number | undefined,
+  ): ComparedFigure => ({ label, a: of(a), b: of(b), as });
+  const walking = (plan: TripPlan) => plan.legs.reduce((sum, { walkingH }) => sum + walkingH, 0);
+
+  const opened = (plan: TripPlan, day: number, meal: MealKind): string[] =>
+    (plan.menu.meals.find((other) => other.day === day && other.meal === meal)?.opened ?? [])
+      .map(({ pouches, recipe, code }) => `${pouches} × ${recipe} (${code})`)
+      .sort();
+  const days = Math.max(a.demand.length, b.demand.length);
+  const meals = Array.from({ length: days }, (_, index) => index + 1).flatMap((day) =>
+    MEAL_KINDS.map((meal): ComparedMeal => ({ day, meal, a: opened(a, day, meal), b: opened(b, day, meal) })),
+  );
+  const some = meals.filter((meal) => meal.a.length > 0 || meal.b.length > 0);
+  const different = some.filter((meal) => meal.a.join('\n') !== meal.b.join('\n'));
+  return {
+    figures: [
+      figure('Days', 'count', (plan) => plan.demand.length),
+      figure('Eaters', 'count', (plan) => plan.carry.packs.length),
+      figure('Walking, h', 'count', (plan) => Number(walking(plan).toFixed(1))),
+      figure('Energy needed', 'energy', (plan) => plan.totals.targetKcal),
+      figure('Energy eaten', 'energy', (plan) => plan.totals.eatenKcal),
+      figure('Missing', 'energy', (plan) => plan.shortfall.missingKcal),
+      figure('Pouches', 'count', (plan) => plan.totals.pouches),
+      figure('Food', 'pack', (plan) => plan.totals.foodG),
+      figure('Packaging', 'food', (plan) => plan.totals.packagingG),
+      figure('Fuel with containers', 'food', (plan) => plan.totals.fuelGrossG),
+      figure('Heaviest pack of day 1', 'pack', (plan) => standingOf(plan).heaviest?.peakG),
+      figure('Most water at once', 'water', (plan) => plan.water.peakMl),
+      figure('Cost of the pouches, as far as known', 'money', (plan) => plan.totals.costMinor),
+      figure('To mend', 'count', (plan) => plan.notices.filter(({ level }) => level === 'wrong').length),
+    ],
+    meals: different,
+    alike: some.length - different.length,
+  };
+}
