@@ -65,6 +65,7 @@ function underWay(
       ...(allergens && { allergens: [...allergens] }),
       diets: [...totals.diets],
     },
-    energyKcal: dry.servingKcal * dry.servings,
+    // trays entered too heavy bring no more than was cooked
+    energyKcal: Math.min(totals.energyKcal, dry.servingKcal * dry.servings),
   };
 }

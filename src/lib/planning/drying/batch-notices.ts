@@ -1,8 +1,10 @@
 import type { Batch } from '../model/batch.ts';
 import type { Kitchen } from '../model/kitchen.ts';
+import { showBoth } from '../units/both.ts';
 import type { BatchFigures } from './batch-sheet.ts';
 import type { FillSheet } from './fill-pouches.ts';
 import type { SafetyStep } from './safety-steps.ts';
+import { trueVolumeMl } from './true-volume.ts';
 
 /** `wrong` needs mending, `caution` needs care, `note` explains. */
 export type SheetNotice = {
@@ -18,12 +20,14 @@ const WEIGHING_SLACK = 0.02;
  * What the cook should know, at the step where it matters.
  *
  * @param fills `undefined` where no pouch holds a serving
+ * @param today calendar date
  */
 export function batchNotices(
   batch: Batch,
   kitchen: Kitchen,
   { totals, load, dryness, dry, steep }: BatchFigures,
   fills: readonly FillSheet[] | undefined,
+  today: string,
 ): SheetNotice[] {
   const { recipe, dryer } = batch;
   const { servings } = dry;
@@ -32,12 +36,21 @@ export function batchNotices(
   const say = (level: SheetNotice['level'], step: SheetNotice['step'], text: string) =>
     notices.push({ level, step, text });
 
+  totals.problems.forEach(({ field, message }) =>
+    say('wrong', 'cook', `The recipe, ${FIELD_WORDS[field] ?? field}: it ${message}.`),
+  );
   totals.doubts.forEach(({ food, reason }) => say('caution', 'cook', `${food}: ${reason}.`));
   if (totals.fatClass === 'fatty')
     say(
       'caution',
       'cook',
       `Fat is ${percent(totals.parts.fatG / totals.solidsG)} of the dry matter. Fat neither dries nor keeps: it turns rancid first and can leave the tray wet. Pour or rinse it off, choose leaner pieces, or plan to eat it soon.`,
+    );
+  if (batch.trays.length > 0 && batch.cookedOn > today)
+    say(
+      'wrong',
+      'cook',
+      `It is on the trays, but cooked on ${batch.cookedOn}, which is still to come. Check the date.`,
     );
   if (totals.unpriced.length > 0)
     say('note', 'cook', `No price is known of ${totals.unpriced.join(', ')}, so the cost is too low.`);
@@ -53,20 +66,21 @@ export function batchNotices(
       'load',
       `The dish was not weighed when cooked. By its cooking yield it came to ${grams(totals.cookedG)}, so the ${grams(load.wetG)} on the trays count as ${percent(load.share)} of it. If all of it is on the trays, enter its weight.`,
     );
-  load.trays.forEach(({ tooHeavy, tooDeep, wetG: trayWetG, depthMm }, index) => {
-    if (tooHeavy)
-      say(
-        'caution',
-        'load',
-        `Tray ${index + 1} holds ${grams(trayWetG)}, more than the ${grams(dryer.trayLimitG)} that it takes. It will dry late or not through.`,
-      );
-    else if (tooDeep)
-      say(
-        'caution',
-        'load',
-        `Tray ${index + 1} lies ${depthMm.toFixed(0)} mm deep, more than ${dryer.depthLimitMm} mm. It will dry late or not through.`,
-      );
-  });
+  const loads = load.trays.map((tray, index) => ({ ...tray, number: index + 1 }));
+  const heavy = loads.filter(({ tooHeavy }) => tooHeavy);
+  if (heavy.length > 0)
+    say(
+      'caution',
+      'load',
+      `More is on a tray than the ${grams(dryer.trayLimitG)} that it takes: ${heavy.map(({ number, wetG }) => `tray ${number} with ${grams(wetG)}`).join(', ')}. It will dry late or not through.`,
+    );
+  const deep = loads.filter(({ tooDeep, tooHeavy }) => tooDeep && !tooHeavy);
+  if (deep.length > 0)
+    say(
+      'caution',
+      'load',
+      `The food lies deeper than ${dryer.depthLimitMm} mm: ${deep.map(({ number, depthMm }) => `${depthMm.toFixed(0)} mm on tray ${number}`).join(', ')}. It will dry late or not through.`,
+    );
   if (batch.trays.length === 0 && load.traysNeeded > dryer.trayCount)
     say(
       'caution',
@@ -79,6 +93,12 @@ export function batchNotices(
       'note',
       'portion',
       'No cup of the dry food has been weighed, so its volume is a usual one. Weigh one before you choose pouches.',
+    );
+  else if (dry.servingMl < trueVolumeMl(dry.servingParts))
+    say(
+      'wrong',
+      'portion',
+      'The cup weighs more than it could if it were filled without any air. Check its weight and its volume.',
     );
   if (recipe.waterKind !== 'none' && recipe.stirAfterMin && steep.stirAfterMin === undefined)
     say(
@@ -109,11 +129,14 @@ export function batchNotices(
         : `${tidy(servings - inPouches)} of ${tidy(servings)} servings are in no pouch.`,
     );
   fills?.forEach(({ fill, name, fits, neededMl, absorbedMl, oxygenMl }) => {
-    if (fill.servings > fits)
+    const isFull = oxygenMl <= 0;
+    if (isFull || fill.servings > fits)
       say(
-        'caution',
+        isFull ? 'wrong' : 'caution',
         'portion',
-        `${tidy(fill.servings)} to a pouch do not fit into ${name} with the headspace; servings that fit: ${fits}.`,
+        isFull
+          ? `${tidy(fill.servings)} servings are more than ${name} can hold; servings that fit: ${fits}.`
+          : `${tidy(fill.servings)} to a pouch do not fit into ${name} with the headspace; servings that fit: ${fits}.`,
       );
     if (absorbedMl < neededMl)
       say(
@@ -134,10 +157,17 @@ export function batchNotices(
   return notices;
 }
 
+const FIELD_WORDS: Readonly<Record<string, string>> = {
+  ingredients: 'ingredients',
+  fatDrainedG: 'fat poured off',
+  cookingYield: 'cooking yield',
+  cookedG: 'weight of the cooked dish',
+};
+
 /** Servings in all pouches together. */
 export const servingsIn = (fills: readonly FillSheet[]): number =>
   fills.reduce((sum, { fill }) => sum + fill.servings * fill.pouches, 0);
 
 const tidy = (value: number): string => String(Number(value.toFixed(2)));
-const grams = (value: number): string => `${value.toFixed(0)} g`;
+const grams = (value: number): string => showBoth(value, 'food');
 const percent = (value: number): string => `${(value * 100).toFixed(0)} %`;

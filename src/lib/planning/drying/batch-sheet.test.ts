@@ -169,12 +169,23 @@ describe('a batch that cannot be sealed', () => {
     [
       'heavier on the trays than cooked',
       { cookedG: 3000 },
-      '4000 g on the trays, more than the 3000 g that were cooked',
+      '4,000 g (141.1 oz) on the trays, more than the 3,000 g (105.8 oz) that were cooked',
     ],
     [
       'with more packed than was dry',
       { packedG: 2000 },
-      '2000 g of dry food to be packed are more than the 1224 g',
+      '2,000 g (70.5 oz) of dry food to be packed are more than the 1,224 g',
+    ],
+    ['cooked on a day to come', { cookedOn: '2030-01-01' }, 'cooked on 2030-01-01, which is still to come'],
+    [
+      'with a cup heavier than food without air',
+      { cup: { volumeMl: 240, netG: 500 } },
+      'The cup weighs more than it could',
+    ],
+    [
+      'with more in a pouch than it can hold',
+      { fills: [fill({ servings: 11, pouches: 1, pouch: { ...JAR, volumeMl: 300 } })] },
+      '11 servings are more than jar can hold',
     ],
     ['in no pouch', { fills: [] }, 'No pouch is chosen.'],
     [
@@ -261,15 +272,17 @@ describe('before the trays are loaded', () => {
     });
     const twice = sheet({ trays: [], weighings: [], timesCooked: 2 });
     expect(twice.load).toMatchObject({ traysNeeded: 8, evenlyG: 1100, capacityG: 4400 });
-    expect(texts(twice, 'caution').join()).toContain('8000 g fill 8 trays; "freeze dryer" has 4');
+    expect(texts(twice, 'caution').join()).toContain('8,000 g (282.2 oz) fill 8 trays; "freeze dryer" has 4');
   });
 
   it('and after, warns of trays too heavy or too deep', () => {
     const light = exampleRecipe({ bulkGPerMl: 0.5 });
     const tray = (loadedG: number) => ({ trays: [{ loadedG }], weighings: [] });
-    expect(texts(sheet(tray(1200)), 'caution').join()).toContain('Tray 1 holds 1200 g, more than the 1100 g');
+    expect(texts(sheet(tray(1200)), 'caution').join()).toContain(
+      'than the 1,100 g (38.8 oz) that it takes: tray 1 with 1,200 g (42.3 oz).',
+    );
     expect(texts(sheet({ ...tray(1000), recipe: light }), 'caution').join()).toContain(
-      'Tray 1 lies 22 mm deep, more than 19 mm',
+      'deeper than 19 mm: 22 mm on tray 1',
     );
   });
 

@@ -89,7 +89,7 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
     cost: costOf(batch, kitchen, totals, load.share, dry, run, fills ?? []),
     allergens: allergensOf(totals, batch.allergens),
   };
-  const notices = batchNotices(batch, kitchen, figures, fills);
+  const notices = batchNotices(batch, kitchen, figures, fills, sealedOn);
   return {
     ...figures,
     fills: fills ?? [],

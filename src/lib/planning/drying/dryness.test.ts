@@ -118,7 +118,7 @@ describe('a tray', () => {
     ).toMatchObject({ nowG: 306, lossPerH: 0, open: [] });
   });
 
-  it('lighter than its dry matter is doubted', () => {
+  it('lighter than its dry matter is doubted, and not taken for dry', () => {
     expect(
       judged([
         [24, 495],
@@ -130,7 +130,13 @@ describe('a tray', () => {
         [24, 450],
         [26, 450],
       ]).doubts.join(),
-    ).toContain('250 g, less than the dry matter that the recipe gives it, 300 g');
+    ).toContain('250 g (8.8 oz), less than the dry matter that the recipe gives it, 300 g');
+    expect(
+      open([
+        [24, 450],
+        [26, 450],
+      ]),
+    ).toContain('its weight shows nothing');
   });
 
   it('of nothing but water leaves no number undefined', () => {

@@ -1,5 +1,6 @@
 import type { Batch, TrayFeel } from '../model/batch.ts';
 import type { ProcessFigures } from '../model/kitchen.ts';
+import { showBoth } from '../units/both.ts';
 import { dryWeightG, moistureAt } from './mass-balance.ts';
 
 export type TrayDryness = {
@@ -86,10 +87,12 @@ export function judgeDryness(
     if (last && feel === 'not felt') open.push('nobody has felt it through');
     if (feel === 'cold spot') open.push('a cold spot was felt: ice or water is left there');
     if (feel === 'damp or soft spot') open.push('a damp or soft spot was felt');
-    if (last && moistureAt(wetG, moisture, nowG) < -MOISTURE_UNSURE / (1 - moisture))
+    if (last && moistureAt(wetG, moisture, nowG) < -MOISTURE_UNSURE / (1 - moisture)) {
+      open.push('it weighs less than its dry matter can, so its weight shows nothing');
       doubts.push(
-        `Tray ${index + 1} weighs ${nowG.toFixed(0)} g, less than the dry matter that the recipe gives it, ${(wetG * (1 - moisture)).toFixed(0)} g. Check the tray's own weight, the scale, and the water of the ingredients.`,
+        `Tray ${index + 1} weighs ${showBoth(nowG, 'food')}, less than the dry matter that the recipe gives it, ${showBoth(wetG * (1 - moisture), 'food')}. Check the tray's own weight, the scale, and the water of the ingredients.`,
       );
+    }
     return {
       wetG,
       nowG,

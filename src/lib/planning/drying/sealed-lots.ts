@@ -23,9 +23,6 @@ export function sealedLots(
   const { totals, dry, water, steep, allergens, cost } = figures;
   const missingKeeping = fills.filter((fill) => !fill.keeping && batch.bestBefore === undefined);
   const blocks = [
-    ...totals.problems.map(
-      ({ field, message }) => `The recipe, ${FIELD_WORDS[field] ?? field}: it ${message}.`,
-    ),
     ...(batch.trays.length === 0 ? ['No tray has been weighed in yet.'] : []),
     ...notices.filter(({ level }) => level === 'wrong').map(({ text }) => text),
     ...(batch.fills?.length === 0 ? ['No pouch is chosen.'] : []),
@@ -65,13 +62,6 @@ export function sealedLots(
   const wrong = lots.flatMap(whatIsWrongWith);
   return wrong.length > 0 ? { lots: [], blocks: wrong } : { lots, blocks };
 }
-
-const FIELD_WORDS: Readonly<Record<string, string>> = {
-  ingredients: 'ingredients',
-  fatDrainedG: 'fat poured off',
-  cookingYield: 'cooking yield',
-  cookedG: 'weight of the cooked dish',
-};
 
 /** Fields of a lot whose messages do not name them. */
 const LOT_WORDS: Readonly<Record<string, string>> = {
