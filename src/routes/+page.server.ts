@@ -17,7 +17,7 @@ export const load: PageServerLoad = async ({ locals: { app } }) => {
       dayCount: trip.dayCount,
       eaters: trip.party.length,
     }))
-    .filter(({ endDate, stage }) => endDate >= today || stage !== 'open')
+    .filter(({ endDate, stage }) => stage !== 'finished' && (endDate >= today || stage !== 'open'))
     .sort((a, b) => (a.startDate < b.startDate ? -1 : 1));
   const rows = lots.filter(({ pouches }) => pouches > 0).map((lot) => shelfRow(lot, today));
   const soon = rows.filter(({ state }) => state === 'soon');

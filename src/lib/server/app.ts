@@ -5,12 +5,14 @@ import { KitchenRepository } from './kitchen-repository.ts';
 import { MenuSearches } from './menu-searches.ts';
 import { SettingsRepository } from './settings-repository.ts';
 import { ShelfRepository } from './shelf-repository.ts';
+import { TrailNoteRepository } from './trail-note-repository.ts';
 import { TripRepository } from './trip-repository.ts';
 
 /** All that is kept in one data folder, and what looks for menus from it. */
 export type App = {
   readonly shelf: ShelfRepository;
   readonly trips: TripRepository;
+  readonly trailNotes: TrailNoteRepository;
   readonly settings: SettingsRepository;
   readonly kitchen: KitchenRepository;
   readonly imports: ImportRepository;
@@ -32,6 +34,7 @@ export async function openApp(folder: string, clock: () => Date = () => new Date
   return {
     shelf: new ShelfRepository(db, now),
     trips: new TripRepository(db, now),
+    trailNotes: new TrailNoteRepository(db, now),
     settings: new SettingsRepository(db),
     kitchen: new KitchenRepository(db, now),
     imports: new ImportRepository(db, join(folder, 'imports'), clock),

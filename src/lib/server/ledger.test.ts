@@ -7,6 +7,11 @@ import { append } from './ledger.ts';
 import { lotFields } from './lot-row.ts';
 import { madeUpLot, madeUpTrip, openTestApp, temporaryFolder } from './test-data.ts';
 
+const madeUpTripRow = (id: string) => ({
+  ...{ id, name: id, trip: null, version: 1, updatedAt: '' },
+  ...{ finishedAt: null, afterwards: null },
+});
+
 describe('a place never holds less than nothing', () => {
   test.each([
     ['the shelf', [{ kind: 'discarded', lotId: 1, pouches: 4 }]],
@@ -36,7 +41,7 @@ describe('a place never holds less than nothing', () => {
         .execute();
       await trx
         .insertInto('trips')
-        .values(['a', 'b'].map((id) => ({ id, name: id, trip: null, version: 1, updatedAt: '' })))
+        .values(['a', 'b'].map((id) => madeUpTripRow(id)))
         .execute();
       await append(trx, '', '', [{ kind: 'sealed', lotId: 1, pouches: 3 }]);
     });
@@ -53,7 +58,13 @@ describe('a place never holds less than nothing', () => {
  * refused, and every pouch must be where the model has it.
  */
 
-type ModelTrip = { id: string; version: number; setAside: Map<number, number>; packed: Map<number, number> };
+type ModelTrip = {
+  id: string;
+  version: number;
+  setAside: Map<number, number>;
+  packed: Map<number, number>;
+  isFinished: boolean;
+};
 class Model {
   /** Lots by number; a code changes, the number does not. */
   lots: { code: string; version: number; onShelf: number; ever: number }[] = [];
@@ -173,14 +184,14 @@ const addTrip = fc.constant<Operation>((model) => {
   if (model.trips.length >= 3) return undefined;
   return granted(async (app) => {
     const { id } = await app.trips.createTrip(madeUpTrip());
-    model.trips.push({ id, version: 1, setAside: new Map(), packed: new Map() });
+    model.trips.push({ id, version: 1, setAside: new Map(), packed: new Map(), isFinished: false });
   });
 });
 
 const setAside = counts.chain((need) =>
   onTrip((model, trip, version) => {
     const ask = (app: App) => app.trips.setAside(trip.id, version, need);
-    if (!isEmpty(trip.packed)) return refused('Refused', ask);
+    if (!isEmpty(trip.packed) || trip.isFinished) return refused('Refused', ask);
     const wanted = need
       .filter(({ pouches }) => pouches > 0)
       .map(({ code, pouches }) => [model.byCode(code), pouches] as [number, number]);
@@ -225,6 +236,7 @@ const bringBack = counts.chain((back) =>
       model.lots[lot]!.onShelf += returned.get(lot) ?? 0;
       model.lots[lot]!.ever -= pouches - (returned.get(lot) ?? 0);
     }
+    trip.isFinished = [...trip.packed].some(([lot, pouches]) => pouches > (returned.get(lot) ?? 0));
     trip.packed = new Map();
     trip.version += 1;
     return granted(ask);
@@ -274,7 +286,13 @@ async function expectSame(app: App, model: Model): Promise<void> {
     }));
     expect(stored.version).toBe(trip.version);
     expect(stored.stage).toBe(
-      !isEmpty(trip.packed) ? 'packed' : !isEmpty(trip.setAside) ? 'set aside' : 'open',
+      trip.isFinished
+        ? 'finished'
+        : !isEmpty(trip.packed)
+          ? 'packed'
+          : !isEmpty(trip.setAside)
+            ? 'set aside'
+            : 'open',
     );
     expect(stored.reserved).toEqual(promised.sort((a, b) => (a.code < b.code ? -1 : 1)));
   }

@@ -16,6 +16,10 @@ const ROUTES = {
   packed: ['set-aside', 'packed'],
   eaten: ['packed', 'outside'],
   'brought back': ['packed', 'shelf'],
+  /** All of a trip that was called off. */
+  unpacked: ['packed', 'shelf'],
+  /** Counted as eaten when the trip was finished, and back in the packs as it was opened again. */
+  reopened: ['outside', 'packed'],
   discarded: ['shelf', 'outside'],
   counted: ['outside', 'shelf'],
 } as const satisfies Record<string, readonly [from: Place, to: Place]>;
@@ -94,8 +98,8 @@ export async function append(
   }
 }
 
-/** SQL: pouches that the entries of a group have left in a place; 0 for no entries. */
-export function held(place: Exclude<Place, 'outside'>): RawBuilder<number> {
+/** SQL: pouches that the entries of a group have left in a place; 0 for no entries. Outside is below 0 but where a trip ate them. */
+export function held(place: Place): RawBuilder<number> {
   const name = sql.lit(place);
   return sql<number>`cast(coalesce(sum(case ${name}
     when ${sql.ref('ledger.toPlace')} then ${sql.ref('ledger.pouches')}
@@ -103,16 +107,23 @@ export function held(place: Exclude<Place, 'outside'>): RawBuilder<number> {
     else 0 end), 0) as integer)`;
 }
 
-/** Pouches of a lot that a trip has been promised: set aside at home, or packed and gone. */
+const broughtBack = sql<number>`cast(coalesce(sum(case ${sql.ref('ledger.kind')}
+  when 'brought back' then ${sql.ref('ledger.pouches')} else 0 end), 0) as integer)`;
+
+/** Where the pouches of a lot are that a trip was promised. */
 export type Reservation = {
   readonly tripId: string;
   readonly lotId: number;
   readonly code: string;
+  /** At home, for this trip. */
   readonly setAside: number;
   readonly packed: number;
+  readonly eaten: number;
+  /** Brought back from the trip: on the shelf, or wherever they went from there. */
+  readonly broughtBack: number;
 };
 
-/** What trips have been promised and not yet given back or eaten, by code; of one trip or of all. */
+/** What trips have been promised, have with them and have eaten, by code; of one trip or of all. */
 export async function reservations(trx: Transaction<Tables>, tripId?: string): Promise<Reservation[]> {
   let query = trx
     .selectFrom('ledger')
@@ -123,9 +134,15 @@ export async function reservations(trx: Transaction<Tables>, tripId?: string): P
       'lots.code',
       held('set-aside').as('setAside'),
       held('packed').as('packed'),
+      held('outside').as('eaten'),
+      broughtBack.as('broughtBack'),
     ])
     .groupBy(['ledger.tripId', 'ledger.lotId', 'lots.code'])
-    .having((eb) => eb.or([eb(held('set-aside'), '>', 0), eb(held('packed'), '>', 0)]))
+    .having((eb) =>
+      eb.or(
+        [held('set-aside'), held('packed'), held('outside'), broughtBack].map((left) => eb(left, '>', 0)),
+      ),
+    )
     .orderBy('lots.code')
     .$narrowType<{ tripId: string }>();
   query =
@@ -133,4 +150,17 @@ export async function reservations(trx: Transaction<Tables>, tripId?: string): P
       ? query.where('ledger.tripId', 'is not', null)
       : query.where('ledger.tripId', '=', tripId);
   return query.execute();
+}
+
+/**
+ * How far a trip has come. Read off the ledger, so that it cannot disagree with where the pouches are; only that it is over is
+ * somebody's word. A trip whose last pouch was eaten is still on its way.
+ */
+export type Stage = 'open' | 'set aside' | 'packed' | 'finished';
+
+export function stageOf(finishedAt: string | null, lines: readonly Reservation[]): Stage {
+  if (finishedAt !== null) return 'finished';
+  if (lines.some(({ packed }) => packed > 0)) return 'packed';
+  if (lines.some(({ setAside }) => setAside > 0)) return 'set aside';
+  return lines.some(({ eaten }) => eaten > 0) ? 'packed' : 'open';
 }

@@ -147,7 +147,8 @@ export async function takeChoice(app: App, id: string, name: string | undefined)
 
 /** @returns why no menu can be looked for, in words; `undefined` where one can. */
 export function obstacleOf({ stored, stock, plan }: PlannedTrip): string | undefined {
-  if (stored.stage === 'packed') return packedWords(stored.trip);
+  const packed = packedWords(stored);
+  if (packed !== undefined) return packed;
   if (plan.menu.meals.every(({ locked }) => locked))
     return 'Every meal of this trip is locked, so there is nothing to choose. Unlock, under Menu, the meals that may change.';
   if (!stock.some(({ pouches }) => pouches > 0))

@@ -71,10 +71,17 @@ export function changeMenu(
   });
 }
 
-/** @throws UserError `Refused` where the trip is packed: its menu is in the packs */
-export function refuseWhilePacked({ stage, trip }: StoredTrip): void {
-  if (stage === 'packed') throw new UserError('Refused', packedWords(trip));
+/** @throws UserError `Refused` where the trip is packed or finished: its menu is, or was, in the packs */
+export function refuseWhilePacked(stored: StoredTrip): void {
+  const reason = packedWords(stored);
+  if (reason !== undefined) throw new UserError('Refused', reason);
 }
 
-export const packedWords = ({ name }: Trip): string =>
-  `"${name}" is packed, so its menu stays as it is. Note first, under Set aside, what came back.`;
+/** @returns why the menu stays as it is, and what to do; `undefined` where it may change. */
+export function packedWords({ stage, trip }: StoredTrip): string | undefined {
+  if (stage === 'packed')
+    return `"${trip.name}" is packed, so its menu stays as it is. Say first, under Afterwards, what came back.`;
+  if (stage === 'finished')
+    return `"${trip.name}" is finished, so its menu stays as it was. Duplicate the trip, under Party, to walk it once more.`;
+  return undefined;
+}

@@ -4,7 +4,7 @@ import { reading, writing, type Database } from './database/open-database.ts';
 import type { LotFields, Tables } from './database/tables.ts';
 import { UserError } from './errors.ts';
 import { inParts } from './in-parts.ts';
-import { append, held, reservations, type LedgerEntry, type Movement } from './ledger.ts';
+import { append, held, reservations, stageOf, type LedgerEntry, type Movement } from './ledger.ts';
 import { lotFields, lotOf } from './lot-row.ts';
 import { renameInMenus } from './rename-in-menus.ts';
 
@@ -173,15 +173,31 @@ export class ShelfRepository {
     });
   }
 
-  /** What a trip can be planned with: what is free, and what this very trip has already been promised, packed or not. */
+  /**
+   * What a trip can be planned with: what is free, and what this very trip has been promised, packed or not. What it has eaten or
+   * brought back counts too once it is on its way, so that its menu stays what it was.
+   */
   stockFor(tripId: string | undefined): Promise<Stock> {
     return reading(this.#db, async (trx) => {
       const rows = await lotRows(trx).orderBy('lots.bestBefore').orderBy('lots.code').execute();
-      const promised = tripId === undefined ? [] : await reservations(trx, tripId);
-      const promisedByLot = new Map(
-        promised.map(({ lotId, setAside, packed }) => [lotId, setAside + packed]),
-      );
-      return rows.map((row) => lotOf(row, row.onShelf + (promisedByLot.get(row.id) ?? 0)));
+      const lines = tripId === undefined ? [] : await reservations(trx, tripId);
+      const byLot = new Map(lines.map((line) => [line.lotId, line]));
+      const trip = await trx
+        .selectFrom('trips')
+        .select('finishedAt')
+        .where('id', '=', tripId ?? '')
+        .executeTakeFirst();
+      const stage = stageOf(trip?.finishedAt ?? null, lines);
+      const hasLeft = stage === 'packed' || stage === 'finished';
+      return rows.map((row) => {
+        const { setAside = 0, packed = 0, eaten = 0, broughtBack = 0 } = byLot.get(row.id) ?? {};
+        return lotOf(
+          row,
+          hasLeft
+            ? Math.max(row.onShelf, broughtBack) + setAside + packed + eaten
+            : row.onShelf + setAside + packed,
+        );
+      });
     });
   }
 }

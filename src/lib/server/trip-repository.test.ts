@@ -35,6 +35,8 @@ describe('keeping trips', () => {
       trip,
       stage: 'open',
       reserved: [],
+      eaten: [],
+      broughtBack: [],
       updatedAt: '2026-05-01T08:00:00.000Z',
     });
     expect(await app.trips.getTrip(stored.id)).toEqual(stored);
@@ -280,7 +282,16 @@ describe('packing and coming back', () => {
   test('what comes back is on the shelf again, the rest is eaten', async () => {
     const { app, id } = await packedTrip();
     const back = await app.trips.bringBack(id, 3, [{ code: 'A', pouches: 1 }]);
-    expect(back).toMatchObject({ version: 4, stage: 'open', reserved: [] });
+    expect(back).toMatchObject({
+      version: 4,
+      stage: 'finished',
+      reserved: [],
+      eaten: [
+        { code: 'A', pouches: 3 },
+        { code: 'B', pouches: 3 },
+      ],
+      broughtBack: [{ code: 'A', pouches: 1 }],
+    });
     expect(await places(app, 'A')).toEqual([2, 0, 0]);
     expect(await places(app, 'B')).toEqual([0, 0, 0]);
     const moves = async (code: string) =>
@@ -293,6 +304,41 @@ describe('packing and coming back', () => {
     ]);
     expect(await moves('B')).toEqual([['eaten', 'packed', 'outside', 3]]);
     await app.trips.deleteTrip(id, 4);
+  });
+
+  test('a trip from which everything comes back was called off, and is open again', async () => {
+    const { app, id } = await packedTrip();
+    const all = [
+      { code: 'A', pouches: 4 },
+      { code: 'B', pouches: 3 },
+    ];
+    expect(await app.trips.bringBack(id, 3, all)).toMatchObject({ stage: 'open', broughtBack: [] });
+    expect(await places(app, 'A')).toEqual([5, 0, 0]);
+    expect(await app.trips.setAside(id, 4, all)).toMatchObject({ stage: 'set aside' });
+  });
+
+  test('a finished trip keeps the stock that its menu was made from, and nothing is promised to it any more', async () => {
+    const { app, id } = await packedTrip();
+    await app.trips.bringBack(id, 3, [{ code: 'A', pouches: 1 }]);
+    const other = await app.trips.createTrip(madeUpTrip());
+    await app.trips.setAside(other.id, 1, [{ code: 'A', pouches: 2 }]);
+    const stock = async (of: string | undefined) =>
+      (await app.shelf.stockFor(of)).map(({ code, pouches }) => [code, pouches]);
+    expect(await stock(id)).toEqual([
+      ['A', 4],
+      ['B', 3],
+    ]);
+    expect(await stock(undefined)).toEqual([
+      ['A', 0],
+      ['B', 0],
+    ]);
+    for (const work of [
+      app.trips.setAside(id, 4, []),
+      app.trips.release(id, 4),
+      app.trips.pack(id, 4),
+      app.trips.bringBack(id, 4, []),
+    ])
+      await expectUserError(work, 'Refused');
   });
 
   test('no more can come back than was packed, and only from a packed trip', async () => {

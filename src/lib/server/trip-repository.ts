@@ -4,25 +4,34 @@ import { Trip } from '../planning/model/trip.ts';
 import { reading, writing, type Database } from './database/open-database.ts';
 import type { Tables } from './database/tables.ts';
 import { UserError } from './errors.ts';
-import { append, held, reservations, type Movement, type Reservation } from './ledger.ts';
+import {
+  append,
+  held,
+  reservations,
+  stageOf,
+  type Movement,
+  type Reservation,
+  type Stage,
+} from './ledger.ts';
 import { parseStored } from './stored-json.ts';
 
 export type PouchCount = { readonly code: string; readonly pouches: number };
 
-/** `reserved`: what the trip has been promised, set aside at home or packed, as `stage` says. */
+/** `reserved`: what the trip has been promised and still has, set aside at home or packed, as `stage` says. */
 export type StoredTrip = {
   id: string;
   version: number;
   trip: Trip;
-  stage: 'open' | 'set aside' | 'packed';
+  stage: Stage;
   reserved: PouchCount[];
+  eaten: PouchCount[];
+  broughtBack: PouchCount[];
   /** Instant, ISO 8601. */
   updatedAt: string;
 };
 
 /**
  * Trips, and the pouches promised to them. Every change asks for the version it was made on and raises it.
- * The stage is read off the ledger: it cannot disagree with where the pouches are.
  */
 export class TripRepository {
   readonly #db: Database;
@@ -59,7 +68,15 @@ export class TripRepository {
     return writing(this.#db, async (trx) => {
       await trx
         .insertInto('trips')
-        .values({ id, name: checked.name, trip: JSON.stringify(checked), version: 1, updatedAt: this.#now() })
+        .values({
+          id,
+          name: checked.name,
+          trip: JSON.stringify(checked),
+          version: 1,
+          updatedAt: this.#now(),
+          finishedAt: null,
+          afterwards: null,
+        })
         .execute();
       return takeTrip(trx, id);
     });
@@ -89,7 +106,7 @@ export class TripRepository {
       await this.#releaseAll(trx, stored);
       await trx
         .updateTable('trips')
-        .set({ trip: null, version: version + 1, updatedAt: this.#now() })
+        .set({ trip: null, afterwards: null, version: version + 1, updatedAt: this.#now() })
         .where('id', '=', id)
         .execute();
     });
@@ -103,7 +120,7 @@ export class TripRepository {
    */
   setAside(id: string, version: number, need: readonly PouchCount[]): Promise<StoredTrip> {
     return this.#change(id, version, async (trx, stored) => {
-      refuseWhilePacked(stored, 'set aside anew');
+      refuseOnceLeft(stored, 'set aside anew');
       const needed = countsByCode(need);
       const promised = new Map((await reservations(trx, id)).map((line) => [line.code, line]));
       const free = await freePouches(trx, [...needed.keys()]);
@@ -139,7 +156,7 @@ export class TripRepository {
   /** Puts all that is set aside for a trip back on the shelf. @throws UserError `NotFound`, `StaleVersion`, `Refused` */
   release(id: string, version: number): Promise<StoredTrip> {
     return this.#change(id, version, async (trx, stored) => {
-      refuseWhilePacked(stored, 'released');
+      refuseOnceLeft(stored, 'released');
       refuseWhileOpen(stored, 'released');
       await this.#releaseAll(trx, stored);
     });
@@ -148,7 +165,7 @@ export class TripRepository {
   /** Packs all that is set aside for a trip. @throws UserError `NotFound`, `StaleVersion`, `Refused` */
   pack(id: string, version: number): Promise<StoredTrip> {
     return this.#change(id, version, async (trx, stored) => {
-      refuseWhilePacked(stored, 'packed a second time');
+      refuseOnceLeft(stored, 'packed a second time');
       refuseWhileOpen(stored, 'packed');
       const movements = (await reservations(trx, id)).map(({ lotId, setAside }): Movement => ({
         kind: 'packed',
@@ -161,7 +178,8 @@ export class TripRepository {
   }
 
   /**
-   * Ends a packed trip: what came back goes on the shelf, the rest was eaten.
+   * Ends a packed trip: what came back goes on the shelf, the rest was eaten, and the trip is finished. Where all of it came back and
+   * nothing was ever eaten, the trip was called off and is open again.
    *
    * @throws UserError `NotFound`, `StaleVersion`, `Refused` where more came back than was packed
    */
@@ -173,8 +191,8 @@ export class TripRepository {
           `"${stored.trip.name}" is not packed, so nothing can come back from it.`,
         );
       const brought = countsByCode(back);
-      const packed = await reservations(trx, id);
-      const packedByCode = new Map(packed.map((line) => [line.code, line.packed]));
+      const lines = await reservations(trx, id);
+      const packedByCode = new Map(lines.map((line) => [line.code, line.packed]));
       const tooMany = [...brought]
         .filter(([code, pouches]) => pouches > (packedByCode.get(code) ?? 0))
         .map(([code, pouches]) => `"${code}": ${pouches} back, ${packedByCode.get(code) ?? 0} packed`);
@@ -183,14 +201,20 @@ export class TripRepository {
           'Refused',
           `More pouches would come back from "${stored.trip.name}" than were packed. ${tooMany.join('; ')}. Correct these numbers.`,
         );
-      const movements = packed.flatMap(({ code, lotId, packed: pouches }): Movement[] => {
+      const calledOff = lines.every(
+        ({ code, packed, eaten, broughtBack }) =>
+          eaten === 0 && broughtBack === 0 && packed === (brought.get(code) ?? 0),
+      );
+      const movements = lines.flatMap(({ code, lotId, packed }): Movement[] => {
         const returned = brought.get(code) ?? 0;
         return [
-          { kind: 'brought back', lotId, pouches: returned, tripId: id },
-          { kind: 'eaten', lotId, pouches: pouches - returned, tripId: id },
+          { kind: calledOff ? 'unpacked' : 'brought back', lotId, pouches: returned, tripId: id },
+          { kind: 'eaten', lotId, pouches: packed - returned, tripId: id },
         ];
       });
       await append(trx, this.#now(), '', movements);
+      if (!calledOff)
+        await trx.updateTable('trips').set({ finishedAt: this.#now() }).where('id', '=', id).execute();
     });
   }
 
@@ -221,12 +245,13 @@ export class TripRepository {
   }
 }
 
-type TripRow = { id: string; name: string; trip: string; version: number; updatedAt: string };
+type TripRow = Tables['trips'] & { trip: string };
 
 const tripRows = (trx: Transaction<Tables>) =>
   trx.selectFrom('trips').selectAll().where('trip', 'is not', null).$narrowType<{ trip: string }>();
 
-async function findTrip(trx: Transaction<Tables>, id: string): Promise<StoredTrip | undefined> {
+/** Within a read or a change: a trip with its pouches. */
+export async function findTrip(trx: Transaction<Tables>, id: string): Promise<StoredTrip | undefined> {
   const row = await tripRows(trx).where('id', '=', id).executeTakeFirst();
   return row && storedTrip(row, await reservations(trx, id));
 }
@@ -246,14 +271,17 @@ async function takeTrip(trx: Transaction<Tables>, id: string, version?: number):
   return stored;
 }
 
-function storedTrip(row: TripRow, reserved: readonly Reservation[]): StoredTrip {
-  const isPacked = reserved.some(({ packed }) => packed > 0);
+function storedTrip(row: TripRow, lines: readonly Reservation[]): StoredTrip {
+  const counts = (pouchesOf: (line: Reservation) => number) =>
+    lines.map((line) => ({ code: line.code, pouches: pouchesOf(line) })).filter(({ pouches }) => pouches > 0);
   return {
     id: row.id,
     version: row.version,
     trip: parseStored(Trip, row.trip, `The trip "${row.name}"`),
-    stage: isPacked ? 'packed' : reserved.length > 0 ? 'set aside' : 'open',
-    reserved: reserved.map(({ code, setAside, packed }) => ({ code, pouches: setAside + packed })),
+    stage: stageOf(row.finishedAt, lines),
+    reserved: counts(({ setAside, packed }) => setAside + packed),
+    eaten: counts(({ eaten }) => eaten),
+    broughtBack: counts(({ broughtBack }) => broughtBack),
     updatedAt: row.updatedAt,
   };
 }
@@ -292,6 +320,15 @@ function refuseWhilePacked({ stage, trip }: StoredTrip, what: string): void {
     throw new UserError(
       'Refused',
       `"${trip.name}" is packed and cannot be ${what}. Note first what came back from it.`,
+    );
+}
+
+function refuseOnceLeft(stored: StoredTrip, what: string): void {
+  refuseWhilePacked(stored, what);
+  if (stored.stage === 'finished')
+    throw new UserError(
+      'Refused',
+      `"${stored.trip.name}" is finished and cannot be ${what}. Copy it to walk it once more.`,
     );
 }
 

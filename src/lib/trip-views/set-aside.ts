@@ -17,7 +17,8 @@ export function setAsideLines(
   recipes: ReadonlyMap<string, string>,
 ): SetAsideLine[] {
   const needed = new Map(need.map(({ code, pouches }) => [code, pouches]));
-  const promised = new Map(reserved.map(({ code, pouches }) => [code, pouches]));
+  const promised = new Map<string, number>();
+  for (const { code, pouches } of reserved) promised.set(code, (promised.get(code) ?? 0) + pouches);
   return [...new Set([...needed.keys(), ...promised.keys()])]
     .sort((a, b) => (a < b ? -1 : 1))
     .map((code) => {

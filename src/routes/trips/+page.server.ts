@@ -8,7 +8,7 @@ export const load: PageServerLoad = async ({ locals: { app } }) => {
   const trips = await Promise.all(
     stored.map(async ({ id, trip, stage }) => {
       const endDate = addDays(trip.startDate, trip.dayCount - 1);
-      const isOver = endDate < app.today();
+      const isOver = endDate < app.today() || stage === 'finished';
       return {
         id,
         name: trip.name,

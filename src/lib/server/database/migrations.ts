@@ -6,6 +6,7 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0001-shelf-ledger-trips': { up: shelfLedgerTrips },
   '0002-lots-stir-and-batch': { up: lotsStirAndBatch },
   '0003-kitchen-records': { up: kitchenRecords },
+  '0004-trail-notes': { up: trailNotes },
 };
 
 const PLACES = sql`('outside', 'shelf', 'set-aside', 'packed')`;
@@ -118,4 +119,33 @@ async function kitchenRecords(db: Kysely<unknown>): Promise<void> {
     .addColumn('updatedAt', 'text', (column) => column.notNull())
     .addUniqueConstraint('records_name', ['kind', 'name'])
     .execute();
+}
+
+async function trailNotes(db: Kysely<unknown>): Promise<void> {
+  await db.schema
+    .createTable('trailNotes')
+    .addColumn('seq', 'integer', (column) => column.primaryKey().autoIncrement())
+    .addColumn('id', 'text', (column) => column.notNull().unique())
+    .addColumn('tripId', 'text', (column) => column.notNull().references('trips.id'))
+    .addColumn('at', 'text', (column) => column.notNull())
+    .addColumn('kind', 'text', (column) => column.notNull())
+    .addColumn('code', 'text', (column) => column.notNull())
+    .addColumn('pouches', 'integer', (column) => column.notNull())
+    .addColumn('servings', 'double precision')
+    .addColumn('text', 'text', (column) => column.notNull())
+    .addColumn('outcome', 'text', (column) => column.notNull())
+    .addColumn('message', 'text', (column) => column.notNull())
+    .addColumn('settledAt', 'text')
+    .addColumn('remark', 'text', (column) => column.notNull())
+    .execute();
+  await db.schema.createIndex('trailNotes_by_trip').on('trailNotes').columns(['tripId', 'seq']).execute();
+
+  await db.schema.alterTable('trips').addColumn('finishedAt', 'text').execute();
+  await db.schema.alterTable('trips').addColumn('afterwards', 'text').execute();
+  // Trips whose pouches were eaten, with none promised any more, were over before there was a word for it.
+  await sql`update "trips" set "finishedAt" = "updatedAt" where "id" in (
+    select "tripId" from "ledger" where "tripId" is not null group by "tripId"
+    having sum(case when "kind" = 'eaten' then 1 else 0 end) > 0
+    and sum(case when "toPlace" in ('set-aside', 'packed') then "pouches" else 0 end)
+      = sum(case when "fromPlace" in ('set-aside', 'packed') then "pouches" else 0 end))`.execute(db);
 }

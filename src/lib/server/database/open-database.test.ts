@@ -135,6 +135,37 @@ test('a file of the first tables is brought up to date, and keeps its lots', asy
   await db.destroy();
 });
 
+test('of a file from before trips could be finished, those that were eaten and over are', async () => {
+  const folder = await temporaryFolder();
+  const migrations = MIGRATIONS as Record<string, (typeof MIGRATIONS)[string]>;
+  const later = Object.entries(migrations).filter(([name]) => name >= '0004');
+  for (const [name] of later) delete migrations[name];
+  const old = await openDatabase(folder).finally(() => Object.assign(migrations, Object.fromEntries(later)));
+  await sql`insert into lots values (1, 'A', 'r', '[]', '', '', 1, 1, 1, null, null, null, 1, 'none', 0, 1, null, null, '[]', null, '', 1, null, null)`.execute(
+    old,
+  );
+  for (const id of ['over', 'called off', 'again', 'on the way', 'new'])
+    await sql`insert into trips values (${id}, '', null, 1, '2026-08-01T10:00:00.000Z')`.execute(old);
+  const move = (tripId: string, kind: string, from: string, to: string) =>
+    sql`insert into ledger values (null, '', ${kind}, 1, ${tripId}, ${from}, ${to}, 2, '')`.execute(old);
+  for (const id of ['over', 'called off', 'again', 'on the way']) {
+    await move(id, 'set aside', 'shelf', 'set-aside');
+    await move(id, 'packed', 'set-aside', 'packed');
+  }
+  await move('over', 'eaten', 'packed', 'outside');
+  await move('called off', 'brought back', 'packed', 'shelf');
+  await move('again', 'eaten', 'packed', 'outside');
+  await move('again', 'set aside', 'shelf', 'set-aside');
+  await old.destroy();
+
+  const db = await openDatabase(folder);
+  const finished = await db.selectFrom('trips').select(['id', 'finishedAt']).orderBy('id').execute();
+  expect(finished.filter(({ finishedAt }) => finishedAt !== null)).toEqual([
+    { id: 'over', finishedAt: '2026-08-01T10:00:00.000Z' },
+  ]);
+  await db.destroy();
+});
+
 test('a file of newer tables is refused and left alone', async () => {
   const folder = await temporaryFolder();
   const db = await openDatabase(folder);

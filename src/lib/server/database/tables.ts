@@ -1,5 +1,6 @@
 import type { Generated } from 'kysely';
 import type { PouchLot } from '../../planning/model/pouch-lot.ts';
+import type { TrailNote } from '../../planning/model/trail-note.ts';
 import type { EntryKind, Place } from '../ledger.ts';
 
 export type RecordKind = 'recipe' | 'batch' | 'food';
@@ -26,8 +27,35 @@ export type Tables = {
     pouches: number;
     note: string;
   };
-  /** A deleted trip keeps its row for the ledger, with its name and nothing else. */
-  trips: { id: string; name: string; trip: string | null; version: number; updatedAt: string };
+  /**
+   * A deleted trip keeps its row for the ledger, with its name and nothing else. `finishedAt`: the instant at which it was
+   * declared over; `afterwards`: what was said then, as JSON.
+   */
+  trips: {
+    id: string;
+    name: string;
+    trip: string | null;
+    version: number;
+    updatedAt: string;
+    finishedAt: string | null;
+    afterwards: string | null;
+  };
+  /** What was noted on the trail, in the order of arrival. A conflict stays one; `settledAt` and `remark` say that somebody dealt with it. */
+  trailNotes: {
+    seq: Generated<number>;
+    id: string;
+    tripId: string;
+    at: string;
+    kind: TrailNote['kind'];
+    code: string;
+    pouches: number;
+    servings: number | null;
+    text: string;
+    outcome: 'entered' | 'conflict';
+    message: string;
+    settledAt: string | null;
+    remark: string;
+  };
   settings: { id: string; settings: string };
   /** Recipes, batches and foods of the kitchen, each as JSON; the name is the one that is unique among its kind. */
   records: { id: string; kind: RecordKind; name: string; body: string; version: number; updatedAt: string };

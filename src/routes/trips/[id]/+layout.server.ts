@@ -6,7 +6,7 @@ import type { LayoutServerLoad } from './$types';
 
 export const load: LayoutServerLoad = async ({ locals, params }) => {
   const { stored, plan } = await planStoredTrip(locals.app, params.id).catch(toHttpError);
-  const { id, version, trip, stage, reserved } = stored;
+  const { id, version, trip, stage, reserved, eaten, broughtBack } = stored;
   return {
     id,
     version,
@@ -14,7 +14,10 @@ export const load: LayoutServerLoad = async ({ locals, params }) => {
     stage,
     reserved,
     plan,
-    matches: stage === 'open' || setAsideMatches(pouchesNeeded(plan.menu), reserved),
-    isOver: plan.endDate < locals.app.today(),
+    matches:
+      stage === 'open' ||
+      stage === 'finished' ||
+      setAsideMatches(pouchesNeeded(plan.menu), [...reserved, ...eaten, ...broughtBack]),
+    isOver: stage === 'finished' || plan.endDate < locals.app.today(),
   };
 };

@@ -19,6 +19,7 @@ import {
   type Difference,
 } from '$lib/trip-forms/trip-fields.ts';
 import { usualByDay, usualValues } from '$lib/trip-forms/usual-values.ts';
+import { hasLeft } from '$lib/trip-views/stage.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 /** What an action hands back: what was saved meanwhile, what saving would drop, and the field to go to. */
@@ -64,7 +65,7 @@ export const actions: Actions = {
     if (drops.words.length > 0 && read.text('drop') !== drops.words.join('\n')) return refuse(422, { drops });
 
     const trip = dropMeals({ ...result.trip, menu: stored.trip.menu }, drops.meals);
-    const replan = read.text('replan') === 'yes' && stored.stage !== 'packed';
+    const replan = read.text('replan') === 'yes' && !hasLeft(stored.stage);
     let planned: PlannedMeals | undefined;
     try {
       planned = replan ? await planMeals(app, stored.id, { trip, stock, settings }) : undefined;

@@ -1,0 +1,55 @@
+import { z } from 'zod';
+import { LotCode } from './pouch-lot.ts';
+
+/** What became of pouches on the trail: opened and eaten, so much of what was opened thrown away, or carried home unopened. */
+export const TRAIL_NOTE_KINDS = ['eaten', 'left over', 'brought home'] as const;
+
+/** The most notes that can be sent at once. */
+export const MOST_TRAIL_NOTES = 500;
+
+/** One thing noted on the trail, often without a network; its id lets it be sent again without counting twice. */
+export const TrailNote = z
+  .strictObject({
+    id: z.uuid('must be a UUID').describe('Made where the note was taken'),
+    at: z.iso
+      .datetime({ offset: true, message: 'must be an instant such as 2026-07-04T18:30:00Z' })
+      .describe('When it was noted'),
+    kind: z.enum(TRAIL_NOTE_KINDS),
+    code: LotCode,
+    pouches: z
+      .int('must be a whole number')
+      .min(0, 'must not be negative')
+      .max(1000, 'must be at most 1000')
+      .default(0)
+      .describe('Pouches eaten or brought home; of what is left over, the pouches it comes from'),
+    servings: z
+      .number('must be a number')
+      .positive('must be more than 0')
+      .max(1000, 'must be at most 1000')
+      .optional()
+      .describe('Servings left over'),
+    text: z.string().trim().max(500, 'must be at most 500 characters').default(''),
+  })
+  .superRefine(({ kind, pouches, servings }, context) => {
+    const missing = (path: string, message: string) =>
+      context.addIssue({ code: 'custom', path: [path], message });
+    if (kind === 'left over' && servings === undefined)
+      missing('servings', 'is missing; say how many servings were left over');
+    if (kind !== 'left over' && pouches === 0) missing('pouches', 'must be at least 1');
+  });
+export type TrailNote = z.infer<typeof TrailNote>;
+
+/** Body of `POST /trips/[id]/notes.json`. */
+export const TrailNotesRequest = z.strictObject({
+  notes: z
+    .array(TrailNote)
+    .max(MOST_TRAIL_NOTES, `must be at most ${MOST_TRAIL_NOTES} notes; send the others after these`),
+});
+
+/** What became of one note that was sent. `known` ones arrived before and changed nothing now. */
+export type TrailNoteResult = {
+  readonly id: string;
+  readonly outcome: 'entered' | 'known' | 'conflict';
+  /** For the user: why it did not fit. */
+  readonly message?: string;
+};

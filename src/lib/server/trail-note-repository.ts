@@ -1,0 +1,152 @@
+import type { Transaction } from 'kysely';
+import type { TrailNote, TrailNoteResult } from '../planning/model/trail-note.ts';
+import { counted } from '../plural.ts';
+import { reading, writing, type Database } from './database/open-database.ts';
+import type { Tables } from './database/tables.ts';
+import { UserError } from './errors.ts';
+import { append, reservations, type Movement, type Reservation } from './ledger.ts';
+import { findTrip, type StoredTrip } from './trip-repository.ts';
+
+/** A note as it was kept. */
+export type StoredTrailNote = TrailNote & {
+  readonly outcome: 'entered' | 'conflict';
+  /** Of a conflict: why it did not fit, and what to do. */
+  readonly message: string;
+  /** Instant at which somebody dealt with the conflict, with what they remarked. */
+  readonly settledAt?: string;
+  readonly remark: string;
+};
+
+/** What was noted on the trail. Every note is kept, and each moves pouches at most once. */
+export class TrailNoteRepository {
+  readonly #db: Database;
+  readonly #now: () => string;
+
+  constructor(db: Database, now: () => string) {
+    this.#db = db;
+    this.#now = now;
+  }
+
+  /** The notes of a trip, a deleted one too, in the order of arrival. @throws UserError `NotFound` */
+  list(tripId: string): Promise<StoredTrailNote[]> {
+    return reading(this.#db, async (trx) => {
+      await takeRow(trx, tripId);
+      const rows = await trx
+        .selectFrom('trailNotes')
+        .selectAll()
+        .where('tripId', '=', tripId)
+        .orderBy('seq')
+        .execute();
+      return rows.map(({ id, at, kind, code, pouches, servings, text, outcome, message, ...row }) => ({
+        ...{ id, at, kind, code, pouches, text, outcome, message, remark: row.remark },
+        ...(servings !== null && { servings }),
+        ...(row.settledAt !== null && { settledAt: row.settledAt }),
+      }));
+    });
+  }
+
+  /**
+   * Takes notes in, in the order given, all in one change: each that is new is kept, and moves pouches where it fits the trip. One
+   * that does not fit is kept as a conflict, for a person to settle.
+   *
+   * @returns what became of each, in the same order
+   * @throws UserError `NotFound` where there never was such a trip
+   */
+  enter(tripId: string, notes: readonly TrailNote[]): Promise<TrailNoteResult[]> {
+    return writing(this.#db, async (trx) => {
+      const row = await takeRow(trx, tripId);
+      const trip = await findTrip(trx, tripId);
+      const lines = new Map((await reservations(trx, tripId)).map((line) => [line.code, { ...line }]));
+      const movements: Movement[] = [];
+      const results: TrailNoteResult[] = [];
+      for (const note of notes) {
+        const { id } = note;
+        if (await trx.selectFrom('trailNotes').select('id').where('id', '=', id).executeTakeFirst()) {
+          results.push({ id, outcome: 'known' });
+          continue;
+        }
+        const line = lines.get(note.code);
+        const message = trip
+          ? misfitOf(note, trip, line)
+          : `The trip "${row.name}" was deleted, so this note moved no pouches. Correct the count of "${note.code}" on its page.`;
+        if (message === undefined && line && note.kind !== 'left over') {
+          const kind = note.kind === 'eaten' ? 'eaten' : 'brought back';
+          movements.push({ kind, lotId: line.lotId, pouches: note.pouches, tripId });
+          line.packed -= note.pouches;
+        }
+        const outcome = message === undefined ? 'entered' : 'conflict';
+        await trx
+          .insertInto('trailNotes')
+          .values({
+            ...note,
+            tripId,
+            servings: note.servings ?? null,
+            outcome,
+            message: message ?? '',
+            settledAt: null,
+            remark: '',
+          })
+          .execute();
+        results.push({ id, outcome, ...(message !== undefined && { message }) });
+      }
+      await append(trx, this.#now(), 'noted on the trail', movements);
+      if (movements.length > 0)
+        await trx
+          .updateTable('trips')
+          .set({ version: row.version + 1, updatedAt: this.#now() })
+          .where('id', '=', tripId)
+          .execute();
+      return results;
+    });
+  }
+
+  /**
+   * Declares conflicts dealt with. The notes stay; one that is no open conflict stays as it is.
+   *
+   * @param ids notes of the trip
+   * @throws UserError `NotFound` where there never was such a trip
+   */
+  settle(tripId: string, ids: readonly string[], remark: string): Promise<void> {
+    return writing(this.#db, async (trx) => {
+      await takeRow(trx, tripId);
+      for (const id of ids)
+        await trx
+          .updateTable('trailNotes')
+          .set({ settledAt: this.#now(), remark })
+          .where('tripId', '=', tripId)
+          .where('id', '=', id)
+          .where('outcome', '=', 'conflict')
+          .where('settledAt', 'is', null)
+          .execute();
+    });
+  }
+}
+
+/** @returns why a note does not fit the trip, and what to do; `undefined` where it fits. */
+function misfitOf(
+  { kind, code, pouches }: TrailNote,
+  { trip, stage }: StoredTrip,
+  line: Reservation | undefined,
+): string | undefined {
+  if (!line || line.packed + line.eaten + line.broughtBack === 0)
+    return `No pouch of "${code}" was packed for "${trip.name}". Check the code, and correct the count of the lot that was meant on its page.`;
+  if (kind === 'left over') return undefined;
+  if (stage === 'finished')
+    return `"${trip.name}" was finished before this note arrived, and all its pouches are accounted for. If they are counted wrongly, open it again under Afterwards.`;
+  if (stage !== 'packed')
+    return `"${trip.name}" is not packed, so none of its pouches can be ${kind}. Pack it first, then enter this under Afterwards.`;
+  if (pouches > line.packed)
+    return `${counted(pouches, 'pouch', 'pouches')} of "${code}" were noted as ${kind}, but only ${line.packed} are left in the packs. Count them, and enter under Afterwards what came home.`;
+  return undefined;
+}
+
+async function takeRow(trx: Transaction<Tables>, tripId: string): Promise<{ name: string; version: number }> {
+  const row = await trx
+    .selectFrom('trips')
+    .select(['name', 'version'])
+    .where('id', '=', tripId)
+    .executeTakeFirst();
+  if (!row)
+    throw new UserError('NotFound', 'There is no such trip; the list of trips shows those there are.');
+  return row;
+}

@@ -1,0 +1,12 @@
+import type { Stage } from '../server/ledger.ts';
+
+/** How far a trip has come, as the lists say it. */
+export const STAGE_WORDS: Readonly<Record<Stage, string>> = {
+  open: 'nothing set aside',
+  'set aside': 'set aside',
+  packed: 'packed',
+  finished: 'finished',
+};
+
+/** @returns whether the pouches are in the packs or were: the menu stays what it is. */
+export const hasLeft = (stage: Stage): boolean => stage === 'packed' || stage === 'finished';

@@ -1,0 +1,37 @@
+import { error, json } from '@sveltejs/kit';
+import { parseJson } from '$lib/parse-json.ts';
+import { fieldPath, problemsOf, type Problem } from '$lib/planning/model/problems.ts';
+import { TrailNotesRequest } from '$lib/planning/model/trail-note.ts';
+import { toHttpError } from '$lib/server/to-http-error.ts';
+import type { RequestHandler } from './$types';
+
+/** 500 notes with their longest texts in four-byte characters take some 1.5 MB. */
+const LARGEST_BODY_BYTES = 2_000_000;
+
+const refusal = (problems: readonly Problem[]) => json({ problems }, { status: 400 });
+
+/** The notes of the trip in the order of arrival: `{ notes }`, with what became of each. */
+export const GET: RequestHandler = async ({ locals, params }) =>
+  json({ notes: await locals.app.trailNotes.list(params.id).catch(toHttpError) });
+
+/**
+ * Takes `{ notes }` in, at most 500, and answers `{ results: [{ id, outcome, message? }] }` in their order. A note may be sent again:
+ * it is `known` then and changes nothing. 400: `{ problems: [{ field, message }] }`, nothing was kept; 403: sent by a page of another
+ * address; 404: there never was such a trip; 413: too large.
+ */
+export const POST: RequestHandler = async ({ request, url, locals, params }) => {
+  // SvelteKit looks at the origin of forms only; a browser states it with every POST, other programs need not.
+  const origin = request.headers.get('origin');
+  if (origin !== null && origin !== url.origin)
+    error(403, 'Notes are taken only from pages of this program. Open the trip here and enter them there.');
+  if (Number(request.headers.get('content-length') ?? 0) > LARGEST_BODY_BYTES)
+    error(413, `The notes are larger than ${LARGEST_BODY_BYTES / 1e6} MB. Send fewer at once.`);
+  const parsed = parseJson(await request.text());
+  if ('fault' in parsed)
+    return refusal([{ field: fieldPath([]), message: `is no valid JSON: ${parsed.fault}` }]);
+  const checked = TrailNotesRequest.safeParse(parsed.value, { reportInput: true });
+  if (!checked.success) return refusal(problemsOf(checked.error));
+  return json({
+    results: await locals.app.trailNotes.enter(params.id, checked.data.notes).catch(toHttpError),
+  });
+};
