@@ -3,7 +3,15 @@ import { PouchLot } from '../model/pouch-lot.ts';
 import { defaultSettings } from '../model/settings.ts';
 import { Trip } from '../model/trip.ts';
 import { planTrip } from '../plan-trip.ts';
-import { addByHand, removeByHand, swapByHand, takeByHand, type Outcome, type Table } from './by-hand.ts';
+import {
+  addByHand,
+  moveByHand,
+  removeByHand,
+  swapByHand,
+  takeByHand,
+  type Outcome,
+  type Table,
+} from './by-hand.ts';
 import { listedMeal, type MealPlace } from './edit-menu.ts';
 
 const DINNER: MealPlace = { day: 1, meal: 'dinner' };
@@ -109,5 +117,40 @@ describe('changes by hand', () => {
       },
     };
     expect(addByHand(full, DINNER, 'L1')).toHaveProperty('refused');
+  });
+});
+
+describe('moving a pouch', () => {
+  const BREAKFAST: MealPlace = { day: 2, meal: 'breakfast' };
+  const two = Trip.parse({
+    ...trip,
+    dayCount: 2,
+    menu: [
+      { ...DINNER, opened: [{ code: 'L2', pouches: 1 }] },
+      { ...BREAKFAST, opened: [] },
+    ],
+  });
+  const both: Table = { trip: two, stock: STOCK, plan: planTrip(two, STOCK, defaultSettings()) };
+
+  it('moves the last pouch there is, and leaves nothing behind', () => {
+    const outcome = moveByHand(both, DINNER, 'L2', BREAKFAST);
+    if (!('trip' in outcome)) throw new Error(outcome.refused);
+    expect(listedMeal(outcome.trip, DINNER)?.opened).toEqual([]);
+    expect(listedMeal(outcome.trip, BREAKFAST)?.opened).toEqual([{ code: 'L2', pouches: 1 }]);
+    expect(outcome.said).toBe('1 × L2 moved from day 1, dinner to day 2, breakfast.');
+  });
+
+  it('refuses what is not there, is there already, or nobody may eat', () => {
+    expect(moveByHand(both, BREAKFAST, 'L2', DINNER)).toMatchObject({
+      refused: expect.stringContaining('not on this meal'),
+    });
+    expect(moveByHand(both, DINNER, 'L2', DINNER)).toMatchObject({
+      refused: expect.stringContaining('already'),
+    });
+    const milk = Trip.parse({ ...two, menu: [{ ...DINNER, opened: [{ code: 'MILK', pouches: 1 }] }] });
+    const table = { trip: milk, stock: STOCK, plan: planTrip(milk, STOCK, defaultSettings()) };
+    expect(moveByHand(table, DINNER, 'MILK', BREAKFAST)).toMatchObject({
+      refused: expect.stringContaining('nobody in the party'),
+    });
   });
 });

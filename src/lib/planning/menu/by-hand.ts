@@ -46,6 +46,32 @@ export function removeByHand(table: Table, at: MealPlace, code: string): Outcome
   return { trip: removePouch(table.trip, at, code), said: `${nameOf(at)}: ${code} removed.` };
 }
 
+/** Takes one pouch of a lot off one meal and puts it on another. */
+export function moveByHand(table: Table, from: MealPlace, code: string, to: MealPlace): Outcome {
+  const before = pouchesListed(table.trip, from, code);
+  if (before === 0) return notThere(from, code);
+  if (from.day === to.day && from.meal === to.meal)
+    return { refused: `${nameOf(to)}: ${code} is there already.` };
+  if (!optionOf({ ...table, plan: withoutOne(table.plan, from, code) }, to, code)) return notFree(to, code);
+  return {
+    trip: addPouch(setPouches(table.trip, from, code, before - 1), to, code),
+    said: `1 × ${code} moved from day ${from.day}, ${from.meal} to day ${to.day}, ${to.meal}.`,
+  };
+}
+
+/** The plan as if a meal opened one pouch of a lot fewer, so that this pouch is free for another. */
+function withoutOne(plan: TripPlan, at: MealPlace, code: string): TripPlan {
+  const meals = plan.menu.meals.map((meal) =>
+    meal.day === at.day && meal.meal === at.meal
+      ? {
+          ...meal,
+          opened: meal.opened.map((lot) => (lot.code === code ? { ...lot, pouches: lot.pouches - 1 } : lot)),
+        }
+      : meal,
+  );
+  return { ...plan, menu: { ...plan.menu, meals } };
+}
+
 const nameOf = ({ day, meal }: MealPlace): string => `Day ${day}, ${meal}`;
 
 function optionOf({ trip, plan, stock }: Table, at: MealPlace, code: string) {

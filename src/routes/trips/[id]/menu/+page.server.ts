@@ -1,6 +1,7 @@
 import { fail } from '@sveltejs/kit';
 import {
   addByHand,
+  moveByHand,
   removeByHand,
   swapByHand,
   takeByHand,
@@ -33,6 +34,12 @@ export const actions: Actions = {
   add: (event) => change(event, addByHand),
   fewer: (event) => change(event, takeByHand),
   remove: (event) => change(event, removeByHand),
+  move: (event) =>
+    change(event, (table, at, code, read) => {
+      const [day, meal] = (read.text('toPlace') ?? '').split('-');
+      const to = readPlace(day, meal, table.plan);
+      return to ? moveByHand(table, at, code, to) : { refused: 'Choose the meal that it is to be moved to.' };
+    }),
   lock: (event) =>
     change(event, ({ trip }, at, _code, read) => {
       const locked = read.text('locked') === 'yes';
