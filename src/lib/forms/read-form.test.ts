@@ -44,6 +44,16 @@ describe('FormReader', () => {
     expect(reader({ a: '2.5' }).money('a', 'EUR')).toBe(250);
   });
 
+  it('reads a form in the units that it was opened in, and says so where it is refused', () => {
+    const late = reader({ a: '750', shownIn: 'metric' }, 'us');
+    expect(late.number('a', { quantity: 'food' })).toBe(750);
+    expect(late.refused().problems).toEqual([
+      { field: '', message: expect.stringContaining('the units were changed') },
+    ]);
+    expect(reader({ a: '1', shownIn: 'us' }, 'us').refused().problems).toEqual([]);
+    expect(reader({ a: '1', shownIn: 'cubits' }).number('a', { quantity: 'food' })).toBe(1);
+  });
+
   it('leaves a stored value as it is when its field was not touched', () => {
     fc.assert(
       fc.property(

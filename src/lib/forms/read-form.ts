@@ -30,12 +30,18 @@ export class FormReader {
   readonly entered: Entered;
   readonly problems: Problem[] = [];
   readonly #system: UnitSystem;
+  readonly #unitsChanged: boolean;
 
+  /**
+   * @param system the unit system of the settings. A form that says in its field `shownIn` which one it was opened in is read in that.
+   */
   constructor(form: FormData, system: UnitSystem) {
     const entered: Record<string, string[]> = {};
     for (const [name, value] of form) if (typeof value === 'string') (entered[name] ??= []).push(value);
     this.entered = entered;
-    this.#system = system;
+    const openedIn = entered['shownIn']?.[0];
+    this.#system = openedIn === 'metric' || openedIn === 'us' ? openedIn : system;
+    this.#unitsChanged = this.#system !== system;
   }
 
   /** @returns the text without blanks around it, its lines ended by \n; `undefined` where it is empty. */
@@ -106,8 +112,16 @@ export class FormReader {
     }
   }
 
-  /** @returns what an action hands to `fail`. */
+  /** @returns what an action hands to `fail`. The page shows it in the units of the settings: where they are others by now, it says so. */
   refused(): RefusedForm {
+    if (this.#unitsChanged)
+      this.add([
+        {
+          field: '',
+          message:
+            'the units were changed in the settings while this page was open, and figures below are as you typed them; look at every one, then save again',
+        },
+      ]);
     return { entered: this.entered, problems: this.problems };
   }
 

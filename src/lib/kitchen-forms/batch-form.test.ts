@@ -104,6 +104,21 @@ describe('readLoad', () => {
     );
     expect(batchLabel('trays[3].loadedG')).toBe('Tray 4, with wet food');
   });
+  it('does not drop a tray whose empty weight alone was entered, nor one more than the dryer has', () => {
+    const trays = (rows: readonly number[]): Entered =>
+      Object.fromEntries(
+        rows.flatMap((row) => [
+          [`trays[${row}].tareG`, ['600']],
+          [`trays[${row}].loadedG`, ['1500']],
+        ]),
+      );
+    expect(step(readLoad, NEW, { ...load, ...trays([0]), 'trays[1].tareG': ['620'] }).problems).toEqual([
+      { field: 'trays[1].loadedG', message: expect.stringContaining('weigh it with its food too') },
+    ]);
+    expect(step(readLoad, NEW, { ...load, ...trays([0, 1, 2, 3, 4]) }).problems).toEqual([
+      { field: 'trays', message: expect.stringContaining('has 4') },
+    ]);
+  });
   it('does not drop a tray that was weighed while drying', () => {
     const weighed: Batch = {
       ...LOADED,
@@ -160,6 +175,14 @@ describe('readCook', () => {
     });
     expect(batch?.checks).toEqual([{ id: 'cooked poultry', on: TODAY, readingC: 77, note: '' }]);
     expect(step(readCook, batch!, cook).batch?.checks).toEqual([]);
+  });
+  it('takes a temperature that was entered for the tick, and none that food cannot have', () => {
+    expect(step(readCook, NEW, { ...cook, 'reading.cooked poultry': ['76'] }).batch?.checks).toEqual([
+      { id: 'cooked poultry', on: TODAY, readingC: 76, note: '' },
+    ]);
+    expect(step(readCook, NEW, { ...cook, 'reading.cooked poultry': ['165'] }).problems).toEqual([
+      { field: 'reading.cooked poultry', message: expect.stringContaining('at most 130 °C') },
+    ]);
   });
   it('refuses what cannot be', () => {
     expect(step(readCook, NEW, { ...cook, timesCooked: ['0'], cookedG: ['zero'] }).problems).toEqual([

@@ -90,6 +90,7 @@ export function batchFields(batch: Batch, fills: readonly PouchFill[], shown: Sh
         [`fills[${index}].absorbers`, bare(fill.absorbers)],
       ]),
     ),
+    code: [batch.code],
     allergensStated: [batch.allergens ? 'yes' : 'ingredients'],
     allergens: batch.allergens ?? [],
     bestBefore: [batch.bestBefore ?? ''],
@@ -153,9 +154,16 @@ export const readLoad: ReadStep = (read, batch, kitchen, today) => {
       ? batch.dryer
       : kitchen.dryers.find(({ name }) => name === read.text('dryer'));
   if (!dryer) read.add([{ field: 'dryer', message: 'choose one of the dryers of your equipment' }]);
-  const rows = Array.from({ length: dryer?.trayCount ?? 0 }, (_, index) => index).filter(
-    (row) => read.text(`trays[${row}].loadedG`) !== undefined,
-  );
+  const onForm = linesOf(read, 'trays');
+  const rows = onForm.filter((row) => read.text(`trays[${row}].loadedG`) !== undefined);
+  const onlyEmpty = onForm.filter((row) => !rows.includes(row) && read.number(`trays[${row}].tareG`));
+  if (rows.length > 0)
+    read.add(
+      onlyEmpty.map((row) => ({
+        field: `trays[${row}].loadedG`,
+        message: 'weigh it with its food too, or set its empty weight back to 0 where it stays out',
+      })),
+    );
   if (rows.length === 0)
     read.add([{ field: 'trays', message: 'weigh at least one tray with its wet food; none is entered' }]);
   if (batch.weighings.length > 0 && rows.length !== batch.trays.length)
@@ -247,16 +255,17 @@ export const readPortions: ReadStep = (read, batch) => {
   });
 };
 
-/** Lines of pouches there are on the form: those filled in. */
+/** The numbers of the lines of a list that are on the form. */
+function linesOf(read: FormReader, list: 'trays' | 'fills'): number[] {
+  const numbers = Object.keys(read.entered).flatMap((name) => {
+    const [, of, line] = /^(\w+)\[(\d+)\]\./.exec(name) ?? [];
+    return of === list ? [Number(line)] : [];
+  });
+  return [...new Set(numbers)];
+}
+
 export const readFills: ReadStep = (read, batch, kitchen) => {
-  const lines = [
-    ...new Set(
-      Object.keys(read.entered).flatMap((name) => {
-        const [, line] = /^fills\[(\d+)\]\./.exec(name) ?? [];
-        return line === undefined ? [] : [Number(line)];
-      }),
-    ),
-  ].filter((line) => read.text(`fills[${line}].pouches`) !== undefined);
+  const lines = linesOf(read, 'fills').filter((line) => read.text(`fills[${line}].pouches`) !== undefined);
   const pouches = [...kitchen.pouches, ...(batch.fills ?? []).map(({ pouch }) => pouch)];
   const absorbers = [
     ...kitchen.absorbers,
@@ -292,6 +301,7 @@ export const readFills: ReadStep = (read, batch, kitchen) => {
 export const readSeal: ReadStep = (read, batch, _, today) =>
   checked(read, {
     ...batch,
+    code: read.text('code'),
     allergens: read.text('allergensStated') === 'yes' ? read.choices('allergens') : undefined,
     bestBefore: read.text('bestBefore'),
     note: read.text('note') ?? '',
@@ -299,12 +309,12 @@ export const readSeal: ReadStep = (read, batch, _, today) =>
     checks: readChecks(read, batch, 'seal', today),
   });
 
-/** The checks of a step as they are ticked on the form; those of the other steps as they were. */
+/** The checks of a step as they are ticked on the form, or have their temperature entered; those of the other steps as they were. */
 function readChecks(read: FormReader, batch: Batch, step: SafetyStep, today: string): Batch['checks'] {
   const ofStep = safetyChecks(batch.recipe).filter((check) => check.step === step);
   const others = batch.checks.filter(({ id }) => !ofStep.some((check) => check.id === id));
   const ticked = ofStep.flatMap(({ id, leastC }) => {
-    if (read.choices(`check.${id}`).length === 0) return [];
+    if (read.choices(`check.${id}`).length === 0 && read.text(`reading.${id}`) === undefined) return [];
     const before = batch.checks.find((check) => check.id === id);
     const readingC =
       leastC === undefined
@@ -332,6 +342,11 @@ function checked(
     },
     { reportInput: true },
   );
-  if (!result.success) read.add(problemsOf(result.error).map((problem) => placed(problem, place)));
+  const readings = (field: string) => {
+    const [, at] = /^checks\[(\d+)\]\.readingC$/.exec(field) ?? [];
+    const check = at === undefined ? undefined : (input.checks as Batch['checks'])[Number(at)];
+    return check ? `reading.${check.id}` : place(field);
+  };
+  if (!result.success) read.add(problemsOf(result.error).map((problem) => placed(problem, readings)));
   return result.success && read.problems.length === 0 ? result.data : undefined;
 }

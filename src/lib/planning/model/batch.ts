@@ -50,7 +50,7 @@ export const CheckDone = z.strictObject({
   readingC: z
     .number('must be a temperature')
     .min(-60, 'must be at least -60 °C')
-    .max(300, 'must be at most 300 °C')
+    .max(130, 'must be at most 130 °C; the middle of food that holds water gets no hotter')
     .optional(),
   note: Remark.default(''),
 });

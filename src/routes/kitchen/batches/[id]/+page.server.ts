@@ -16,6 +16,7 @@ import { batchSheet, type BatchSheet } from '$lib/planning/drying/batch-sheet.ts
 import type { Batch } from '$lib/planning/model/batch.ts';
 import type { Kitchen } from '$lib/planning/model/kitchen.ts';
 import type { App } from '$lib/server/app.ts';
+import { UserError } from '$lib/server/errors.ts';
 import { knownRuns } from '$lib/server/kitchen-repository.ts';
 import type { Stored } from '$lib/server/records.ts';
 import type { Actions, PageServerLoad } from './$types';
@@ -110,7 +111,8 @@ export const actions: Actions = {
       batchOf(app, params.id),
     ]);
     const read = new FormReader(await request.formData(), settings.unitSystem);
-    const refused = (status: number) => fail<Refusal>(status, { ...read.refused(), of: 'seal' });
+    let { entered } = read;
+    const refused = (status: number) => fail<Refusal>(status, { ...read.refused(), entered, of: 'seal' });
     const batch = stored.value.sealed ? stored.value : readSeal(read, stored.value, kitchen, app.today());
     if (!batch) return refused(422);
     try {
@@ -122,10 +124,10 @@ export const actions: Actions = {
         redirect(303, `/kitchen/batches/${stored.id}#seal`);
       }
       const sheet = await sheetOf(app, saved, kitchen);
-      const version = { ...read.entered, version: [String(saved.version)] };
+      entered = { ...entered, version: [String(saved.version)] };
       if (sheet.blocks.length > 0) {
         read.add(sheet.blocks.map((message) => ({ field: '', message })));
-        return fail<Refusal>(422, { ...read.refused(), entered: version, of: 'seal' });
+        return refused(422);
       }
       if (sheet.holds.length > 0 && batch.releasedBecause === undefined) {
         read.add([
@@ -134,11 +136,13 @@ export const actions: Actions = {
             message: `not everything is shown to be safe and dry (${sheet.holds.length} points, listed below). Dry on, weigh again, tick what is done; or say here why it is let onto the shelf all the same`,
           },
         ]);
-        return fail<Refusal>(422, { ...read.refused(), entered: version, of: 'seal' });
+        return refused(422);
       }
       await app.kitchen.sealBatch(saved, sheet.lots, app.today());
     } catch (caught) {
-      return refused(addUserError(read, caught));
+      return refused(
+        addUserError(read, caught, caught instanceof UserError && caught.code === 'Conflict' ? 'code' : ''),
+      );
     }
     sayDone(cookies, 'batch-sealed');
     redirect(303, `/kitchen/batches/${stored.id}#sealed`);
