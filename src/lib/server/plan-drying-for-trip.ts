@@ -5,9 +5,30 @@ import type { Kitchen } from '../planning/model/kitchen.ts';
 import type { TripPlan } from '../planning/model/trip-plan.ts';
 import type { Trip } from '../planning/model/trip.ts';
 import { planDrying, type BatchUnderWay, type DryingPlan } from '../planning/shortfall/plan-drying.ts';
+import { hasLeft } from '../trip-views/stage.ts';
 import type { App } from './app.ts';
 import { knownRuns } from './kitchen-repository.ts';
 import type { Stored } from './records.ts';
+import type { StoredTrip } from './trip-repository.ts';
+
+/** @returns what can be dried for a trip; `undefined` where it lacks nothing, has left or is over */
+export async function planDryingIfUseful(
+  app: App,
+  {
+    trip,
+    plan,
+    stage,
+    isOver,
+  }: {
+    readonly trip: Trip;
+    readonly plan: TripPlan;
+    readonly stage: StoredTrip['stage'];
+    readonly isOver: boolean;
+  },
+): Promise<{ readonly drying: DryingPlan; readonly recipeCount: number } | undefined> {
+  const isUseful = plan.shortfall.shopping.length > 0 && !hasLeft(stage) && !isOver;
+  return isUseful ? planDryingForTrip(app, trip, plan) : undefined;
+}
 
 /** What can be dried before a trip for what its plan lacks, with recipes, batches and equipment as they are stored now. */
 export async function planDryingForTrip(

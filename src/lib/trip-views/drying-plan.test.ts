@@ -65,7 +65,8 @@ it('a load says how much, on what, for whom, and where to begin', () => {
   expect([0.25, 1, 2].map(timesText)).toEqual(['1/4 of the recipe', 'the recipe once', '2 times the recipe']);
   expect(traysText(load, 'metric')).toBe('2 trays of about 949 g');
   const lines = [line('dinner', 'Ada', 'Ben'), line('lunch', 'Ada'), line('dinner', 'Cy')];
-  expect(loadIsFor(load, lines)).toBe('dinner for Ada, Ben; dinner for Cy');
+  expect(loadIsFor(load, lines, 3)).toBe('dinner for Ada, Ben; dinner for Cy');
+  expect(loadIsFor(load, lines, 2)).toBe('dinner for everyone; dinner for Cy');
   const { searchParams, pathname } = new URL(batchHref(run, load), 'http://localhost');
   expect(pathname).toBe('/kitchen/batches/new');
   expect(Object.fromEntries(searchParams)).toEqual({ recipe: 'r1', times: '1.25', dryer: 'cellar & shed' });
@@ -80,15 +81,15 @@ it('runs say their hours with the range, and on which days there is work', () =>
 
 describe('groceries', () => {
   it('are rounded up, never down, to what a scale can weigh out', () => {
-    const metric = (weightG: number) => amountToBuy({ food: 'x', weightG }, 'metric');
+    const metric = (weightG: number) => amountToBuy({ weightG }, 'metric');
     expect([4.2, 99.5, 101, 500, 1001].map(metric)).toEqual(['5 g', '100 g', '110 g', '500 g', '1,050 g']);
     // 1 oz is 28.349523125 g (NIST Handbook 44, app. C)
-    const us = (weightG: number) => amountToBuy({ food: 'x', weightG }, 'us');
+    const us = (weightG: number) => amountToBuy({ weightG }, 'us');
     expect([28.349523125, 30, 460].map(us)).toEqual(['1.0 oz', '1.5 oz', '17.0 oz']);
   });
 
   it('are counted where a piece is known', () =>
-    expect(amountToBuy({ food: 'egg', weightG: 150, pieces: 2.5 }, 'metric')).toBe('150 g, about 3 pieces'));
+    expect(amountToBuy({ weightG: 150, pieces: 2.5 }, 'metric')).toBe('150 g, about 3 pieces'));
 
   it('have a sum that says what it leaves out, or none', () => {
     expect(groceriesCost(plan, 'EUR')).toBe('Together €1.50, without salt, of which no price is known.');

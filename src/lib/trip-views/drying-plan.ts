@@ -13,10 +13,13 @@ import { friendlyAmount } from '../planning/units/fractions.ts';
 import { showMoney } from '../planning/units/money.ts';
 import { show, unitOf, type UnitSystem } from '../planning/units/show.ts';
 import { counted } from '../plural.ts';
+import { eatersText } from './missing.ts';
 
-/** @returns for whom and when a line of the shopping list is: "dinner for Ada, Ben" */
-export const lineName = ({ meal, forEaters }: Pick<ShoppingLine, 'meal' | 'forEaters'>): string =>
-  `${meal} for ${forEaters.join(', ')}`;
+/** @returns for whom and when a line of the shopping list is: "dinner for Ada, Ben", "lunch for everyone" */
+export const lineName = (
+  { meal, forEaters }: Pick<ShoppingLine, 'meal' | 'forEaters'>,
+  partySize: number,
+): string => `${meal} for ${eatersText(forEaters, partySize)}`;
 
 /** @returns hours with their range: "26 h (20 h to 34 h)" */
 export function hoursWithRange({ value, low, high }: Estimate): string {
@@ -35,10 +38,14 @@ export function batchHref({ dryer }: PlannedRun, { recipeId, timesCooked }: Plan
 }
 
 /** Which lines of the shopping list a load is for. */
-export function loadIsFor({ shares }: PlannedLoad, lines: readonly ShoppingLine[]): string {
+export function loadIsFor(
+  { shares }: PlannedLoad,
+  lines: readonly ShoppingLine[],
+  partySize: number,
+): string {
   return shares
     .flatMap(({ line }) => lines[line] ?? [])
-    .map(lineName)
+    .map((line) => lineName(line, partySize))
     .join('; ');
 }
 
@@ -56,7 +63,10 @@ const BUYING_STEPS: Readonly<Record<UnitSystem, readonly (readonly [from: number
 };
 
 /** @returns a weight to buy, rounded up to what can be weighed out: "1,250 g", "9.5 oz"; with pieces where they can be counted */
-export function amountToBuy({ weightG, pieces }: Grocery, system: UnitSystem): string {
+export function amountToBuy(
+  { weightG, pieces }: { readonly weightG: number; readonly pieces?: number },
+  system: UnitSystem,
+): string {
   const unit = unitOf('food', system);
   const amount = fromCore(weightG, unit);
   const step = BUYING_STEPS[system].find(([from]) => amount >= from)?.[1] ?? 1;

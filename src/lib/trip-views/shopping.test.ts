@@ -1,0 +1,45 @@
+import { expect, it } from 'vitest';
+import { defaultSettings } from '../planning/model/settings.ts';
+import type { DryingPlan } from '../planning/shortfall/plan-drying.ts';
+import { planTrip } from '../planning/plan-trip.ts';
+import { exampleTrip } from '../../../tests/support/examples.ts';
+import { fullContainers, shoppingItems } from './shopping.ts';
+
+const plan = planTrip(exampleTrip(), [], defaultSettings());
+const [line = expect.fail()] = plan.shortfall.shopping;
+const { missingKcal } = line;
+const buying = line.suggestions.filter(({ way }) => way === 'buy');
+
+const dryingAllBut = (kcal: number): DryingPlan => ({
+  readyBy: '2027-07-01',
+  runs: [],
+  workDays: [],
+  underWay: [],
+  groceries: [],
+  costMinor: 0,
+  unpriced: [],
+  toBuy: kcal > 0 ? [{ line: 0, missingKcal: kcal, why: { kind: 'no time' } }] : [],
+  notes: [],
+});
+
+it('lists every line of the plan; without drying all of it is to be bought', () => {
+  const items = shoppingItems(plan, undefined);
+  expect(items.map((item) => item.missingKcal)).toEqual(
+    plan.shortfall.shopping.map((shopping) => shopping.missingKcal),
+  );
+  expect(buying.length).toBeGreaterThan(0);
+  expect(items[0]).toMatchObject({ toBuyKcal: missingKcal, choices: buying });
+});
+
+it('wants only so much of each food as is not dried', () => {
+  const [half] = shoppingItems(plan, dryingAllBut(missingKcal / 2));
+  expect(half?.toBuyKcal).toBe(missingKcal / 2);
+  expect(half?.choices.map(({ weightG }) => weightG)).toEqual(buying.map(({ weightG }) => weightG / 2));
+  expect(shoppingItems(plan, dryingAllBut(0))[0]).toMatchObject({ missingKcal, toBuyKcal: 0, choices: [] });
+});
+
+it('names the containers that are taken full', () => {
+  const started = { label: 'begun', count: 1, netG: 50, tareG: 100, started: true };
+  const full = { label: 'canister', count: 2, netG: 230, tareG: 150, started: false };
+  expect(fullContainers({ ...plan, fuel: { ...plan.fuel, containers: [started, full] } })).toEqual([full]);
+});

@@ -1,0 +1,47 @@
+import type { Suggestion, TripPlan } from '../planning/model/trip-plan.ts';
+import type { DryingPlan } from '../planning/shortfall/plan-drying.ts';
+import { lineName } from './drying-plan.ts';
+
+/** What is missing for a meal and its eaters: a part is dried before departure, the rest is to be bought. */
+export type ShoppingItem = {
+  /** For whom and when: "dinner for Ada, Ben", "lunch for everyone" */
+  readonly name: string;
+  readonly exclusions: readonly string[];
+  readonly missingKcal: number;
+  readonly toBuyKcal: number;
+  /** Foods of which any one is enough. */
+  readonly choices: readonly Suggestion[];
+};
+
+/** Less than this is dust of reckoning, kcal. */
+const DUST_KCAL = 0.5;
+
+/**
+ * The shopping list line by line.
+ *
+ * @param drying what can be dried before departure; left out: nothing, so that all is to be bought
+ */
+export function shoppingItems(
+  { shortfall, carry }: TripPlan,
+  drying: DryingPlan | undefined,
+): ShoppingItem[] {
+  return shortfall.shopping.map((line, index) => {
+    const { missingKcal, exclusions, suggestions } = line;
+    const undried = drying?.toBuy
+      .filter((item) => item.line === index)
+      .reduce((sum, item) => sum + item.missingKcal, 0);
+    const toBuyKcal = undried === undefined ? missingKcal : undried > DUST_KCAL ? undried : 0;
+    const share = missingKcal > 0 ? toBuyKcal / missingKcal : 0;
+    const choices = suggestions
+      .filter(({ way }) => way === 'buy' && share > 0)
+      .map((choice) => ({
+        ...choice,
+        weightG: choice.weightG * share,
+        energyKcal: choice.energyKcal * share,
+      }));
+    return { name: lineName(line, carry.packs.length), exclusions, missingKcal, toBuyKcal, choices };
+  });
+}
+
+/** @returns containers of fuel that the trip takes full: from home or from a shop. */
+export const fullContainers = ({ fuel }: TripPlan) => fuel.containers.filter(({ started }) => !started);
