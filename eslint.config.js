@@ -9,6 +9,7 @@ import svelteConfig from './svelte.config.js';
 const PLANNING_ORDER = [
   'units',
   'model',
+  'learning',
   'route',
   'demand',
   'menu',
@@ -22,8 +23,8 @@ const PLANNING_ORDER = [
   'label',
 ];
 
-/** Folders above the spine: they plan again with changed inputs. */
-const ABOVE_THE_SPINE = ['sensitivity'];
+/** Folders above the spine: they plan again with changed inputs, or look back on a plan. */
+const ABOVE_THE_SPINE = ['sensitivity', 'afterwards'];
 
 /** Refuses every import but those whose specifier matches one of the given regular expressions. */
 const importOnly = (allowed, message) => [

@@ -1,6 +1,7 @@
 import { sharePacks } from './carry/share-packs.ts';
 import { demandNotices, demandOf, type WalkingLoad } from './demand/day-demand.ts';
 import { planWater } from './hydration/plan-water.ts';
+import { learnedDefaults } from './learning/learned-figures.ts';
 import { firstExpired } from './menu/first-expired.ts';
 import type { MenuPlanner } from './menu/menu-problem.ts';
 import { planMenu } from './menu/plan-menu.ts';
@@ -39,8 +40,9 @@ export function planTrip(
   settings: Settings,
   planner: MenuPlanner = firstExpired,
 ): TripPlan {
-  const known = knownLegs(trip);
-  const resolved = resolveTrip(trip, knownDays(trip, known));
+  const learned = learnedDefaults(settings.learned);
+  const known = knownLegs(trip, learned);
+  const resolved = resolveTrip(trip, knownDays(trip, known), learned);
   const legs = plannedLegs(trip, resolved, known);
 
   const demandUnder = (loads: WalkingLoad) => demandOf(resolved, legs, loads, settings);

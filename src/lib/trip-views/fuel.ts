@@ -13,6 +13,8 @@ export function efficiencyBasisInWords({ efficiencyBasis }: FuelPlan): string {
   switch (efficiencyBasis) {
     case 'entered':
       return 'as entered for this trip';
+    case 'learned':
+      return 'learned from the fuel weighed after earlier trips';
     case 'measured':
       return 'from your measured boils';
     case 'usual':

@@ -93,15 +93,30 @@ function needOf(
       walkingRateW: walkingEnergy(leg, USUAL_MASS_G, loadG, TERRAIN_FACTOR[day.terrain]).meanW,
     };
   }
-  const { body } = eater.need;
+  const { body, appetite } = eater.need;
   if (body.ageY < ADULT_FROM_Y)
     return {
       basis: 'minor body',
-      need: minorNeed(body, leg),
+      // a child is never planned to eat less than the need of its age
+      need: withAppetite(minorNeed(body, leg), Math.max(1, appetite)),
       walkingRateW: walkingEnergy(leg, body.massG, loadG, TERRAIN_FACTOR[day.terrain]).meanW,
     };
   const { walkingRateW, ...need } = adultNeed(body, day, leg, loadG);
-  return { basis: 'adult body', need, walkingRateW };
+  return { basis: 'adult body', need: withAppetite(need, appetite), walkingRateW };
+}
+
+/** A need as an eater of this appetite covers it; one of appetite 1 as it is. */
+function withAppetite(need: Estimate, appetite: number): Estimate {
+  if (appetite === 1) return need;
+  return {
+    value: need.value * appetite,
+    low: need.low * appetite,
+    high: need.high * appetite,
+    terms: [
+      ...need.terms,
+      { label: 'times the appetite learned from trips', value: appetite * 100, unit: '%' },
+    ],
+  };
 }
 
 const pointOf = (need: Estimate, planFor: ResolvedTrip['planFor']): number =>

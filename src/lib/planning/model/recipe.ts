@@ -91,6 +91,7 @@ export const WaterNote = z.strictObject({
   date: CalendarDate,
   finding: WaterFinding,
   note: z.string().trim().max(500, 'must be at most 500 characters').default(''),
+  tripId: z.string().max(64).optional().describe('Trip after which it was said'),
 });
 export type WaterNote = z.infer<typeof WaterNote>;
 

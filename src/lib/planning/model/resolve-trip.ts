@@ -8,9 +8,10 @@ import type { FuelKind, MainMeal } from './words.ts';
 /** One value that a plan rests on although nobody entered it; `field` is its path in the trip, such as `days.0.walkingH`. */
 export type Assumption = { readonly field: string; readonly value: string | number; readonly reason: string };
 
-/** A need is either entered, kcal per full day, or estimated from body data. */
+/** A need is either entered, kcal per full day, or estimated from body data, times a learned appetite. */
 export type Need =
-  { readonly kind: 'entered'; readonly kcal: number } | { readonly kind: 'body'; readonly body: Body };
+  | { readonly kind: 'entered'; readonly kcal: number }
+  | { readonly kind: 'body'; readonly body: Body; readonly appetite: number };
 
 export type ResolvedEater = Pick<Eater, 'name' | 'allergens' | 'diets'> & {
   readonly need: Need;
@@ -68,11 +69,19 @@ export type KnownDay = {
   readonly campWater: 'source' | 'dry' | undefined;
 };
 
+/** What earlier trips put in the place of the defaults; a figure that somebody entered stands. */
+export type LearnedDefaults = {
+  /** Times the target of an eater of that name. */
+  appetiteOf(eater: string): Default<number> | undefined;
+  readonly partyFactor: Default<number> | undefined;
+};
+export const NOTHING_LEARNED: LearnedDefaults = { appetiteOf: () => undefined, partyFactor: undefined };
+
 /** The pace of the party, with the defaults for what is left out. */
-export function paceOf(trip: Trip): Pace {
+export function paceOf(trip: Trip, learned: LearnedDefaults): Pace {
   return {
     method: trip.pace.method ?? TRIP_DEFAULTS.paceMethod.value,
-    partyFactor: trip.pace.partyFactor ?? TRIP_DEFAULTS.partyFactor.value,
+    partyFactor: trip.pace.partyFactor ?? (learned.partyFactor ?? TRIP_DEFAULTS.partyFactor).value,
     restShare: trip.pace.restShare ?? TRIP_DEFAULTS.restShare.value,
   };
 }
@@ -82,8 +91,13 @@ export function paceOf(trip: Trip): Pace {
  *
  * @param trip a valid trip
  * @param known by day, what the route or a leg entered by hand says
+ * @param learned from earlier trips
  */
-export function resolveTrip(trip: Trip, known: readonly (KnownDay | undefined)[] = []): ResolvedTrip {
+export function resolveTrip(
+  trip: Trip,
+  known: readonly (KnownDay | undefined)[] = [],
+  learned: LearnedDefaults = NOTHING_LEARNED,
+): ResolvedTrip {
   const assumptions: Assumption[] = [];
   const orDefault = <T extends string | number>(
     field: string,
@@ -99,6 +113,12 @@ export function resolveTrip(trip: Trip, known: readonly (KnownDay | undefined)[]
   const tripKcal = trip.party.some(isOnTripsEnergy)
     ? orDefault('energyKcal', trip.energyKcal, TRIP_DEFAULTS.energyKcal)
     : 0;
+  const appetiteOf = (eater: Eater, index: number): number => {
+    const isUsual =
+      eater.energyKcal === undefined && (eater.body !== undefined || trip.energyKcal === undefined);
+    const appetite = isUsual ? learned.appetiteOf(eater.name) : undefined;
+    return appetite ? orDefault(`party.${index}.appetite`, undefined, appetite) : 1;
+  };
   const firstMeal = orDefault('firstMeal', trip.firstMeal, TRIP_DEFAULTS.firstMeal);
   const lastMealDefault =
     trip.dayCount === 1 && firstMeal === 'dinner'
@@ -109,8 +129,8 @@ export function resolveTrip(trip: Trip, known: readonly (KnownDay | undefined)[]
     name: eater.name,
     need:
       eater.energyKcal === undefined && eater.body !== undefined
-        ? { kind: 'body', body: eater.body }
-        : { kind: 'entered', kcal: eater.energyKcal ?? tripKcal },
+        ? { kind: 'body', body: eater.body, appetite: appetiteOf(eater, index) }
+        : { kind: 'entered', kcal: eater.energyKcal ?? tripKcal * appetiteOf(eater, index) },
     allergens: eater.allergens,
     diets: eater.diets,
     maxLoadG: orDefault(`party.${index}.maxLoadG`, eater.maxLoadG, TRIP_DEFAULTS.maxLoadG),
@@ -150,7 +170,7 @@ export function resolveTrip(trip: Trip, known: readonly (KnownDay | undefined)[]
   const fuel = orDefault('stove.fuel', trip.stove.fuel, TRIP_DEFAULTS.fuel);
   if (known.some((leg) => leg !== undefined)) {
     orDefault('pace.method', trip.pace.method, TRIP_DEFAULTS.paceMethod);
-    orDefault('pace.partyFactor', trip.pace.partyFactor, TRIP_DEFAULTS.partyFactor);
+    orDefault('pace.partyFactor', trip.pace.partyFactor, learned.partyFactor ?? TRIP_DEFAULTS.partyFactor);
     orDefault('pace.restShare', trip.pace.restShare, TRIP_DEFAULTS.restShare);
   }
   return {

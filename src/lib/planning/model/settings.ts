@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { Allergen } from './allergens.ts';
 import { Diet } from './diets.ts';
+import { Observation } from './observation.ts';
 import { FuelContainer } from './trip.ts';
 import { CalendarDate, FuelKind, MealKind, ShortText } from './words.ts';
 
@@ -240,6 +241,11 @@ export const Settings = z.strictObject({
     .max(200)
     .default([])
     .describe('Measured boils: the stove weighed before and after'),
+  learned: z
+    .array(Observation)
+    .max(2000, 'must be at most 2000')
+    .default([])
+    .describe('What finished trips taught: appetites, fuel burnt, hours walked'),
   fuelContainers: z
     .array(FuelContainer)
     .min(1, 'must list at least one size')

@@ -201,7 +201,7 @@ export type Boil = z.infer<typeof Boil>;
 export const FuelPlan = z.strictObject({
   fuel: FuelKind,
   efficiency: z.number().describe('In calm mild air'),
-  efficiencyBasis: z.enum(['entered', 'measured', 'usual']),
+  efficiencyBasis: z.enum(['entered', 'learned', 'measured', 'usual']),
   boils: z.array(Boil),
   need: Estimate.describe('Fuel burnt, g'),
   withReserveG: Amount,

@@ -1,4 +1,10 @@
-import { paceOf, type KnownDay, type ResolvedTrip } from '../model/resolve-trip.ts';
+import {
+  NOTHING_LEARNED,
+  paceOf,
+  type KnownDay,
+  type LearnedDefaults,
+  type ResolvedTrip,
+} from '../model/resolve-trip.ts';
 import type { LegSummary, Notice } from '../model/trip-plan.ts';
 import type { Trip } from '../model/trip.ts';
 import { dayLegs, type DayLeg } from './day-legs.ts';
@@ -12,8 +18,8 @@ export type PlannedLeg = DayLeg & { readonly basis: LegSummary['basis'] };
 const CAMP_SOURCE_WITHIN_M = 250;
 
 /** The legs that the route, or a length entered by hand, give; undefined for days of which only the hours are known. */
-export function knownLegs(trip: Trip): (DayLeg | undefined)[] {
-  const pace = paceOf(trip);
+export function knownLegs(trip: Trip, learned: LearnedDefaults = NOTHING_LEARNED): (DayLeg | undefined)[] {
+  const pace = paceOf(trip, learned);
   const days = Array.from({ length: trip.dayCount }, (_, index) => trip.days[index] ?? {});
   if (trip.route)
     return dayLegs(
@@ -58,7 +64,7 @@ export function plannedLegs(
   const hasSources = trip.route?.waypoints.some((waypoint) => waypoint.water) ?? false;
   let soFarM = 0;
   return resolved.days.map((day, index): PlannedLeg => {
-    const given = known[index] ?? levelLeg(day.day, day.walkingH, paceOf(trip).restShare);
+    const given = known[index] ?? levelLeg(day.day, day.walkingH, paceOf(trip, NOTHING_LEARNED).restShare);
     const leg = trip.route ? given : { ...given, fromM: soFarM, toM: soFarM + given.distanceM };
     soFarM = leg.toM;
     const scale = leg.walkingH > 0 ? day.walkingH / leg.walkingH : 1;

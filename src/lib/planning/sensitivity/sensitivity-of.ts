@@ -1,11 +1,12 @@
+import { learnedDefaults } from '../learning/learned-figures.ts';
 import { resolveTrip } from '../model/resolve-trip.ts';
 import type { Stock } from '../model/pouch-lot.ts';
 import type { Settings } from '../model/settings.ts';
-import { STOVE_EFFICIENCY } from '../model/trip-defaults.ts';
 import type { TripPlan } from '../model/trip-plan.ts';
 import type { Trip } from '../model/trip.ts';
 import { planTrip } from '../plan-trip.ts';
 import { knownDays, knownLegs } from '../route/trip-legs.ts';
+import { stoveEfficiency } from '../stove/plan-fuel.ts';
 
 /** The figures that are watched: all packs together on the first morning, fuel with its reserve, water drunk and cooked with, and the energy that is planned for. */
 export type Watched = {
@@ -79,8 +80,9 @@ function watch(plan: TripPlan): Watched {
 
 /** The trip with every default written out, so that a step of an input that was left out is a step too; only locked meals stay on the menu. */
 function withEverything(trip: Trip, settings: Settings): Trip {
-  const resolved = resolveTrip(trip, knownDays(trip, knownLegs(trip)));
-  const measured = settings.stoveRuns.some((run) => run.fuel === resolved.stove.fuel);
+  const learned = learnedDefaults(settings.learned);
+  const resolved = resolveTrip(trip, knownDays(trip, knownLegs(trip, learned)), learned);
+  const stove = stoveEfficiency(resolved, settings);
   return {
     ...trip,
     menu: trip.menu.filter((meal) => meal.locked),
@@ -107,9 +109,7 @@ function withEverything(trip: Trip, settings: Settings): Trip {
     stove: {
       ...trip.stove,
       reserve: resolved.stove.reserve,
-      ...(trip.stove.efficiency === undefined && !measured
-        ? { efficiency: STOVE_EFFICIENCY[resolved.stove.fuel].value }
-        : {}),
+      ...(stove.basis === 'usual' || stove.basis === 'learned' ? { efficiency: stove.value } : {}),
     },
   };
 }

@@ -1,7 +1,9 @@
+import { efficiencyReason, learnedEfficiency } from '../learning/learned-figures.ts';
 import type { Assumption, ResolvedDay, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { Settings } from '../model/settings.ts';
 import { STOVE_EFFICIENCY } from '../model/trip-defaults.ts';
 import type { Boil, FuelPlan, MenuPlan, Notice, WaterPlan } from '../model/trip-plan.ts';
+import type { FuelKind } from '../model/words.ts';
 import { boilingPointC } from './boiling-point.ts';
 import { calibrateStove } from './calibrate-stove.ts';
 import { chooseContainers } from './choose-containers.ts';
@@ -33,19 +35,17 @@ export function efficiencyIn(stop: ResolvedDay, efficiency: number): number {
   );
 }
 
-/** The efficiency of the stove in calm mild air, where it comes from, and its range. */
-export function stoveEfficiency(
-  trip: ResolvedTrip,
-  settings: Settings,
-): { value: number; low: number; high: number; basis: FuelPlan['efficiencyBasis']; assumption?: Assumption } {
-  const { fuel, efficiency } = trip.stove;
-  if (efficiency !== undefined)
-    return {
-      value: efficiency,
-      low: efficiency * (1 - ENTERED_SPREAD),
-      high: Math.min(1, efficiency * (1 + ENTERED_SPREAD)),
-      basis: 'entered',
-    };
+/** The efficiency of a stove in calm mild air, where it comes from, and its range. */
+export type StoveEfficiency = {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  readonly basis: FuelPlan['efficiencyBasis'];
+  readonly assumption?: Assumption;
+};
+
+/** What is planned with where nothing was entered for the trip and nothing learned from others: measured at home, or usual for the fuel. */
+export function baseEfficiency(fuel: FuelKind, settings: Settings): StoveEfficiency {
   const measured = calibrateStove(settings.stoveRuns, fuel);
   if (measured) {
     const reason = `measured in ${measured.runs} boil${measured.runs > 1 ? 's' : ''} of your own`;
@@ -64,6 +64,29 @@ export function stoveEfficiency(
     high: usual.high,
     basis: 'usual',
     assumption: { field: 'stove.efficiency', value: usual.value, reason: usual.reason },
+  };
+}
+
+/** The efficiency that a trip is planned with. One learned from trips keeps the relative range of the one that it takes the place of. */
+export function stoveEfficiency(trip: ResolvedTrip, settings: Settings): StoveEfficiency {
+  const { fuel, efficiency } = trip.stove;
+  if (efficiency !== undefined)
+    return {
+      value: efficiency,
+      low: efficiency * (1 - ENTERED_SPREAD),
+      high: Math.min(1, efficiency * (1 + ENTERED_SPREAD)),
+      basis: 'entered',
+    };
+  const base = baseEfficiency(fuel, settings);
+  const learned = learnedEfficiency(settings.learned, fuel, base.value);
+  if (!learned) return base;
+  const { value } = learned;
+  return {
+    value,
+    low: (value * base.low) / base.value,
+    high: Math.min(1, (value * base.high) / base.value),
+    basis: 'learned',
+    assumption: { field: 'stove.efficiency', value, reason: efficiencyReason(learned) },
   };
 }
 
