@@ -52,6 +52,7 @@ describe('with the demo', () => {
     '/shelf/labels?code=X',
     '/trips',
     '/trips/compare',
+    '/bin',
     '/settings',
   ])('%s', (address) => checkPage(app, address));
   test.each(OF_A_TRIP)('%s of a trip', (page) => checkPage(app, `${trip}/${page}`));

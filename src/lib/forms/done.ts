@@ -13,6 +13,7 @@ const DONE = {
   'settings-reset': 'The usual values are back.',
   'trip-planned':
     'The trip is planned. Everything about the party, the days and the stove can be changed under Party.',
+  'trip-opened': 'The trip is opened from the file, with all that was in it.',
   'trip-saved':
     'The trip is saved. The menu is as it was; Plan again, under Menu, fits it to what has changed.',
   'trip-replanned': 'The trip is saved and planned again. Locked meals are as they were.',
@@ -38,8 +39,10 @@ const DONE = {
   'water-forgotten': 'The notes are forgotten; water starts again from the usual share.',
   'batch-begun': 'The batch is begun. This sheet goes with it from the stove to the shelf.',
   'batch-saved': 'Noted.',
+  'weighing-removed': 'The last weighing is taken out.',
   'batch-deleted': 'The batch is deleted. Nothing of it was on the shelf.',
   'batch-sealed': 'The pouches are on the shelf. Print their labels now.',
+  'put-back': 'It is back as it was.',
   'demo-filled': 'The demo is in: an invented shelf and a trip to plan from it.',
 } as const;
 export type Done = keyof typeof DONE;
@@ -55,6 +58,20 @@ export function sayDone(cookies: Cookies, ...done: (Done | false)[]): void {
     sameSite: 'lax',
     secure: false,
   });
+}
+
+const UNDO_COOKIE = 'undo';
+
+/** Lets the next page offer to undo, beside what it says is done. @param binId what to put back */
+export function offerUndo(cookies: Cookies, binId: string): void {
+  cookies.set(UNDO_COOKIE, binId, { path: '/', maxAge: 60, httpOnly: true, sameSite: 'lax', secure: false });
+}
+
+/** @returns what can be put back, once. */
+export function takeUndo(cookies: Cookies): string | undefined {
+  const binId = cookies.get(UNDO_COOKIE);
+  if (binId !== undefined) cookies.delete(UNDO_COOKIE, { path: '/', secure: false });
+  return binId;
 }
 
 /** @returns what there is to say, once. */

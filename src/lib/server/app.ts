@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { Bin } from './bin.ts';
 import { openDatabase } from './database/open-database.ts';
 import { ImportRepository } from './import-repository.ts';
 import { KitchenRepository } from './kitchen-repository.ts';
@@ -15,6 +16,7 @@ export type App = {
   readonly trailNotes: TrailNoteRepository;
   readonly settings: SettingsRepository;
   readonly kitchen: KitchenRepository;
+  readonly bin: Bin;
   readonly imports: ImportRepository;
   readonly menus: MenuSearches;
   /** @returns the calendar date where the program runs, ISO 8601 */
@@ -37,6 +39,7 @@ export async function openApp(folder: string, clock: () => Date = () => new Date
     trailNotes: new TrailNoteRepository(db, now),
     settings: new SettingsRepository(db),
     kitchen: new KitchenRepository(db, now),
+    bin: new Bin(db, now),
     imports: new ImportRepository(db, join(folder, 'imports'), clock),
     menus,
     today: () => localDate(clock()),

@@ -3,6 +3,7 @@ import type { Transaction } from 'kysely';
 import type { z } from 'zod';
 import { reading, writing, type Database } from './database/open-database.ts';
 import type { RecordKind, Tables } from './database/tables.ts';
+import { throwIntoBin } from './bin.ts';
 import { UserError } from './errors.ts';
 import { parseStored } from './stored-json.ts';
 
@@ -83,11 +84,32 @@ export class Records<Schema extends z.ZodType> {
     });
   }
 
-  /** @throws UserError `NotFound`, `StaleVersion` */
-  async delete(id: string, version: number): Promise<void> {
-    await writing(this.#db, async (trx) => {
-      await this.#take(trx, id, version);
+  /**
+   * The same, and what it was before goes into the bin, so that the change can be undone.
+   *
+   * @returns the id in the bin
+   * @throws as `update`
+   */
+  async updateUndoably(id: string, value: z.output<Schema>, version: number): Promise<string> {
+    let binId = '';
+    const before = await this.get(id);
+    await this.update(id, value, version, async (trx, at) => {
+      if (before) binId = await throwIntoBin(trx, at, this.#thrown(before, version + 1));
+    });
+    return binId;
+  }
+
+  /**
+   * Deletes into the bin.
+   *
+   * @returns the id in the bin
+   * @throws UserError `NotFound`, `StaleVersion`
+   */
+  delete(id: string, version: number): Promise<string> {
+    return writing(this.#db, async (trx) => {
+      const stored = await this.#take(trx, id, version);
       await trx.deleteFrom('records').where('id', '=', id).execute();
+      return throwIntoBin(trx, this.#now(), this.#thrown(stored, version));
     });
   }
 
@@ -135,6 +157,11 @@ export class Records<Schema extends z.ZodType> {
   #fields(value: z.output<Schema>) {
     const checked = this.#kind.schema.parse(value);
     return { name: this.#kind.nameOf(checked), body: JSON.stringify(checked), updatedAt: this.#now() };
+  }
+
+  #thrown({ id, value }: Stored<z.output<Schema>>, version: number) {
+    const { name, body } = this.#fields(value);
+    return { kind: this.#kind.kind, recordId: id, name, body, version };
   }
 
   #stored(row: Tables['records']): Stored<z.output<Schema>> {

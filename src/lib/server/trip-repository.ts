@@ -3,6 +3,7 @@ import type { Transaction } from 'kysely';
 import { Trip } from '../planning/model/trip.ts';
 import { reading, writing, type Database } from './database/open-database.ts';
 import type { Tables } from './database/tables.ts';
+import { throwIntoBin } from './bin.ts';
 import { UserError } from './errors.ts';
 import {
   append,
@@ -95,20 +96,33 @@ export class TripRepository {
   }
 
   /**
-   * Deletes a trip and releases what is set aside for it. The histories of the lots keep its name.
+   * Deletes a trip into the bin and releases what is set aside for it. The histories of the lots keep its name.
    *
+   * @returns the id in the bin
    * @throws UserError `NotFound`, `StaleVersion`, `Refused` while it is packed
    */
-  async deleteTrip(id: string, version: number): Promise<void> {
-    await writing(this.#db, async (trx) => {
+  deleteTrip(id: string, version: number): Promise<string> {
+    return writing(this.#db, async (trx) => {
       const stored = await takeTrip(trx, id, version);
       refuseWhilePacked(stored, 'deleted');
       await this.#releaseAll(trx, stored);
+      const { trip, afterwards } = await trx
+        .selectFrom('trips')
+        .select(['trip', 'afterwards'])
+        .where('id', '=', id)
+        .executeTakeFirstOrThrow();
       await trx
         .updateTable('trips')
         .set({ trip: null, afterwards: null, version: version + 1, updatedAt: this.#now() })
         .where('id', '=', id)
         .execute();
+      return throwIntoBin(trx, this.#now(), {
+        kind: 'trip',
+        recordId: id,
+        name: stored.trip.name,
+        body: JSON.stringify({ trip, afterwards }),
+        version: version + 1,
+      });
     });
   }
 

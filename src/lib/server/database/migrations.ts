@@ -7,6 +7,7 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0002-lots-stir-and-batch': { up: lotsStirAndBatch },
   '0003-kitchen-records': { up: kitchenRecords },
   '0004-trail-notes': { up: trailNotes },
+  '0005-bin': { up: bin },
 };
 
 const PLACES = sql`('outside', 'shelf', 'set-aside', 'packed')`;
@@ -148,4 +149,17 @@ async function trailNotes(db: Kysely<unknown>): Promise<void> {
     having sum(case when "kind" = 'eaten' then 1 else 0 end) > 0
     and sum(case when "toPlace" in ('set-aside', 'packed') then "pouches" else 0 end)
       = sum(case when "fromPlace" in ('set-aside', 'packed') then "pouches" else 0 end))`.execute(db);
+}
+
+async function bin(db: Kysely<unknown>): Promise<void> {
+  await db.schema
+    .createTable('bin')
+    .addColumn('id', 'text', (column) => column.primaryKey())
+    .addColumn('kind', 'text', (column) => column.notNull())
+    .addColumn('recordId', 'text', (column) => column.notNull())
+    .addColumn('name', 'text', (column) => column.notNull())
+    .addColumn('body', 'text', (column) => column.notNull())
+    .addColumn('version', 'integer', (column) => column.notNull())
+    .addColumn('at', 'text', (column) => column.notNull())
+    .execute();
 }

@@ -2,7 +2,7 @@ import { fail, redirect } from '@sveltejs/kit';
 import { ifctFoods } from '$lib/foods/ifct.ts';
 import { readFoodsCsv, type FoodsCsv } from '$lib/foods/read-foods-csv.ts';
 import { searchFoods } from '$lib/foods/find-food.ts';
-import { sayDone } from '$lib/forms/done.ts';
+import { offerUndo, sayDone } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { foodRow } from '$lib/kitchen-views/foods.ts';
@@ -86,7 +86,7 @@ export const actions: Actions = {
   delete: async ({ request, locals: { app }, cookies, url }) => {
     const read = new FormReader(await request.formData(), 'metric');
     try {
-      await app.kitchen.foods.delete(read.text('id') ?? '', read.number('version') ?? 0);
+      offerUndo(cookies, await app.kitchen.foods.delete(read.text('id') ?? '', read.number('version') ?? 0));
     } catch (caught) {
       const status = addUserError(read, caught);
       return fail<Refusal>(status, { ...read.refused(), of: 'delete' });

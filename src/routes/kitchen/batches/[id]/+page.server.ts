@@ -1,5 +1,5 @@
 import { error, fail, redirect } from '@sveltejs/kit';
-import { sayDone, type Done } from '$lib/forms/done.ts';
+import { offerUndo, sayDone, type Done } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import {
@@ -83,7 +83,10 @@ async function change(
   const batch = step(read, stored.value, kitchen, app.today());
   if (!batch || read.problems.length > 0) return fail<Refusal>(422, { ...read.refused(), of });
   try {
-    await app.kitchen.batches.update(stored.id, batch, read.number('version') ?? 0);
+    const version = read.number('version') ?? 0;
+    if (done === 'weighing-removed')
+      offerUndo(cookies, await app.kitchen.batches.updateUndoably(stored.id, batch, version));
+    else await app.kitchen.batches.update(stored.id, batch, version);
   } catch (caught) {
     return fail<Refusal>(addUserError(read, caught), { ...read.refused(), of });
   }
@@ -96,7 +99,12 @@ export const actions: Actions = {
   load: (event) => change(event, 'load', readLoad),
   weigh: (event) => change(event, 'dry', readWeighing),
   unweigh: (event) =>
-    change(event, 'dry', (_, batch) => ({ ...batch, weighings: batch.weighings.slice(0, -1) })),
+    change(
+      event,
+      'dry',
+      (_, batch) => ({ ...batch, weighings: batch.weighings.slice(0, -1) }),
+      'weighing-removed',
+    ),
   portion: (event) => change(event, 'portion', readPortions),
   fills: (event) => change(event, 'fills', readFills),
   propose: (event) => change(event, 'fills', (_, { fills: _chosen, ...batch }) => batch),
@@ -157,7 +165,7 @@ export const actions: Actions = {
       return refused(422);
     }
     try {
-      await app.kitchen.batches.delete(id, read.number('version') ?? 0);
+      offerUndo(cookies, await app.kitchen.batches.delete(id, read.number('version') ?? 0));
     } catch (caught) {
       return refused(addUserError(read, caught));
     }

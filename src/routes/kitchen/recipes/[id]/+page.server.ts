@@ -1,5 +1,5 @@
 import { error, fail, redirect, type Cookies } from '@sveltejs/kit';
-import { sayDone, type Done } from '$lib/forms/done.ts';
+import { offerUndo, sayDone, type Done } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import {
@@ -72,7 +72,10 @@ async function change(
   const recipe = await changed(read, stored.value, settings);
   if (!recipe || read.problems.length > 0) return fail<Refusal>(422, { ...read.refused(), of });
   try {
-    await app.kitchen.recipes.update(stored.id, recipe, read.number('version') ?? 0);
+    const version = read.number('version') ?? 0;
+    if (done === 'ingredient-removed' || done === 'water-forgotten')
+      offerUndo(cookies, await app.kitchen.recipes.updateUndoably(stored.id, recipe, version));
+    else await app.kitchen.recipes.update(stored.id, recipe, version);
   } catch (caught) {
     return fail<Refusal>(addUserError(read, caught, of === 'recipe' ? 'name' : ''), {
       ...read.refused(),
@@ -129,7 +132,7 @@ export const actions: Actions = {
   delete: async ({ request, locals: { app }, cookies, params }) => {
     const read = new FormReader(await request.formData(), 'metric');
     try {
-      await app.kitchen.recipes.delete(params.id, read.number('version') ?? 0);
+      offerUndo(cookies, await app.kitchen.recipes.delete(params.id, read.number('version') ?? 0));
     } catch (caught) {
       return fail<Refusal>(addUserError(read, caught), { ...read.refused(), of: 'delete' });
     }

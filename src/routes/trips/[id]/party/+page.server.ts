@@ -1,5 +1,5 @@
 import { fail, redirect } from '@sveltejs/kit';
-import { sayDone } from '$lib/forms/done.ts';
+import { offerUndo, sayDone } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { dropMeals } from '$lib/planning/menu/edit-menu.ts';
@@ -119,7 +119,7 @@ export const actions: Actions = {
   delete: async ({ request, locals: { app }, params, cookies }) => {
     const read = new FormReader(await request.formData(), 'metric');
     try {
-      await app.trips.deleteTrip(params.id, read.number('version') ?? 0);
+      offerUndo(cookies, await app.trips.deleteTrip(params.id, read.number('version') ?? 0));
     } catch (caught) {
       const status = addUserError(read, caught);
       return fail<Answer>(status, { ...read.refused(), of: 'delete' });

@@ -1,0 +1,124 @@
+import { randomUUID } from 'node:crypto';
+import type { Transaction } from 'kysely';
+import { z } from 'zod';
+import { reading, writing, type Database } from './database/open-database.ts';
+import type { Tables } from './database/tables.ts';
+import { UserError } from './errors.ts';
+import { parseStored } from './stored-json.ts';
+
+/** So long what was deleted can be put back. */
+export const DAYS_IN_BIN = 30;
+/** What a deleted trip was, as its row had it. */
+const TripBody = z.object({ trip: z.string(), afterwards: z.string().nullable() });
+const DAY_MS = 86_400_000;
+
+export type InBin = Pick<Tables['bin'], 'id' | 'kind' | 'name' | 'at'>;
+
+/**
+ * Within a change: keeps what is deleted, or what a record was before a change that can be undone, and forgets what has lain there for too long.
+ *
+ * @param version the version that the deletion or change leaves behind
+ * @returns the id in the bin
+ */
+export async function throwIntoBin(
+  trx: Transaction<Tables>,
+  at: string,
+  thrown: Pick<Tables['bin'], 'kind' | 'recordId' | 'name' | 'body' | 'version'>,
+): Promise<string> {
+  const oldest = new Date(Date.parse(at) - DAYS_IN_BIN * DAY_MS).toISOString();
+  await trx.deleteFrom('bin').where('at', '<', oldest).execute();
+  const id = randomUUID();
+  await trx
+    .insertInto('bin')
+    .values({ ...thrown, id, at })
+    .execute();
+  return id;
+}
+
+/** What was deleted lately: recipes, batches, foods and trips. */
+export class Bin {
+  readonly #db: Database;
+  readonly #now: () => string;
+
+  constructor(db: Database, now: () => string) {
+    this.#db = db;
+    this.#now = now;
+  }
+
+  /** The last thrown in comes first. */
+  list(): Promise<InBin[]> {
+    return reading(this.#db, (trx) =>
+      trx
+        .selectFrom('bin')
+        .select(['id', 'kind', 'name', 'at'])
+        .orderBy('at', 'desc')
+        .orderBy('id')
+        .execute(),
+    );
+  }
+
+  /**
+   * Puts back what was deleted, or undoes a change, as long as nothing else was done to it since. Pouches that a deleted trip had set aside stay released.
+   *
+   * @returns where it is now: its kind and id
+   * @throws UserError `NotFound`, `StaleVersion`, or `Conflict` where its name is taken
+   */
+  putBack(id: string): Promise<Pick<Tables['bin'], 'kind' | 'recordId'>> {
+    return writing(this.#db, async (trx) => {
+      const thrown = await trx.selectFrom('bin').selectAll().where('id', '=', id).executeTakeFirst();
+      if (!thrown)
+        throw new UserError(
+          'NotFound',
+          'This is not in the bin any more: it was put back already, or has lain there for too long.',
+        );
+      const { kind, recordId, name, body, version } = thrown;
+      const changedSince = () =>
+        new UserError(
+          'StaleVersion',
+          `"${name}" was changed again since, so nothing was put back. Open it and change it by hand.`,
+        );
+      const updatedAt = this.#now();
+      if (kind === 'trip') {
+        const row = await trx.selectFrom('trips').selectAll().where('id', '=', recordId).executeTakeFirst();
+        if (row?.version !== version) throw changedSince();
+        await trx
+          .updateTable('trips')
+          .set({
+            ...parseStored(TripBody, body, `The deleted trip "${name}"`),
+            version: version + 1,
+            updatedAt,
+          })
+          .where('id', '=', recordId)
+          .execute();
+      } else {
+        const named = await trx
+          .selectFrom('records')
+          .select('id')
+          .where('kind', '=', kind)
+          .where('name', '=', name)
+          .where('id', '<>', recordId)
+          .executeTakeFirst();
+        if (named)
+          throw new UserError(
+            'Conflict',
+            `There is another ${kind} called "${name}" now. Rename that one first, then put this back.`,
+          );
+        const row = await trx
+          .selectFrom('records')
+          .select('version')
+          .where('id', '=', recordId)
+          .executeTakeFirst();
+        if (row && row.version !== version) throw changedSince();
+        const fields = { name, body, version: version + 1, updatedAt };
+        await (row
+          ? trx.updateTable('records').set(fields).where('id', '=', recordId).execute()
+          : trx
+              .insertInto('records')
+              .values({ id: recordId, kind, ...fields })
+              .execute());
+      }
+      await trx.deleteFrom('bin').where('id', '=', id).execute();
+      return { kind, recordId };
+    });
+  }
+}

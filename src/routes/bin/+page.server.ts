@@ -1,0 +1,33 @@
+import { fail, redirect } from '@sveltejs/kit';
+import { sayDone } from '$lib/forms/done.ts';
+import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
+import { addUserError } from '$lib/forms/user-error.ts';
+import { DAYS_IN_BIN } from '$lib/server/bin.ts';
+import type { Actions, PageServerLoad } from './$types';
+
+export const load: PageServerLoad = async ({ locals: { app } }) => ({
+  thrown: await app.bin.list(),
+  days: DAYS_IN_BIN,
+});
+
+const PAGE = {
+  recipe: (id: string) => `/kitchen/recipes/${id}`,
+  batch: (id: string) => `/kitchen/batches/${id}`,
+  food: () => '/kitchen/foods',
+  trip: (id: string) => `/trips/${id}/party`,
+} as const;
+
+export const actions: Actions = {
+  putBack: async ({ request, locals: { app }, cookies }) => {
+    const read = new FormReader(await request.formData(), 'metric');
+    let to: string;
+    try {
+      const { kind, recordId } = await app.bin.putBack(read.text('id') ?? '');
+      to = PAGE[kind](recordId);
+    } catch (caught) {
+      return fail<RefusedForm>(addUserError(read, caught), read.refused());
+    }
+    sayDone(cookies, 'put-back');
+    redirect(303, to);
+  },
+};
