@@ -3,9 +3,8 @@ import path from 'node:path';
 import type { Readable } from 'node:stream';
 import { buffer } from 'node:stream/consumers';
 import type { z } from 'zod';
-import { parseJson } from '../lib/parse-json.ts';
 import type { Stock } from '../lib/planning/model/pouch-lot.ts';
-import { problemsOf } from '../lib/planning/model/problems.ts';
+import { readJsonFile } from '../lib/read-json-file.ts';
 import { readShelfCsv, type ShelfCsv } from '../lib/shelf-csv/read-shelf-csv.ts';
 import { UnreadableFile } from '../lib/shelf-csv/text-encoding.ts';
 
@@ -34,18 +33,6 @@ function unreadable({ name }: Source, error: unknown): BadInput {
   return new BadInput(`${name}: ${REASONS[code] ?? String(error)}`);
 }
 
-async function readText(source: Source): Promise<string> {
-  const bytes = await buffer(source.open()).catch((error: unknown) => {
-    throw unreadable(source, error);
-  });
-  if (bytes.length === 0) throw new BadInput(`${source.name}: the file is empty; a JSON object is needed`);
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-  } catch {
-    throw new BadInput(`${source.name}: this is no text in UTF-8, so it cannot be JSON`);
-  }
-}
-
 /**
  * Reads a JSON file and checks it against its schema.
  *
@@ -55,11 +42,13 @@ export async function readJson<Schema extends z.ZodType>(
   source: Source,
   schema: Schema,
 ): Promise<z.infer<Schema>> {
-  const json = parseJson(await readText(source));
-  if ('fault' in json) throw new BadInput(`${source.name}: this is no valid JSON: ${json.fault}`);
-  const checked = schema.safeParse(json.value, { reportInput: true });
-  if (checked.success) return checked.data;
-  const lines = problemsOf(checked.error).map(({ field, message }) => `  ${field}: ${message}`);
+  const bytes = await buffer(source.open()).catch((error: unknown) => {
+    throw unreadable(source, error);
+  });
+  const read = readJsonFile(bytes, schema);
+  if ('value' in read) return read.value;
+  if ('fault' in read) throw new BadInput(`${source.name}: ${read.fault}`);
+  const lines = read.problems.map(({ field, message }) => `  ${field}: ${message}`);
   throw new BadInput([`${source.name}:`, ...lines].join('\n'));
 }
 

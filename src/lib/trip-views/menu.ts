@@ -1,4 +1,5 @@
 import { keepMenu, listedMeal } from '../planning/menu/edit-menu.ts';
+import type { Stock } from '../planning/model/pouch-lot.ts';
 import type { MenuMeal, MenuPouches, TripPlan } from '../planning/model/trip-plan.ts';
 import type { Trip } from '../planning/model/trip.ts';
 
@@ -53,4 +54,11 @@ function sharesOf(meal: MenuMeal): EaterShare[] {
       portions: own.map(({ code, servings }) => ({ code, recipe: recipes.get(code) ?? code, servings })),
     };
   });
+}
+
+/** @returns the codes that the menu of a trip lists and no lot of the stock has, each once, in order. */
+export function lotsLacking({ menu }: Trip, stock: Stock): string[] {
+  const there = new Set(stock.map(({ code }) => code));
+  const listed = new Set(menu.flatMap(({ opened }) => opened.map(({ code }) => code)));
+  return [...listed.difference(there)].sort();
 }

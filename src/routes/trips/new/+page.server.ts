@@ -1,20 +1,63 @@
 import { fail, redirect } from '@sveltejs/kit';
 import { sayDone } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
+import { addUserError } from '$lib/forms/user-error.ts';
+import { LARGEST_TRIP_FILE_BYTES, openTripFile } from '$lib/server/open-trip-file.ts';
 import { createPlannedTrip } from '$lib/server/plan-meals.ts';
 import { readNewTrip } from '$lib/trip-forms/new-trip.ts';
 import type { Actions, PageServerLoad } from './$types';
 
-export const load: PageServerLoad = ({ locals }) => ({ today: locals.app.today() });
+type Refused = RefusedForm & { readonly of: 'plan' | 'open' };
+
+/** So many problems of a file are named; who mends them sees the others then. */
+const PROBLEMS_NAMED = 20;
+
+export const load: PageServerLoad = ({ locals }) => ({
+  today: locals.app.today(),
+  largestFileMb: LARGEST_TRIP_FILE_BYTES / 1_000_000,
+});
 
 export const actions: Actions = {
-  default: async ({ request, locals: { app }, cookies }) => {
+  plan: async ({ request, locals: { app }, cookies }) => {
     const { unitSystem } = await app.settings.get();
     const read = new FormReader(await request.formData(), unitSystem);
     const trip = readNewTrip(read);
-    if (!trip) return fail<RefusedForm>(422, read.refused());
+    if (!trip) return fail<Refused>(422, { of: 'plan', ...read.refused() });
     const { stored, searchFailed } = await createPlannedTrip(app, trip);
     sayDone(cookies, 'trip-planned', searchFailed && 'search-failed');
     redirect(303, `/trips/${stored.id}/menu`);
   },
+  open: async ({ request, locals: { app }, cookies }) => {
+    const form = await request.formData();
+    const read = new FormReader(form, 'metric');
+    const file = form.get('file');
+    const refuse = (status: number) => fail<Refused>(status, { of: 'open', ...read.refused() });
+    if (!(file instanceof File) || file.name === '') {
+      read.problems.push({ field: 'file', message: 'choose the file of a trip first' });
+      return refuse(422);
+    }
+    try {
+      const opened = await openTripFile(app, file);
+      if ('value' in opened) {
+        sayDone(cookies, 'trip-opened', opened.value.searchFailed && 'search-failed');
+        redirect(303, `/trips/${opened.value.stored.id}/menu`);
+      }
+      if ('fault' in opened) read.problems.push({ field: 'file', message: opened.fault });
+      else read.problems.push(...inFile(opened.problems));
+      return refuse(422);
+    } catch (caught) {
+      return refuse(addUserError(read, caught, 'file'));
+    }
+  },
 };
+
+/** A field of the file has no place on the page: each problem is one of the file, and names its field. */
+function inFile(problems: RefusedForm['problems']): RefusedForm['problems'] {
+  const more = problems.length - PROBLEMS_NAMED;
+  return [
+    ...problems
+      .slice(0, PROBLEMS_NAMED)
+      .map(({ field, message }) => `${field === '(input)' ? 'it' : field} ${message}`),
+    ...(more > 0 ? [`and ${more} more`] : []),
+  ].map((message) => ({ field: 'file', message }));
+}

@@ -16,6 +16,7 @@ import { planStoredMeals } from '$lib/server/plan-meals.ts';
 import { changeMenu, planStoredTrip } from '$lib/server/plan-stored-trip.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
 import { narrowed, readPlace } from '$lib/trip-forms/meal-place.ts';
+import { lotsLacking } from '$lib/trip-views/menu.ts';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
 
 export const load: PageServerLoad = async ({ locals: { app }, params, url, parent }) => {
@@ -25,7 +26,12 @@ export const load: PageServerLoad = async ({ locals: { app }, params, url, paren
   const { stored, stock, plan } = await planStoredTrip(app, params.id).catch(toHttpError);
   const changing = stage === 'packed' ? undefined : readPlace(day, meal, plan);
   const options = changing && mealOptions(stored.trip.party, stock, plan.menu, changing, changing.date);
-  return { changing, find, ...narrowed(options ?? [], find) };
+  return {
+    changing,
+    find,
+    lacking: lotsLacking(stored.trip, stock),
+    ...narrowed(options ?? [], find),
+  };
 };
 
 export const actions: Actions = {

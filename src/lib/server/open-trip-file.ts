@@ -1,0 +1,35 @@
+import { Trip } from '../planning/model/trip.ts';
+import { readJsonFile, type JsonFile } from '../read-json-file.ts';
+import type { App } from './app.ts';
+import { UserError } from './errors.ts';
+import { createPlannedTrip } from './plan-meals.ts';
+import type { StoredTrip } from './trip-repository.ts';
+
+/** A trip with the longest route, party and menu takes some 0.5 MB. */
+export const LARGEST_TRIP_FILE_BYTES = 1_000_000;
+
+/** A trip from a file as it is stored now. */
+export type OpenedTrip = { readonly stored: StoredTrip; readonly searchFailed: boolean };
+
+/**
+ * Stores the trip of a file, as `trip.json` of a trip gives it. A menu in it stays as it is, whatever is on this shelf; one that lists no meal is planned.
+ *
+ * @returns the trip, or what is wrong with the file
+ * @throws UserError `TooLarge`
+ */
+export async function openTripFile(app: App, file: Blob): Promise<JsonFile<OpenedTrip>> {
+  if (file.size > LARGEST_TRIP_FILE_BYTES)
+    throw new UserError(
+      'TooLarge',
+      `The file is larger than ${LARGEST_TRIP_FILE_BYTES / 1_000_000} MB, and no trip is. Is it the right file?`,
+    );
+  const read = readJsonFile(await file.bytes(), Trip);
+  if (!('value' in read)) return read;
+  const { value: trip } = read;
+  return {
+    value:
+      trip.menu.length > 0
+        ? { stored: await app.trips.createTrip(trip), searchFailed: false }
+        : await createPlannedTrip(app, trip),
+  };
+}
