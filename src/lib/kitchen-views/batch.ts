@@ -10,5 +10,7 @@ export const percentText = (share: number): string => `${(share * 100 + 0).toFix
 
 /** @returns an ingredient's amount for so many times the recipe, in the unit that it was entered in. */
 export function scaledAmount({ quantity }: Ingredient, times: number): string {
-  return `${Number((quantity.amount * times).toPrecision(4))} ${quantity.unit}`;
+  const amount = Number((quantity.amount * times).toPrecision(4));
+  const isWord = quantity.unit === 'cup' || quantity.unit === 'piece';
+  return `${amount} ${quantity.unit}${isWord && amount > 1 ? 's' : ''}`;
 }

@@ -3,10 +3,13 @@ import { recipeTotals, scaleParts, type Parts, type RecipeTotals } from '../plan
 import { waterShareOf, type WaterShare } from '../planning/drying/rehydration.ts';
 import type { Kitchen, Process } from '../planning/model/kitchen.ts';
 import { ingredientCost, ingredientG, type Recipe } from '../planning/model/recipe.ts';
+import { scaledAmount } from './batch.ts';
 
 /** One column of the table of what a recipe comes to. */
 export type RecipeColumn = {
   readonly heading: string;
+  /** Whether it is of 100 g, as labels are. */
+  readonly isPer100G: boolean;
   readonly weightG: number;
   readonly parts: Parts;
   readonly energyKcal: number;
@@ -40,21 +43,22 @@ export type RecipeView = {
 export function recipeView(recipe: Recipe, kitchen: Kitchen, process: Process): RecipeView {
   const totals = recipeTotals(recipe);
   const figures = kitchen.processes[process];
-  const column = (heading: string, weightG: number, share: number): RecipeColumn => ({
+  const column = (heading: string, weightG: number, share: number, isPer100G = false): RecipeColumn => ({
     heading,
+    isPer100G,
     weightG,
     parts: scaleParts(totals.parts, share),
     energyKcal: totals.energyKcal * share,
     costMinor: totals.costMinor * share,
   });
   const dryG = dryWeightG(totals.cookedG, totals.moisture, figures.residualShare);
-  const dried = column('100 g dried', 100, dryG > 0 ? 100 / dryG : 0);
+  const dried = column('100 g dried', 100, dryG > 0 ? 100 / dryG : 0, true);
   return {
     totals,
     columns: [
       column('one cooking', totals.cookedG, 1),
       column('a serving', totals.cookedG / recipe.servings, 1 / recipe.servings),
-      column('100 g cooked', 100, totals.cookedG > 0 ? 100 / totals.cookedG : 0),
+      column('100 g cooked', 100, totals.cookedG > 0 ? 100 / totals.cookedG : 0, true),
       { ...dried, parts: { ...dried.parts, waterG: dryG > 0 ? 100 * figures.residualShare : 0 } },
     ],
     ingredients: recipe.ingredients.map((ingredient) => ({
@@ -62,7 +66,7 @@ export function recipeView(recipe: Recipe, kitchen: Kitchen, process: Process): 
       source: ingredient.food.source,
       boughtG: ingredientG(ingredient),
       costMinor: ingredientCost(ingredient),
-      stated: `${ingredient.quantity.amount} ${ingredient.quantity.unit}`,
+      stated: scaledAmount(ingredient, 1),
     })),
     water: waterShareOf(recipe, figures),
     process,

@@ -130,7 +130,7 @@ export function batchNotices(
     );
   fills?.forEach(({ fill, name, fits, neededMl, absorbedMl, oxygenMl }) => {
     const isFull = oxygenMl <= 0;
-    if (isFull || fill.servings > fits)
+    if (fill.servings > fits)
       say(
         isFull ? 'wrong' : 'caution',
         'portion',
