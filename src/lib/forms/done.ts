@@ -28,6 +28,12 @@ const DONE = {
   'pouches-released': 'The pouches are back on the shelf.',
   'pouches-packed': 'The pouches are packed.',
   'pouches-back': 'What came back is on the shelf again. The rest is entered as eaten.',
+  'trip-finished':
+    'The trip is finished: what came home is on the shelf, the rest is entered as eaten. What it taught stands under Settings, Learned figures.',
+  'trip-called-off': 'Everything came home unopened, so the trip is open again.',
+  'trip-reopened': 'The trip is open again. Account for what is in the packs once more.',
+  'notes-settled': 'The notes are settled. They stay on record.',
+  'figure-forgotten': 'The learned figure is forgotten; the usual one is back.',
   'search-failed':
     'The search for the best menu could not be run, so this one is first expired, first out. Plan again, under Menu, tries once more.',
   'recipe-added': 'The recipe is there. Now add what goes in.',

@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { AfterwardsRepository } from './afterwards-repository.ts';
 import { Bin } from './bin.ts';
 import { openDatabase } from './database/open-database.ts';
 import { ImportRepository } from './import-repository.ts';
@@ -14,6 +15,7 @@ export type App = {
   readonly shelf: ShelfRepository;
   readonly trips: TripRepository;
   readonly trailNotes: TrailNoteRepository;
+  readonly afterwards: AfterwardsRepository;
   readonly settings: SettingsRepository;
   readonly kitchen: KitchenRepository;
   readonly bin: Bin;
@@ -33,10 +35,12 @@ export async function openApp(folder: string, clock: () => Date = () => new Date
   const db = await openDatabase(folder);
   const now = () => clock().toISOString();
   const menus = new MenuSearches();
+  const trips = new TripRepository(db, now);
   return {
     shelf: new ShelfRepository(db, now),
-    trips: new TripRepository(db, now),
+    trips,
     trailNotes: new TrailNoteRepository(db, now),
+    afterwards: new AfterwardsRepository(db, trips),
     settings: new SettingsRepository(db),
     kitchen: new KitchenRepository(db, now),
     bin: new Bin(db, now),

@@ -40,6 +40,9 @@ export type LedgerEntry = {
   readonly note: string;
 };
 
+/** Note of every entry that came from a note on the trail. */
+export const TRAIL_NOTE = 'noted on the trail';
+
 /** A movement to be written. Only `counted` may be negative: pouches that a count found missing. Zero writes nothing. */
 export type Movement = {
   readonly kind: EntryKind;

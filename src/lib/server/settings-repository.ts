@@ -1,11 +1,18 @@
+import type { Transaction } from 'kysely';
 import type { z } from 'zod';
 import { defaultKitchen, Kitchen } from '../planning/model/kitchen.ts';
+import type { Observation } from '../planning/model/observation.ts';
 import { defaultSettings, Settings } from '../planning/model/settings.ts';
 import { reading, writing, type Database } from './database/open-database.ts';
+import type { Tables } from './database/tables.ts';
 import { parseStored } from './stored-json.ts';
 
 const HOUSEHOLD = 'household';
 const KITCHEN = 'kitchen';
+/** A row of its own, so that saving a form takes nothing of it away. */
+const LEARNED = 'learned';
+const { learned: Learned } = Settings.shape;
+const MOST_LEARNED = 2000;
 
 export class SettingsRepository {
   readonly #db: Database;
@@ -14,46 +21,75 @@ export class SettingsRepository {
     this.#db = db;
   }
 
-  /** @returns the stored settings, or the defaults where none were saved yet */
+  /** @returns the stored settings, or the defaults where none were saved yet, with what was learned from trips */
   get(): Promise<Settings> {
-    return this.#read(HOUSEHOLD, Settings, 'The stored settings', defaultSettings);
+    return reading(this.#db, async (trx) => {
+      const settings = await read(trx, HOUSEHOLD, Settings, 'The stored settings', defaultSettings);
+      return { ...settings, learned: await readLearned(trx) };
+    });
   }
 
-  /** @param settings valid settings */
+  /**
+   * What was learned is no entry of a form: it stays as it is stored.
+   *
+   * @param settings valid settings
+   */
   async save(settings: Settings): Promise<void> {
-    await this.#write(HOUSEHOLD, Settings.parse(settings));
+    const { learned: _learned, ...entered } = Settings.parse(settings);
+    await writing(this.#db, (trx) => write(trx, HOUSEHOLD, entered));
+  }
+
+  /** Forgets what was learned for one figure. @param isOfFigure tells its observations */
+  async forget(isOfFigure: (observation: Observation) => boolean): Promise<void> {
+    await writing(this.#db, async (trx) => {
+      await write(
+        trx,
+        LEARNED,
+        (await readLearned(trx)).filter((one) => !isOfFigure(one)),
+      );
+    });
   }
 
   /** @returns the equipment and figures of the kitchen, or the usual ones where none were saved yet */
   getKitchen(): Promise<Kitchen> {
-    return this.#read(KITCHEN, Kitchen, 'The stored equipment', defaultKitchen);
+    return reading(this.#db, (trx) => read(trx, KITCHEN, Kitchen, 'The stored equipment', defaultKitchen));
   }
 
   /** @param kitchen a valid kitchen */
   async saveKitchen(kitchen: Kitchen): Promise<void> {
-    await this.#write(KITCHEN, Kitchen.parse(kitchen));
+    await writing(this.#db, (trx) => write(trx, KITCHEN, Kitchen.parse(kitchen)));
   }
+}
 
-  async #read<Schema extends z.ZodType>(
-    id: string,
-    schema: Schema,
-    what: string,
-    usual: () => z.output<Schema>,
-  ): Promise<z.output<Schema>> {
-    const row = await reading(this.#db, (trx) =>
-      trx.selectFrom('settings').select('settings').where('id', '=', id).executeTakeFirst(),
-    );
-    return row ? parseStored(schema, row.settings, what) : usual();
-  }
+/** Within a change: puts what a trip taught in the place of what it taught before. The oldest make room where there are too many. */
+export async function replaceObservations(
+  trx: Transaction<Tables>,
+  tripId: string,
+  observations: readonly Observation[],
+): Promise<void> {
+  const others = (await readLearned(trx)).filter((one) => one.tripId !== tripId);
+  await write(trx, LEARNED, [...others, ...observations].slice(-MOST_LEARNED));
+}
 
-  async #write(id: string, settings: Settings | Kitchen): Promise<void> {
-    const json = JSON.stringify(settings);
-    await writing(this.#db, (trx) =>
-      trx
-        .insertInto('settings')
-        .values({ id, settings: json })
-        .onConflict((conflict) => conflict.column('id').doUpdateSet({ settings: json }))
-        .execute(),
-    );
-  }
+const readLearned = (trx: Transaction<Tables>): Promise<Observation[]> =>
+  read(trx, LEARNED, Learned, 'What was learned from trips', () => []);
+
+async function read<Schema extends z.ZodType>(
+  trx: Transaction<Tables>,
+  id: string,
+  schema: Schema,
+  what: string,
+  usual: () => z.output<Schema>,
+): Promise<z.output<Schema>> {
+  const row = await trx.selectFrom('settings').select('settings').where('id', '=', id).executeTakeFirst();
+  return row ? parseStored(schema, row.settings, what) : usual();
+}
+
+async function write(trx: Transaction<Tables>, id: string, value: object): Promise<void> {
+  const json = JSON.stringify(value);
+  await trx
+    .insertInto('settings')
+    .values({ id, settings: json })
+    .onConflict((conflict) => conflict.column('id').doUpdateSet({ settings: json }))
+    .execute();
 }

@@ -4,7 +4,7 @@ import { counted } from '../plural.ts';
 import { reading, writing, type Database } from './database/open-database.ts';
 import type { Tables } from './database/tables.ts';
 import { UserError } from './errors.ts';
-import { append, reservations, type Movement, type Reservation } from './ledger.ts';
+import { append, reservations, TRAIL_NOTE, type Movement, type Reservation } from './ledger.ts';
 import { findTrip, type StoredTrip } from './trip-repository.ts';
 
 /** A note as it was kept. */
@@ -89,7 +89,7 @@ export class TrailNoteRepository {
           .execute();
         results.push({ id, outcome, ...(message !== undefined && { message }) });
       }
-      await append(trx, this.#now(), 'noted on the trail', movements);
+      await append(trx, this.#now(), TRAIL_NOTE, movements);
       if (movements.length > 0)
         await trx
           .updateTable('trips')

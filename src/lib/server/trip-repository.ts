@@ -10,6 +10,7 @@ import {
   held,
   reservations,
   stageOf,
+  TRAIL_NOTE,
   type Movement,
   type Reservation,
   type Stage,
@@ -195,9 +196,15 @@ export class TripRepository {
    * Ends a packed trip: what came back goes on the shelf, the rest was eaten, and the trip is finished. Where all of it came back and
    * nothing was ever eaten, the trip was called off and is open again.
    *
+   * @param also what has to happen in the same change where the trip is finished by it
    * @throws UserError `NotFound`, `StaleVersion`, `Refused` where more came back than was packed
    */
-  bringBack(id: string, version: number, back: readonly PouchCount[]): Promise<StoredTrip> {
+  bringBack(
+    id: string,
+    version: number,
+    back: readonly PouchCount[],
+    also: (trx: Transaction<Tables>, at: string) => Promise<void> = async () => {},
+  ): Promise<StoredTrip> {
     return this.#change(id, version, async (trx, stored) => {
       if (stored.stage !== 'packed')
         throw new UserError(
@@ -226,9 +233,43 @@ export class TripRepository {
           { kind: 'eaten', lotId, pouches: packed - returned, tripId: id },
         ];
       });
-      await append(trx, this.#now(), '', movements);
-      if (!calledOff)
-        await trx.updateTable('trips').set({ finishedAt: this.#now() }).where('id', '=', id).execute();
+      const at = this.#now();
+      await append(trx, at, '', movements);
+      if (calledOff) return;
+      await trx.updateTable('trips').set({ finishedAt: at }).where('id', '=', id).execute();
+      await also(trx, at);
+    });
+  }
+
+  /**
+   * Opens a finished trip again: what was taken as eaten when it was finished is back in the packs, to be accounted for once more. What was
+   * noted on the trail stays eaten, and what came home is on the shelf.
+   *
+   * @param also what has to happen in the same change
+   * @throws UserError `NotFound`, `StaleVersion`, `Refused` where it is not finished
+   */
+  reopen(
+    id: string,
+    version: number,
+    also: (trx: Transaction<Tables>, at: string) => Promise<void> = async () => {},
+  ): Promise<StoredTrip> {
+    return this.#change(id, version, async (trx, stored) => {
+      if (stored.stage !== 'finished')
+        throw new UserError(
+          'Refused',
+          `"${stored.trip.name}" is not finished, so it need not be opened again.`,
+        );
+      const noted = await notedAsEaten(trx, id);
+      const movements = (await reservations(trx, id)).map(({ lotId, eaten }): Movement => ({
+        kind: 'reopened',
+        lotId,
+        pouches: Math.max(0, eaten - (noted.get(lotId) ?? 0)),
+        tripId: id,
+      }));
+      const at = this.#now();
+      await append(trx, at, '', movements);
+      await trx.updateTable('trips').set({ finishedAt: null }).where('id', '=', id).execute();
+      await also(trx, at);
     });
   }
 
@@ -298,6 +339,19 @@ function storedTrip(row: TripRow, lines: readonly Reservation[]): StoredTrip {
     broughtBack: counts(({ broughtBack }) => broughtBack),
     updatedAt: row.updatedAt,
   };
+}
+
+/** Pouches of each lot that notes from the trail moved. */
+async function notedAsEaten(trx: Transaction<Tables>, tripId: string): Promise<Map<number, number>> {
+  const rows = await trx
+    .selectFrom('ledger')
+    .select(['lotId', (eb) => eb.fn.sum<number>('pouches').as('pouches')])
+    .where('tripId', '=', tripId)
+    .where('kind', '=', 'eaten')
+    .where('note', '=', TRAIL_NOTE)
+    .groupBy('lotId')
+    .execute();
+  return new Map(rows.map(({ lotId, pouches }) => [lotId, pouches]));
 }
 
 async function freePouches(

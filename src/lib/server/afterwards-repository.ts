@@ -1,0 +1,118 @@
+import type { Transaction } from 'kysely';
+import { observeTrip } from '../planning/afterwards/observe-trip.ts';
+import { Afterwards } from '../planning/model/afterwards.ts';
+import { Recipe, type WaterNote } from '../planning/model/recipe.ts';
+import type { App } from './app.ts';
+import { reading, type Database } from './database/open-database.ts';
+import type { Tables } from './database/tables.ts';
+import { planStoredTrip } from './plan-stored-trip.ts';
+import { replaceObservations } from './settings-repository.ts';
+import { parseStored } from './stored-json.ts';
+import type { PouchCount, StoredTrip, TripRepository } from './trip-repository.ts';
+
+/** What was said of trips when they were finished, and what each taught. */
+export class AfterwardsRepository {
+  readonly #db: Database;
+  readonly #trips: TripRepository;
+
+  constructor(db: Database, trips: TripRepository) {
+    this.#db = db;
+    this.#trips = trips;
+  }
+
+  /** @returns what was said of a trip when it was last finished; `undefined` where nothing was */
+  async get(tripId: string): Promise<Afterwards | undefined> {
+    const row = await reading(this.#db, (trx) =>
+      trx.selectFrom('trips').select(['name', 'afterwards']).where('id', '=', tripId).executeTakeFirst(),
+    );
+    return row?.afterwards == null
+      ? undefined
+      : parseStored(Afterwards, row.afterwards, `What was said of the trip "${row.name}"`);
+  }
+
+  /**
+   * Finishes a trip with what was said of it, in one change: pouches, answers, learned figures and notes on recipes.
+   *
+   * @param learned what the trip teaches
+   * @param waterNotes by the name of the recipe; names that the kitchen does not have are passed over
+   * @throws as `TripRepository.bringBack`
+   */
+  finish(
+    { id, version }: Pick<StoredTrip, 'id' | 'version'>,
+    back: readonly PouchCount[],
+    said: Afterwards,
+    learned: Parameters<typeof replaceObservations>[2],
+    waterNotes: ReadonlyMap<string, WaterNote>,
+  ): Promise<StoredTrip> {
+    return this.#trips.bringBack(id, version, back, async (trx, at) => {
+      await trx
+        .updateTable('trips')
+        .set({ afterwards: JSON.stringify(said) })
+        .where('id', '=', id)
+        .execute();
+      await replaceObservations(trx, id, learned);
+      await replaceWaterNotes(trx, at, id, waterNotes);
+    });
+  }
+
+  /** Opens a finished trip again, in one change with what it taught: that is taken back, what was said stays to be corrected. @throws as `TripRepository.reopen` */
+  reopen(id: string, version: number): Promise<StoredTrip> {
+    return this.#trips.reopen(id, version, async (trx, at) => {
+      await replaceObservations(trx, id, []);
+      await replaceWaterNotes(trx, at, id, new Map());
+    });
+  }
+}
+
+/**
+ * Finishes a stored trip: works out what it teaches from its plan and what was said.
+ *
+ * @param back pouches that came home unopened and are not on the shelf yet
+ * @throws UserError `NotFound`, `StaleVersion`, `Refused` where it is not packed or more came back than was packed
+ */
+export async function finishTrip(
+  app: App,
+  tripId: string,
+  version: number,
+  back: readonly PouchCount[],
+  said: Afterwards,
+): Promise<StoredTrip> {
+  const { stored, plan } = await planStoredTrip(app, tripId);
+  const eaten = new Map(stored.eaten.map(({ code, pouches }) => [code, pouches]));
+  const add = (code: string, pouches: number) => eaten.set(code, (eaten.get(code) ?? 0) + pouches);
+  for (const { code, pouches } of stored.reserved) add(code, pouches);
+  for (const { code, pouches } of back) add(code, -pouches);
+  const date = app.today();
+  const learned = observeTrip({ tripId, trip: stored.trip, plan, eaten, said, date });
+  const waterNotes = new Map(
+    said.water.map(({ recipe, finding }) => [
+      recipe,
+      { date, finding, note: `on the trip "${stored.trip.name}"`, tripId },
+    ]),
+  );
+  return app.afterwards.finish({ id: tripId, version }, back, said, learned, waterNotes);
+}
+
+/** The most notes that a recipe keeps; the oldest make room. */
+const MOST_WATER_NOTES = 200;
+
+async function replaceWaterNotes(
+  trx: Transaction<Tables>,
+  at: string,
+  tripId: string,
+  notes: ReadonlyMap<string, WaterNote>,
+): Promise<void> {
+  const rows = await trx.selectFrom('records').selectAll().where('kind', '=', 'recipe').execute();
+  for (const row of rows) {
+    const note = notes.get(row.name);
+    if (!note && !row.body.includes(tripId)) continue;
+    const recipe = parseStored(Recipe, row.body, `The recipe "${row.name}"`);
+    const others = recipe.waterNotes.filter((other) => other.tripId !== tripId);
+    const waterNotes = [...others, ...(note ? [note] : [])].slice(-MOST_WATER_NOTES);
+    await trx
+      .updateTable('records')
+      .set({ body: JSON.stringify({ ...recipe, waterNotes }), version: row.version + 1, updatedAt: at })
+      .where('id', '=', row.id)
+      .execute();
+  }
+}
