@@ -1,16 +1,12 @@
-import { spawn, type ChildProcess } from 'node:child_process';
-import { once } from 'node:events';
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { createInterface } from 'node:readline';
 import { AxeBuilder } from '@axe-core/playwright';
-import { chromium, type Browser, type BrowserContext, type Page } from 'playwright';
+import type { Browser, BrowserContext, Page } from 'playwright';
 import { afterAll, afterEach, beforeAll, expect } from 'vitest';
-import { findChromium } from '../../src/tooling/chromium.ts';
+import { startBrowser, visit } from '../../src/tooling/browse.ts';
+import { fillDemo, startBuiltApp, type BuiltApp } from '../../src/tooling/built-app.ts';
 import { ROOT } from '../../src/tooling/run.ts';
 
-const CHROMIUM_ARGS = ['--no-sandbox', '--disable-background-networking', '--disable-quic'];
+export { visit };
 export const PHONE_PX = 360;
 export const DESK_PX = 1280;
 const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
@@ -28,11 +24,20 @@ export type Session = {
    *
    * @param expected errors that the test provokes, such as the browser's own line about a 404
    * @param scripts whether the browser runs scripts
+   * @param keeps whether the browser lets the app keep pages for use without a network
    */
   open(
     address: string,
-    options?: { readonly widthPx?: number; readonly expected?: RegExp; readonly scripts?: boolean },
+    options?: {
+      readonly widthPx?: number;
+      readonly expected?: RegExp;
+      readonly scripts?: boolean;
+      readonly keeps?: boolean;
+    },
   ): Promise<Page>;
+  /** Ends the server, as when the computer at home is switched off; `restart` starts it at the same address with the same data. */
+  stop(): Promise<void>;
+  restart(): Promise<void>;
 };
 
 /**
@@ -42,19 +47,13 @@ export type Session = {
  * @param environment variables that the app is started with
  */
 export function startApp(environment: Readonly<Record<string, string>> = {}): Session {
-  const folder = mkdtempSync(path.join(tmpdir(), 'ridgelarder-browser-'));
-  let server: ChildProcess;
+  let app: BuiltApp;
   let browser: Browser;
-  let origin = '';
-  let readersOrigin = '';
   let contexts: BrowserContext[] = [];
   let errors: string[] = [];
 
   beforeAll(async () => {
-    [{ server, origin, readersOrigin }, browser] = await Promise.all([
-      startServer(folder, environment),
-      startBrowser(),
-    ]);
+    [app, browser] = await Promise.all([startBuiltApp(environment), startBrowser()]);
   }, 240_000);
 
   afterEach(async () => {
@@ -66,25 +65,22 @@ export function startApp(environment: Readonly<Record<string, string>> = {}): Se
 
   afterAll(async () => {
     await browser.close();
-    const ended = once(server, 'exit');
-    server.kill('SIGTERM');
-    const [code] = await ended;
-    rmSync(folder, { recursive: true });
-    expect(code).toBe(0);
+    expect(await app.stop()).toBe(0);
   });
 
   return {
     get origin() {
-      return origin;
+      return app.origin;
     },
     get readersOrigin() {
-      return readersOrigin;
+      return app.readersOrigin;
     },
-    async open(address, { widthPx = DESK_PX, expected, scripts = true } = {}) {
+    async open(address, { widthPx = DESK_PX, expected, scripts = true, keeps = false } = {}) {
       const context = await browser.newContext({
         viewport: { width: widthPx, height: 900 },
         javaScriptEnabled: scripts,
-        baseURL: origin,
+        serviceWorkers: keeps ? 'allow' : 'block',
+        baseURL: app.origin,
       });
       contexts.push(context);
       const page = await context.newPage();
@@ -101,49 +97,17 @@ export function startApp(environment: Readonly<Record<string, string>> = {}): Se
       await visit(page, address);
       return page;
     },
+    async stop() {
+      expect(await app.stop(true)).toBe(0);
+    },
+    async restart() {
+      app = await startBuiltApp(environment, app);
+    },
   };
 }
 
-/** Goes to an address and waits until the page can be used: its scripts have taken over from the server's HTML. */
-export async function visit(page: Page, address: string): Promise<void> {
-  await page.goto(address);
-  await page.waitForLoadState('networkidle');
-}
-
-async function startBrowser(): Promise<Browser> {
-  const executablePath = findChromium();
-  if (!executablePath) throw new Error('There is no Chromium on this machine; "npm test" installs one.');
-  return chromium.launch({ executablePath, args: CHROMIUM_ARGS });
-}
-
-async function startServer(
-  dataFolder: string,
-  environment: Readonly<Record<string, string>>,
-): Promise<{ server: ChildProcess; origin: string; readersOrigin: string }> {
-  const server = spawn(process.execPath, [projectFile('src/tooling/start.ts')], {
-    cwd: ROOT,
-    env: { ...process.env, ...environment, PORT: '0', RIDGELARDER_DATA: dataFolder },
-    stdio: ['ignore', 'pipe', 'inherit'],
-  });
-  let origin = '';
-  for await (const line of createInterface({ input: server.stdout })) {
-    origin ||= /Ridgelarder is at (\S+)/.exec(line)?.[1] ?? '';
-    const readersOrigin = /Phones .* at (\S+),/.exec(line)?.[1] ?? '';
-    if (origin && (readersOrigin || !environment['RIDGELARDER_READERS']))
-      return { server, origin, readersOrigin };
-  }
-  throw new Error('The app ended before it said where it is.');
-}
-
 /** A new trip of the demo, planned. @returns its path */
-export async function newDemoTrip({ origin }: Session): Promise<string> {
-  const response = await fetch(`${origin}/demo`, {
-    method: 'POST',
-    headers: { origin, accept: 'text/html', 'content-type': 'application/x-www-form-urlencoded' },
-    redirect: 'manual',
-  });
-  return new URL(response.headers.get('location') ?? '', origin).pathname;
-}
+export const newDemoTrip = ({ origin }: Session): Promise<string> => fillDemo(origin);
 
 /** What axe finds wrong: the rule, and where. */
 export async function barriers(page: Page): Promise<string[]> {

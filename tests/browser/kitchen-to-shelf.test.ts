@@ -1,6 +1,7 @@
 /* From an invented recipe to pouches on the shelf that feed a trip, as a person does it in the browser. */
 import type { Page } from 'playwright';
 import { expect, test } from 'vitest';
+import { fillIn as fill, press } from '../../src/tooling/browse.ts';
 import { checkPage, startApp } from './harness.ts';
 import { readPdf } from './pdf-text.ts';
 
@@ -10,22 +11,6 @@ let recipeAddress = '';
 let batchAddress = '';
 let lots: string[] = [];
 
-/** Fills in fields by their names. */
-async function fill(page: Page, fields: Readonly<Record<string, string | number>>): Promise<void> {
-  for (const [name, value] of Object.entries(fields)) {
-    const field = page.locator(`main form [name="${name}"]`);
-    if ((await field.evaluate((element) => element.tagName)) === 'SELECT')
-      await field.selectOption(String(value));
-    else await field.fill(String(value));
-  }
-}
-const press = async (page: Page, name: string | RegExp, within = 'main'): Promise<void> => {
-  await page
-    .locator(within)
-    .getByRole('button', { name, exact: typeof name === 'string' })
-    .click();
-  await page.waitForLoadState('networkidle');
-};
 const path = (page: Page): string => new URL(page.url()).pathname;
 const saidOn = (page: Page, text: string | RegExp): Promise<void> =>
   page.getByRole('status').filter({ hasText: text }).waitFor();

@@ -1,0 +1,69 @@
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { createInterface } from 'node:readline';
+import { pathToFileURL } from 'node:url';
+import { ROOT } from './run.ts';
+
+export type BuiltApp = {
+  /** Address of the app, without a slash at the end. */
+  readonly origin: string;
+  /** Where pages can only be read, if the environment asks for it; else empty. */
+  readonly readersOrigin: string;
+  readonly dataFolder: string;
+  /** Ends it as Ctrl-C does and removes its data, unless they are kept for another start. @returns its exit code */
+  stop(keepData?: boolean): Promise<number | null>;
+};
+
+/**
+ * Starts the built app as `npm start` does, in a process of its own, on a free port with an empty data folder.
+ *
+ * @param environment variables that the app is started with
+ * @param again a stopped one to start again at the same address with the data it kept
+ * @throws where it ends before it says where it is
+ */
+export async function startBuiltApp(
+  environment: Readonly<Record<string, string>> = {},
+  again?: BuiltApp,
+): Promise<BuiltApp> {
+  const dataFolder = again?.dataFolder ?? mkdtempSync(path.join(tmpdir(), 'ridgelarder-'));
+  const port = again ? new URL(again.origin).port : '0';
+  const server = spawn(process.execPath, [path.join(ROOT, 'src/tooling/start.ts')], {
+    cwd: ROOT,
+    env: { ...process.env, ...environment, PORT: port, RIDGELARDER_DATA: dataFolder },
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
+  const stop = async (keepData = false) => {
+    const ended = once(server, 'exit');
+    server.kill('SIGTERM');
+    const [code] = await ended;
+    if (!keepData) rmSync(dataFolder, { recursive: true });
+    return code;
+  };
+  let origin = '';
+  for await (const line of createInterface({ input: server.stdout })) {
+    origin ||= /Ridgelarder is at (\S+)/.exec(line)?.[1] ?? '';
+    const readersOrigin = /Phones .* at (\S+),/.exec(line)?.[1] ?? '';
+    if (origin && (readersOrigin || !environment['RIDGELARDER_READERS']))
+      return { origin, readersOrigin, dataFolder, stop };
+  }
+  throw new Error('The app ended before it said where it is.');
+}
+
+/** Variables for `startBuiltApp` with which the app's clock begins at an instant, ISO 8601, and goes on from there. */
+export const clockFrom = (at: string): Readonly<Record<string, string>> => ({
+  CLOCK_BEGINS_AT: at,
+  NODE_OPTIONS: `--import ${pathToFileURL(path.join(import.meta.dirname, 'moved-clock.ts')).href}`,
+});
+
+/** Fills an empty shelf with the demo, as its button does. @returns the path of its trip */
+export async function fillDemo(origin: string): Promise<string> {
+  const response = await fetch(`${origin}/demo`, {
+    method: 'POST',
+    headers: { origin, accept: 'text/html', 'content-type': 'application/x-www-form-urlencoded' },
+    redirect: 'manual',
+  });
+  return new URL(response.headers.get('location') ?? '', origin).pathname;
+}
