@@ -79,3 +79,13 @@ it('passes over a sealed batch, and one of which nothing is known yet', async ()
   await batch('B2', { trays: [{ loadedG: 600 }], sealed: { on: '2026-06-01', lots: ['B2'] } });
   expect((await dry()).drying.underWay).toEqual([]);
 });
+
+it('counts on no more from a batch than was cooked, whatever its trays are said to weigh', async () => {
+  const boughtWith = async (loadedG?: number) => {
+    const { app, dry, batch } = await tripWithoutFood();
+    await app.kitchen.recipes.create({ ...STEW, mealKinds: ['breakfast'] });
+    await batch('B1', loadedG === undefined ? {} : { trays: [{ loadedG }] });
+    return (await dry()).drying.toBuy;
+  };
+  expect(await boughtWith(30_000)).toEqual(await boughtWith());
+});
