@@ -8,12 +8,12 @@ import { READING_HEADER } from '../lib/server/reading.ts';
  * changed through it, so that it needs no passphrase.
  */
 
-/** What can be read there: the page of a lot, the card of a trip (whose address nobody guesses), and what these pages are made of. */
+/** What can be read there: the page of a lot, the card and packing lists of a trip (whose address nobody guesses), and what these pages are made of. */
 const READABLE = [
   /^\/_app\//,
   /^\/[\w-]+\.(?:svg|png|webmanifest)$/,
   /^\/shelf\/(?!(?:new|import|labels|pictures|export\.csv|lots\.json)(?:\/|$))[^/]+(?:\/__data\.json)?$/,
-  /^\/trips\/[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}\/card(?:\/__data\.json)?$/,
+  /^\/trips\/[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}\/(?:card\.html|(?:card|packing)(?:\/__data\.json)?)$/,
 ];
 
 const NOT_HERE =

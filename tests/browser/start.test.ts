@@ -56,6 +56,13 @@ test('at the address for readers, lots and trail cards are read, and nothing els
   expect(await lot.locator('form, nav').count()).toBe(0);
   const card = await app.open(`${readers}${trip}/card`);
   expect(await card.locator('main').innerText()).toContain('Day 1');
+  expect(await card.locator('main').innerText()).not.toContain('RIDGELARDER_READERS');
+  await card.getByRole('link', { name: 'Packing lists' }).click();
+  await card.getByRole('heading', { name: 'Tarek packs' }).waitFor();
+  await card.getByRole('link', { name: 'trail card' }).click();
+  await card.getByRole('heading', { name: 'Day 1' }).waitFor();
+  const file = await fetch(`${readers}${trip}/card.html`);
+  expect(await file.text()).toMatch(/Day 1/);
 
   for (const path of [
     '/',
@@ -65,6 +72,10 @@ test('at the address for readers, lots and trail cards are read, and nothing els
     '/kitchen',
     `${trip}/party`,
     `${trip}/trip.json`,
+    `${trip}/cardXhtml`,
+    `${trip}/packing/all`,
+    `${trip}/loads`,
+    `${trip}/shopping`,
   ])
     expect((await fetch(readers + path)).status, path).toBe(403);
   const post = await fetch(`${readers}/shelf/D02?/discard`, {

@@ -10,10 +10,11 @@ export const load: LayoutServerLoad = async ({ locals, params }) => {
   return {
     id,
     version,
-    trip,
+    // Bodies are nobody's business but their owners': a page for readers is sent without them.
+    trip: locals.readsOnly ? { ...trip, party: trip.party.map(({ body: _, ...eater }) => eater) } : trip,
     stage,
     reserved,
-    plan,
+    plan: locals.readsOnly ? { ...plan, demand: [], notices: [] } : plan,
     matches:
       stage === 'open' ||
       stage === 'finished' ||

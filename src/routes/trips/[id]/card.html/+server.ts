@@ -1,0 +1,60 @@
+import { render } from 'svelte/server';
+import app from '../../../../app.css?inline';
+import a4 from '$lib/components/trip/paper/a4.css?inline';
+import a5 from '$lib/components/trip/paper/a5.css?inline';
+import halfLetter from '$lib/components/trip/paper/half-letter.css?inline';
+import letter from '$lib/components/trip/paper/letter.css?inline';
+import sheet from '$lib/components/trip/paper/sheet.css?inline';
+import trailCard from '$lib/components/trip/trail-card.css?inline';
+import TrailCard from '$lib/components/trip/TrailCard.svelte';
+import { planStoredTrip } from '$lib/server/plan-stored-trip.ts';
+import { toHttpError } from '$lib/server/to-http-error.ts';
+import { sheetPaper, type SheetPaper } from '$lib/trip-views/sheet-papers.ts';
+import type { RequestHandler } from './$types';
+
+const PAPERS: Readonly<Record<SheetPaper, string>> = { a4, a5, 'half-letter': halfLetter, letter };
+/** Nothing is loaded and nothing runs, wherever the file ends up. */
+const POLICY = "default-src 'none'; style-src 'unsafe-inline'";
+
+/** The trail card as one file that holds all it needs: the component of the page and its styles, no script, no address. */
+export const GET: RequestHandler = async ({ locals, params, url }) => {
+  const [{ stored, plan }, { unitSystem }] = await Promise.all([
+    planStoredTrip(locals.app, params.id),
+    locals.app.settings.get(),
+  ]).catch(toHttpError);
+  const { body } = render(TrailCard, { props: { plan, system: unitSystem } });
+  const styles = [app, sheet, trailCard, PAPERS[sheetPaper(url, unitSystem)]].join('\n');
+  const html = `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${POLICY}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="color-scheme" content="light dark">
+<title>${escaped(stored.trip.name)} · Trail card</title>
+<style>
+${styles}
+.file { display: flex; justify-content: center; padding: var(--space-3) }
+@media print { .file { display: block; padding: 0 } }
+</style>
+</head>
+<body>
+<h1 class="visually-hidden">Trail card</h1>
+<main class="file">${withoutMarks(body)}</main>
+</body>
+</html>
+`;
+  const fileName = encodeURIComponent(`${stored.trip.name}, trail card.html`);
+  return new Response(html, {
+    headers: {
+      'content-type': 'text/html; charset=utf-8',
+      'content-disposition': `inline; filename="trail-card.html"; filename*=UTF-8''${fileName}`,
+      'content-security-policy': `${POLICY}; frame-ancestors 'none'`,
+    },
+  });
+};
+
+const escaped = (text: string): string => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;');
+
+/** The comments are for a page that comes alive; text cannot hold one, as its < is escaped. */
+const withoutMarks = (html: string): string => html.replaceAll(/<!--.*?-->/gs, '');
