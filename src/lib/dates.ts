@@ -35,3 +35,20 @@ export function showDates(first: string, last: string, system: UnitSystem): stri
     timeZone: 'UTC',
   }).formatRange(atNoon(first), atNoon(last));
 }
+
+/** @returns an instant by the clock of whoever looks: "Sat, 4 Jul, 18:30" or "Sat, Jul 4, 6:30 PM". @param at ISO 8601 */
+export function showInstant(at: string, system: UnitSystem): string {
+  return new Intl.DateTimeFormat(LOCALE[system], {
+    weekday: 'short',
+    day: 'numeric',
+    month: 'short',
+    hour: 'numeric',
+    minute: '2-digit',
+  }).format(new Date(at));
+}
+
+/** @returns the calendar date of an instant where the program runs, ISO 8601 */
+export function localDate(at: Date): string {
+  const two = (part: number) => String(part).padStart(2, '0');
+  return `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;
+}

@@ -1,12 +1,15 @@
-import { takeDone } from '$lib/forms/done.ts';
+import { takeDone, takeUndo } from '$lib/forms/done.ts';
+import { KEEPING_HEADER } from '$lib/offline/kept-trips.ts';
 import type { LayoutServerLoad } from './$types';
 
-export const load: LayoutServerLoad = async ({ locals, cookies, url }) => {
+export const load: LayoutServerLoad = async ({ locals, cookies, request, url }) => {
   const { unitSystem, currency } = await locals.app.settings.get();
   // Reading the address makes this run again on the next page, where there is nothing left to say.
   return {
     shown: { unitSystem, currency },
-    done: { text: takeDone(cookies), at: url.pathname },
+    done: request.headers.has(KEEPING_HEADER)
+      ? { text: undefined, undo: undefined, at: url.pathname }
+      : { text: takeDone(cookies), undo: takeUndo(cookies), at: url.pathname },
     readsOnly: locals.readsOnly,
   };
 };

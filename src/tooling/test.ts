@@ -46,7 +46,12 @@ function browserTests(): Count {
 }
 
 const CHECKS: Readonly<Record<string, () => Count>> = {
-  types: () => asOne(run('svelte-kit sync') && run('svelte-check --fail-on-warnings --output human')),
+  types: () =>
+    asOne(
+      run('svelte-kit sync') &&
+        run('svelte-check --fail-on-warnings --output human') &&
+        run('tsc --project src/service-worker'),
+    ),
   lint: () => asOne(run('eslint . --max-warnings 0')),
   format: () => asOne(run('prettier --check --log-level warn .')),
   schema: () => asOne(run('node src/tooling/schema.ts --check')),

@@ -62,6 +62,19 @@ describe('notes from the trail', () => {
     expect((await app.shelf.history('A'))[0]).toMatchObject({ kind: 'eaten', note: 'noted on the trail' });
   });
 
+  test('that empty the packs and what was left over of it fit in one sending', async () => {
+    const app = await appWithShelf();
+    const id = await packTrip(app);
+    const notes = [
+      note('eaten', 'A', 4),
+      note('left over', 'A', 0, { servings: 1 }),
+      note('brought home', 'B', 3),
+      note('left over', 'B', 0, { servings: 1 }),
+    ];
+    const results = await app.trailNotes.enter(id, notes);
+    expect(results.map(({ outcome }) => outcome)).toEqual(notes.map(() => 'entered'));
+  });
+
   test('are taken once, in one request or in several', async () => {
     const app = await appWithShelf();
     const id = await packTrip(app);

@@ -73,6 +73,7 @@ export class TrailNoteRepository {
           const kind = note.kind === 'eaten' ? 'eaten' : 'brought back';
           movements.push({ kind, lotId: line.lotId, pouches: note.pouches, tripId });
           line.packed -= note.pouches;
+          line[note.kind === 'eaten' ? 'eaten' : 'broughtBack'] += note.pouches;
         }
         const outcome = message === undefined ? 'entered' : 'conflict';
         await trx

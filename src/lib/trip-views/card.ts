@@ -25,3 +25,12 @@ export function cardDays(plan: TripPlan): CardDayView[] {
     }),
   }));
 }
+
+/** @returns the day of the card that is wanted on a date: that date's own, else the first before the trip and the last after it */
+export function dayToOpen(days: readonly CardDayView[], date: string): number | undefined {
+  return (days.findLast((day) => day.date <= date) ?? days[0])?.day;
+}
+
+/** @returns servings that the pouches of a line hold: what is eaten and what is left over by plan */
+export const servingsOf = ({ shares, leftOverServings }: CardLine): number =>
+  shares.reduce((sum, { servings }) => sum + servings, leftOverServings);
