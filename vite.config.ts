@@ -1,8 +1,9 @@
 import { sveltekit } from '@sveltejs/kit/vite';
 import { defineConfig } from 'vitest/config';
+import { noteClientChunks } from './src/tooling/client-chunks.ts';
 
 export default defineConfig({
-  plugins: [sveltekit()],
+  plugins: [sveltekit(), noteClientChunks()],
   test: {
     environment: 'node',
     projects: [

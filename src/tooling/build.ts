@@ -1,11 +1,13 @@
 import { createHash } from 'node:crypto';
 import { existsSync, globSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
+import { keepClientChunks } from './client-chunks.ts';
 import { ROOT, run } from './run.ts';
 
 /** What the build is made from. */
 const SOURCES = [
   'src/**/*.{ts,js,svelte,html,css}',
+  'docs/method.md',
   'static/**/*',
   'demo-data/**/*',
   'package-lock.json',
@@ -36,6 +38,7 @@ export function ensureBuilt(): boolean {
   if (existsSync(STAMP) && readFileSync(STAMP, 'utf8') === hash) return true;
   console.log('Building the app…');
   if (!run('vite build --logLevel error')) return false;
+  keepClientChunks();
   writeFileSync(STAMP, hash);
   return true;
 }

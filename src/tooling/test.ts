@@ -7,6 +7,7 @@ import path from 'node:path';
 import { ensureBuilt } from './build.ts';
 import { ensureChromium } from './chromium.ts';
 import { ROOT, run } from './run.ts';
+import { checkSize } from './size.ts';
 
 type Count = { readonly passed: number; readonly failed: number };
 type VitestReport = {
@@ -57,6 +58,7 @@ const CHECKS: Readonly<Record<string, () => Count>> = {
   schema: () => asOne(run('node src/tooling/schema.ts --check')),
   unit: () => vitest('unit'),
   build: () => asOne(ensureBuilt()),
+  size: () => asOne(checkSize()),
   browser: browserTests,
 };
 
