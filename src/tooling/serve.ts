@@ -46,13 +46,28 @@ async function listenOnFree(server: Server, wanted: number, host = HOST): Promis
 }
 
 /**
+ * @param origin what RIDGELARDER_ORIGIN says
+ * @returns what is wrong with it, for the user; `undefined` where it is the origin of a page that came over TLS
+ */
+function problemWithOrigin(origin: string): string | undefined {
+  const url = URL.parse(origin);
+  if (url?.protocol === 'https:' && url.origin === origin) return undefined;
+  return `RIDGELARDER_ORIGIN is "${origin}", which is not where a proxy with TLS can be found. Set it to https:// and a name, such as https://larder.home.arpa, without a slash at the end, or leave it out.`;
+}
+
+/**
  * Only requests addressed to our own origin reach the app: a page opened under another name of this machine could not
  * post its forms (its origin would differ), and a foreign name that resolves to this machine has no business here.
+ *
+ * @param behind the origin of the proxy in front, if there is one; to the app, what is asked of us directly was asked there
  */
-function atOwnAddress(origin: string, handler: RequestListener): RequestListener {
+function atOwnAddress(origin: string, behind: string | undefined, handler: RequestListener): RequestListener {
   const { host } = new URL(origin);
+  const hosts = behind === undefined ? [host] : [host, new URL(behind).host];
   return (request: IncomingMessage, response: ServerResponse) => {
-    if (request.headers.host === host) return handler(request, response);
+    if (behind !== undefined && request.headers.origin === origin) request.headers.origin = behind;
+    if (request.headers.host !== undefined && hosts.includes(request.headers.host))
+      return handler(request, response);
     if (request.headers.host?.startsWith('localhost'))
       response.writeHead(307, { location: origin + request.url }).end();
     else response.writeHead(421, { 'content-type': 'text/plain' }).end(`Ridgelarder is at ${origin}\n`);
@@ -64,10 +79,13 @@ function atOwnAddress(origin: string, handler: RequestListener): RequestListener
  *
  * @param wanted the port to listen on; where it is taken, the next free one; 0 for any
  * @param readersAt an IPv4 address of this machine
- * @throws where no port is free, or the other address is none of this machine
+ * @param behind the origin at which a proxy on this machine passes requests on, `https://…`
+ * @throws where no port is free, the other address is none of this machine, or the origin is none
  */
-export async function serve(wanted: number, readersAt?: string): Promise<Running> {
-  const problem = readersAt === undefined ? undefined : problemWithAddress(readersAt);
+export async function serve(wanted: number, readersAt?: string, behind?: string): Promise<Running> {
+  const problem =
+    (readersAt === undefined ? undefined : problemWithAddress(readersAt)) ??
+    (behind === undefined ? undefined : problemWithOrigin(behind));
   if (problem) throw new Error(problem);
   const server = createServer();
   const port = await listenOnFree(server, wanted);
@@ -81,7 +99,7 @@ export async function serve(wanted: number, readersAt?: string): Promise<Running
   }
   // The handler reads its settings from the environment when it is loaded, so it is loaded after the port is known.
   Object.assign(process.env, {
-    ORIGIN: origin,
+    ORIGIN: behind ?? origin,
     BODY_SIZE_LIMIT: LARGEST_UPLOAD,
     RIDGELARDER_ROOT: ROOT,
     RIDGELARDER_READERS_ORIGIN: readersOrigin ?? '',
@@ -89,7 +107,7 @@ export async function serve(wanted: number, readersAt?: string): Promise<Running
   const build: { handler: RequestListener } = await import(
     pathToFileURL(path.join(ROOT, 'build/handler.js')).href
   );
-  server.on('request', atOwnAddress(origin, build.handler));
+  server.on('request', atOwnAddress(origin, behind, build.handler));
   if (readersOrigin !== undefined) servers[1]?.on('request', forReaders(readersOrigin, build.handler));
 
   const stop = async () => {

@@ -17,9 +17,11 @@ if (!Number.isInteger(wanted) || wanted < 0 || wanted > 65_535)
 
 if (!ensureBuilt()) fail('The build failed; the reason stands above.');
 
-const running = await serve(wanted, process.env['RIDGELARDER_READERS'] || undefined).catch((error: unknown) =>
-  fail(error instanceof Error ? error.message : String(error)),
-);
+const running = await serve(
+  wanted,
+  process.env['RIDGELARDER_READERS'] || undefined,
+  process.env['RIDGELARDER_ORIGIN'] || undefined,
+).catch((error: unknown) => fail(error instanceof Error ? error.message : String(error)));
 // The first request opens the database and migrates it where it is of an older version.
 await fetch(running.origin);
 if (wanted !== 0 && running.port !== wanted)

@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { localDate } from '../dates.ts';
 import { AfterwardsRepository } from './afterwards-repository.ts';
 import { Bin } from './bin.ts';
 import { openDatabase } from './database/open-database.ts';
@@ -72,9 +73,4 @@ export function app(): Promise<App> {
 export async function closeApp(): Promise<void> {
   const open = await opened?.catch(() => undefined);
   await open?.close();
-}
-
-function localDate(at: Date): string {
-  const two = (part: number) => String(part).padStart(2, '0');
-  return `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;
 }

@@ -7,7 +7,7 @@ import { defaultSettings } from '../planning/model/settings.ts';
 import { Trip } from '../planning/model/trip.ts';
 import type { MealKind } from '../planning/model/words.ts';
 import { planTrip } from '../planning/plan-trip.ts';
-import { cardDays } from './card.ts';
+import { cardDays, dayToOpen, servingsOf } from './card.ts';
 import { shownMoney } from './cost.ts';
 import { energyByDay } from './energy.ts';
 import { LOAD_PARTS, packDays, peakLoads } from './loads.ts';
@@ -166,6 +166,22 @@ it('cardDays gives each share its energy', () => {
     0,
   );
   for (const { shares } of lines) for (const share of shares) expect(share.energyKcal).toBeGreaterThan(0);
+});
+
+it('the card opens at the day of a date', () => {
+  const days = cardDays(plan);
+  const [first, second] = days;
+  expect(dayToOpen(days, second?.date ?? '')).toBe(2);
+  expect(dayToOpen(days, '2000-01-01')).toBe(first?.day);
+  expect(dayToOpen(days, '2099-01-01')).toBe(days.at(-1)?.day);
+  expect(dayToOpen([], '2099-01-01')).toBeUndefined();
+});
+
+it('a line of the card holds what is eaten and what is left over', () => {
+  const [line] = cardDays(plan).flatMap(({ meals }) => meals.flatMap(({ pouches }) => pouches));
+  if (!line) throw new Error('The card has no line.');
+  const shares = [1.5, 0.75].map((servings) => ({ eater: 'Ada', servings, energyKcal: 0 }));
+  expect(servingsOf({ ...line, shares, leftOverServings: 0.25 })).toBe(2.5);
 });
 
 it('missingByDay lists every day, also those that have enough', () => {
