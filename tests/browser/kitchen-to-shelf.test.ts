@@ -214,3 +214,28 @@ test('the kitchen lists all of it; a note on the water moves the next batch', as
   await press(recipe, 'Forget the notes');
   expect(await shareOf()).toBe(before);
 });
+
+test('what is taken out or deleted by mistake comes back', async () => {
+  const page = await app.open(recipeAddress);
+  const ingredients = page.getByRole('region', { name: 'Ingredients' });
+  const before = await ingredients.locator('tbody th').allInnerTexts();
+  await page.getByRole('button', { name: /^Remove\s+Carrot$/ }).click();
+  await saidOn(page, 'The ingredient is out.');
+  expect(await ingredients.locator('tbody th').allInnerTexts()).not.toContain('Carrot');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await saidOn(page, 'It is back as it was.');
+  expect(await ingredients.locator('tbody th').allInnerTexts()).toEqual(before);
+
+  await page.getByText('Delete this recipe').click();
+  await page.getByRole('button', { name: 'Delete Turkey and barley pot' }).click();
+  await saidOn(page, 'The recipe is deleted.');
+  await checkPage(app, '/bin');
+  const bin = await app.open('/bin');
+  // the newest lies on top; below it, what the recipe was before its notes were forgotten
+  await bin
+    .getByRole('button', { name: /^Put back\s+Turkey and barley pot$/ })
+    .first()
+    .click();
+  await saidOn(bin, 'It is back as it was.');
+  expect(new URL(bin.url()).pathname).toBe(recipeAddress);
+});
