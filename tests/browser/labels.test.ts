@@ -1,6 +1,4 @@
 /* Labels for sealed pouches: on every paper whole, in their places and readable, on the screen and in print. */
-import jsQR from 'jsqr';
-import type { Page } from 'playwright';
 import { beforeAll, expect, test } from 'vitest';
 import { fitLabel } from '../../src/lib/label-sheets/fit-label.ts';
 import { labelLines } from '../../src/lib/label-sheets/label-lines.ts';
@@ -11,6 +9,7 @@ import { MM_PER_INCH } from '../../src/lib/planning/units/print.ts';
 import { exampleLot, longestLot } from '../support/examples.ts';
 import { newDemoTrip, PHONE_PX, startApp } from './harness.ts';
 import { readPdf } from './pdf-text.ts';
+import { readQr } from './read-qr.ts';
 
 const app = startApp();
 
@@ -49,27 +48,6 @@ const linesOn = (paper: Paper, lot: PouchLot): string[] =>
 /** Without blanks, as rows end where they will, after a hyphen as well. */
 const plain = (text: string): string => text.replaceAll(/\s+/g, '');
 const occurrences = (text: string, part: string): number => text.split(part).length - 1;
-
-/** What a QR reader of others makes of what is on the screen, three times as large. */
-async function readQr(page: Page, place: number): Promise<string | undefined> {
-  await page.evaluate(() => (document.documentElement.style.zoom = '3'));
-  const png = (await page.locator('svg.qr').nth(place).screenshot()).toString('base64');
-  await page.evaluate(() => (document.documentElement.style.zoom = ''));
-  const { greys, width, height } = await page.evaluate(async (encoded) => {
-    const bytes = Uint8Array.from(atob(encoded), (character) => character.charCodeAt(0));
-    const image = await createImageBitmap(new Blob([bytes], { type: 'image/png' }));
-    const { width, height } = image;
-    const context = new OffscreenCanvas(width, height).getContext('2d')!;
-    context.drawImage(image, 0, 0);
-    const { data } = context.getImageData(0, 0, width, height);
-    const reds = data.filter((_, index) => index % 4 === 0);
-    return { greys: Array.from(reds, (red) => String.fromCharCode(red >> 1)).join(''), width, height };
-  }, png);
-  const pixels = Uint8ClampedArray.from(
-    [...greys].flatMap((grey) => [...Array<number>(3).fill(2 * grey.charCodeAt(0)), 255]),
-  );
-  return jsQR(pixels, width, height)?.data;
-}
 
 test.each(PAPERS)('$name: labels whole and in their places, on the screen and in print', async (paper) => {
   const places = perSheet(paper);
@@ -110,7 +88,9 @@ test.each(PAPERS)('$name: labels whole and in their places, on the screen and in
     }
 
   for (const [index, { code }] of LOTS.entries())
-    expect(await readQr(page, index * places)).toBe(`${PHONE_ADDRESS}/shelf/${encodeURIComponent(code)}`);
+    expect(await readQr(page.locator('svg.qr').nth(index * places))).toBe(
+      `${PHONE_ADDRESS}/shelf/${encodeURIComponent(code)}`,
+    );
 
   const pages = await readPdf(await page.pdf({ preferCSSPageSize: true }));
   expect(pages).toHaveLength(sheets.length);
@@ -136,7 +116,7 @@ test('a lot leads to its labels: one for each pouch at home', async () => {
   expect(await page.locator('.label').count()).toBe(atHome);
   expect(await page.getByRole('img', { name: 'QR code of D02' }).count()).toBe(atHome);
   expect(await page.locator('main').innerText()).toContain(`${app.origin} opens on this computer only`);
-  expect(await readQr(page, 0)).toBe(`${app.origin}/shelf/D02`);
+  expect(await readQr(page.locator('svg.qr').first())).toBe(`${app.origin}/shelf/D02`);
 });
 
 test('lots, paper and copies are chosen without scripts, from the shelf', async () => {

@@ -3,6 +3,7 @@ import { once } from 'node:events';
 import { expect, test } from 'vitest';
 import { newDemoTrip, projectFile, startApp } from './harness.ts';
 import { readFileSync } from 'node:fs';
+import { readQr } from './read-qr.ts';
 
 /** Another address of this machine, in place of one in the network. */
 const READERS_AT = '127.0.0.2';
@@ -61,6 +62,11 @@ test('at the address for readers, lots and trail cards are read, and nothing els
   await card.getByRole('heading', { name: 'Tarek packs' }).waitFor();
   await card.getByRole('link', { name: 'trail card' }).click();
   await card.getByRole('heading', { name: 'Day 1' }).waitFor();
+  const ofTrip = await app.open(`${trip}/card`);
+  const code = ofTrip.getByRole('img', { name: 'QR code' });
+  expect(await readQr(code)).toBe(`${readers}${trip}/card`);
+  await ofTrip.emulateMedia({ media: 'print' });
+  expect(await code.isVisible()).toBe(false);
   const file = await fetch(`${readers}${trip}/card.html`);
   expect(await file.text()).toMatch(/Day 1/);
 
@@ -88,6 +94,29 @@ test('at the address for readers, lots and trail cards are read, and nothing els
   // the QR codes of the labels lead there
   const labels = await app.open('/shelf/labels?code=D02');
   expect(await labels.locator('[name="address"]').getAttribute('placeholder')).toContain(readers);
+});
+
+test('who reads there is not told what anybody weighs', async () => {
+  const trip = {
+    ...JSON.parse(readFileSync(projectFile('demo-data/trip.json'), 'utf8')),
+    party: [{ name: 'Ada', body: { sex: 'female', ageY: 41, heightM: 1.7, massG: 61_234 } }],
+  };
+  const body = new FormData();
+  body.append('file', new Blob([JSON.stringify(trip)]), 'trip.json');
+  const opened = await fetch(`${app.origin}/trips/new?/open`, {
+    method: 'POST',
+    headers: { origin: app.origin, accept: 'text/html' },
+    body,
+    redirect: 'manual',
+  });
+  const card = (opened.headers.get('location') ?? '').replace(/menu$/, 'card');
+  const read = async (origin: string, path: string) => (await fetch(origin + path)).text();
+  expect(await read(app.origin, card)).toContain('61234');
+  for (const path of [card, `${card}/__data.json`, `${card}.html`, card.replace(/card$/, 'packing')]) {
+    const text = await read(app.readersOrigin, path);
+    expect(text, path).toContain('Ada');
+    expect(text, path).not.toContain('61234');
+  }
 });
 
 test('an address that this machine does not have is named before anything starts', async () => {

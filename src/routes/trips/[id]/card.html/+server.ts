@@ -39,8 +39,10 @@ ${styles}
 </style>
 </head>
 <body>
+<main class="file">
 <h1 class="visually-hidden">Trail card</h1>
-<main class="file">${withoutMarks(body)}</main>
+${withoutMarks(body)}
+</main>
 </body>
 </html>
 `;
