@@ -13,6 +13,7 @@ const EMPTY = [
   '/trips',
   '/trips/new',
   '/settings',
+  '/method',
 ];
 const OF_A_TRIP = [
   'party',
