@@ -45,10 +45,12 @@ function recipeOf({ ingredients, ...recipe }: (typeof demoRecipes)[number]): Rec
         food,
         quantity: { amount: line.amount, unit: line.unit },
         ...('trimmed' in line && { trimmedShare: line.trimmed }),
-        price: {
-          paidMinor: moneyToMinor(line.paid, CURRENCY),
-          paidFor: { amount: line.for, unit: line.forUnit },
-        },
+        ...('paid' in line && {
+          price: {
+            paidMinor: moneyToMinor(line.paid, CURRENCY),
+            paidFor: { amount: line.for, unit: line.forUnit },
+          },
+        }),
       };
     }),
   });

@@ -4,7 +4,7 @@ import { compositionDoubts } from '../model/composition-doubts.ts';
 import { DIETS, dietsMet, type Diet } from '../model/diets.ts';
 import { energyKcalOf } from '../model/energy-factors.ts';
 import { FAT_CLASSES, type FatClass } from '../model/kitchen.ts';
-import { ingredientCost, ingredientG, type Ingredient, type Recipe } from '../model/recipe.ts';
+import { ingredientCost, ingredientG, isTapWater, type Ingredient, type Recipe } from '../model/recipe.ts';
 
 /** Grams of what a food is made of. All but the water is dry matter. */
 export type Parts = {
@@ -134,7 +134,7 @@ export function recipeTotals(recipe: Recipe, timesCooked = 1, weighedG?: number)
     energyKcal: energyKcalOf({ ...solids, alcoholG: 0 }, recipe.energyFactors),
     fatClass: fatClassOf(solids, solidsG),
     costMinor: sum((ingredient) => ingredientCost(ingredient) ?? 0),
-    unpriced: namesOf(ingredients.filter((ingredient) => ingredientCost(ingredient) === undefined)),
+    unpriced: namesOf(ingredients.filter((line) => ingredientCost(line) === undefined && !isTapWater(line))),
     allergens: ALLERGENS.filter((allergen) => contained.has(allergen)),
     allergensUnstated: namesOf(ingredients.filter(({ food }) => food.allergens === undefined)),
     diets:

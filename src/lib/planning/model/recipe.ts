@@ -153,3 +153,10 @@ export function ingredientCost(ingredient: Ingredient): number | undefined {
   const paidForG = price && weightOf(price.paidFor, food);
   return price && paidForG ? (price.paidMinor * ingredientG(ingredient)) / paidForG : undefined;
 }
+
+/** Food with at least so much water is plain water, g per 100 g; the leanest broth and melon hold less (memory). */
+const PLAIN_WATER_G = 99.5;
+
+/** Whether an ingredient is water from the tap: it is neither bought nor priced. */
+export const isTapWater = ({ food, price }: Ingredient): boolean =>
+  food.composition.waterG >= PLAIN_WATER_G && !price?.paidMinor;

@@ -3,7 +3,7 @@ import { trayCapacityG } from '../drying/load-trays.ts';
 import { whyNotServed } from '../menu/exclusions.ts';
 import { addDays } from '../model/calendar.ts';
 import { WEEKDAYS, type Dryer, type Kitchen } from '../model/kitchen.ts';
-import { ingredientCost, ingredientG, type Ingredient, type Recipe } from '../model/recipe.ts';
+import { ingredientCost, ingredientG, isTapWater, type Recipe } from '../model/recipe.ts';
 import type { Estimate } from '../model/trip-plan.ts';
 import {
   dishOf,
@@ -119,8 +119,6 @@ export type DryingPlan = {
 const HOURS_PER_DAY = 24;
 /** Earlier deadlines that are looked at, the first so many cook days. */
 const MOST_DEADLINES = 40;
-/** From so much water in 100 g on a food is plain water, g; the leanest broth and melon hold less (memory). */
-const PLAIN_WATER_G = 99.5;
 /** Less than this is dust of reckoning, kcal. */
 const DUST_KCAL = 1e-6;
 
@@ -412,21 +410,19 @@ function shownRun({ dryer, cookOn, readyOn, hours, basis, loads, joined }: Sched
   };
 }
 
-/** Water comes from the tap. */
-const isBought = ({ food, price }: Ingredient): boolean =>
-  price !== undefined || food.composition.waterG < PLAIN_WATER_G;
-
 /** Everything for the loads but tap water, by food; of one food only where all of it is priced is the cost known. */
 function groceriesFor(loads: readonly DishLoad[]): Grocery[] {
   const parts = loads.flatMap(({ dish, timesCooked }) =>
-    dish.recipe.ingredients.filter(isBought).map((ingredient) => {
-      const cost = ingredientCost(ingredient);
-      return {
-        food: ingredient.food,
-        weightG: timesCooked * ingredientG(ingredient),
-        costMinor: cost === undefined ? undefined : timesCooked * cost,
-      };
-    }),
+    dish.recipe.ingredients
+      .filter((line) => !isTapWater(line))
+      .map((ingredient) => {
+        const cost = ingredientCost(ingredient);
+        return {
+          food: ingredient.food,
+          weightG: timesCooked * ingredientG(ingredient),
+          costMinor: cost === undefined ? undefined : timesCooked * cost,
+        };
+      }),
   );
   return [...Map.groupBy(parts, ({ food }) => food.name)]
     .map(([food, alike]): Grocery => {
