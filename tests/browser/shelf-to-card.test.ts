@@ -257,13 +257,14 @@ test('sets the pouches aside, releases them, packs them and takes back what was 
   expect(await other.locator('main').innerText()).toMatch(/set aside/i);
 
   await press('Pack', 'The pouches are packed.');
-  const back = page.getByLabel(/^Pouches of D02 that came back/);
+  await page.getByRole('link', { name: 'Afterwards' }).last().click();
+  const back = page.getByLabel(/^Pouches of D02 brought home/);
   await back.fill('99');
-  await page.getByRole('button', { name: 'Note what came back' }).click();
-  await page.getByText('Not done:').waitFor();
+  await page.getByRole('button', { name: 'Finish the trip' }).click();
+  await page.getByText('Not finished yet.').waitFor();
   expect(await back.inputValue()).toBe('99');
   await back.fill('1');
-  await press('Note what came back', 'What came back is on the shelf again.');
+  await press('Finish the trip', 'The trip is finished: what came home is on the shelf');
   const history = await app.open('/shelf/D02');
   const text = await history.locator('main').innerText();
   for (const kind of ['set aside', 'released', 'packed', 'eaten', 'brought back'])

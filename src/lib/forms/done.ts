@@ -27,7 +27,6 @@ const DONE = {
   'pouches-set-aside': 'The pouches of the menu are set aside for this trip.',
   'pouches-released': 'The pouches are back on the shelf.',
   'pouches-packed': 'The pouches are packed.',
-  'pouches-back': 'What came back is on the shelf again. The rest is entered as eaten.',
   'trip-finished':
     'The trip is finished: what came home is on the shelf, the rest is entered as eaten. What it taught stands under Settings, Learned figures.',
   'trip-called-off': 'Everything came home unopened, so the trip is open again.',

@@ -25,9 +25,10 @@ export class AfterwardsRepository {
     const row = await reading(this.#db, (trx) =>
       trx.selectFrom('trips').select(['name', 'afterwards']).where('id', '=', tripId).executeTakeFirst(),
     );
-    return row?.afterwards == null
-      ? undefined
-      : parseStored(Afterwards, row.afterwards, `What was said of the trip "${row.name}"`);
+    const { name, afterwards } = row ?? {};
+    return afterwards
+      ? parseStored(Afterwards, afterwards, `What was said of the trip "${name}"`)
+      : undefined;
   }
 
   /**

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { learnedDefaults } from '$lib/planning/learning/learned-figures.ts';
+import { defaultSettings } from '$lib/planning/model/settings.ts';
 import { Trip } from '$lib/planning/model/trip.ts';
-import { usualByDay, usualValues } from './usual-values.ts';
+import { usualAppetites, usualByDay, usualValues } from './usual-values.ts';
 
 const trip = (more: object) =>
   Trip.parse({ name: 'Walk', startDate: '2026-07-04', dayCount: 2, party: [{ name: 'Ada' }], ...more });
@@ -58,4 +60,41 @@ it('shows the usual values in the units of the reader, each with its reason', ()
 it('the usual efficiency is that of the fuel', () => {
   expect(usualValues('metric', 'ethanol')['stove.efficiency'].text).toBe('40 %');
   expect(usualValues('metric', 'canister-gas')['stove.efficiency'].text).toBe('50 %');
+});
+
+describe('what trips taught', () => {
+  const of = { tripId: 't', trip: 'Walk', date: '2026-07-01' };
+  const settings = {
+    ...defaultSettings(),
+    learned: [
+      { kind: 'pace' as const, ...of, plannedH: 10, walkedH: 12 },
+      { kind: 'fuel' as const, ...of, fuel: 'ethanol' as const, efficiency: 0.4, plannedG: 100, burntG: 150 },
+      { kind: 'appetite' as const, ...of, eater: 'Ada', answer: 'too little' as const, ofOwnFigure: false },
+    ],
+  };
+  const learned = learnedDefaults(settings.learned);
+
+  it('is the usual value, with its reason, and marked as learned', () => {
+    const usual = usualValues('metric', 'ethanol', settings);
+    expect(usual['stove.efficiency']).toMatchObject({ text: '32 %', isLearned: true });
+    expect(usual['pace.partyFactor']).toMatchObject({ typed: '1.1', isLearned: true });
+    expect(usualValues('metric', 'naphtha', settings)['stove.efficiency'].isLearned).toBeUndefined();
+    const [day] = usualByDay(
+      trip({ days: [{ distanceM: 12_000 }], pace: { restShare: 0 } }),
+      'metric',
+      learned,
+    );
+    expect(day?.walkingH?.typed).toBe('3.3');
+  });
+
+  it('of an eater is shown only where nobody entered a figure', () => {
+    const texts = (more: object) =>
+      usualAppetites(trip(more), learned).map((appetite) => appetite?.energyText);
+    expect(texts({})).toEqual(['3,150 kcal']);
+    expect(texts({ energyKcal: 2500 })).toEqual([undefined]);
+    expect(texts({ party: [{ name: 'Ada', energyKcal: 2500 }, { name: 'Bo' }] })).toEqual([
+      undefined,
+      undefined,
+    ]);
+  });
 });

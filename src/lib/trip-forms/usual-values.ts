@@ -1,8 +1,16 @@
-import { STOVE_EFFICIENCY, TRIP_DEFAULTS, type Default } from '$lib/planning/model/trip-defaults.ts';
+import {
+  efficiencyReason,
+  learnedDefaults,
+  learnedEfficiency,
+} from '$lib/planning/learning/learned-figures.ts';
+import { hasOwnFigure, NOTHING_LEARNED, type LearnedDefaults } from '$lib/planning/model/resolve-trip.ts';
+import { defaultSettings, type Settings } from '$lib/planning/model/settings.ts';
+import { TRIP_DEFAULTS, type Default } from '$lib/planning/model/trip-defaults.ts';
 import type { Trip } from '$lib/planning/model/trip.ts';
 import type { FuelKind } from '$lib/planning/model/words.ts';
 import { FUEL_LABEL } from '$lib/planning/stove/fuels.ts';
 import { knownDays, knownLegs } from '$lib/planning/route/trip-legs.ts';
+import { baseEfficiency } from '$lib/planning/stove/plan-fuel.ts';
 import { fieldValue, show, type Quantity, type UnitSystem } from '$lib/planning/units/show.ts';
 import {
   CAMP_WATER_WORDS,
@@ -13,8 +21,13 @@ import {
   WIND_WORDS,
 } from './choice-words.ts';
 
-/** A default as a person reads it. `typed` is what would be typed in its field. */
-export type UsualValue = { readonly text: string; readonly typed: string; readonly reason: string };
+/** A default as a person reads it. `typed` is what would be typed in its field; `isLearned` says that earlier trips put it there. */
+export type UsualValue = {
+  readonly text: string;
+  readonly typed: string;
+  readonly reason: string;
+  readonly isLearned?: boolean;
+};
 
 export type UsualName =
   | Exclude<
@@ -28,8 +41,16 @@ export type UsualName =
  * What holds where a field is left empty, and why.
  *
  * @param fuel the fuel whose efficiency is meant
+ * @param settings with what was measured and learned; left out: nothing was
  */
-export function usualValues(system: UnitSystem, fuel: FuelKind): Readonly<Record<UsualName, UsualValue>> {
+export function usualValues(
+  system: UnitSystem,
+  fuel: FuelKind,
+  settings: Settings = defaultSettings(),
+): Readonly<Record<UsualName, UsualValue>> {
+  const base = baseEfficiency(fuel, settings);
+  const efficiency = learnedEfficiency(settings.learned, fuel, base.value);
+  const { partyFactor } = learnedDefaults(settings.learned);
   const measured = ({ value, reason }: Default<number>, quantity: Quantity, digits = 0): UsualValue => ({
     text: show(value, quantity, system),
     typed: fieldValue(value, quantity, system, digits),
@@ -61,7 +82,10 @@ export function usualValues(system: UnitSystem, fuel: FuelKind): Readonly<Record
     deficitShare: measured(TRIP_DEFAULTS.deficitShare, 'share'),
     treatment: words(TREATMENT_WORDS[TRIP_DEFAULTS.treatment.value], TRIP_DEFAULTS.treatment),
     'pace.method': words(WALKING_TIME_WORDS[TRIP_DEFAULTS.paceMethod.value], TRIP_DEFAULTS.paceMethod),
-    'pace.partyFactor': factor(TRIP_DEFAULTS.partyFactor),
+    'pace.partyFactor': {
+      ...factor(partyFactor ?? TRIP_DEFAULTS.partyFactor),
+      ...(partyFactor && { isLearned: true }),
+    },
     'pace.restShare': measured(TRIP_DEFAULTS.restShare, 'share'),
     walkingH: hours(TRIP_DEFAULTS.walkingH),
     campAltitudeM: measured(TRIP_DEFAULTS.campAltitudeM, 'altitude'),
@@ -73,19 +97,45 @@ export function usualValues(system: UnitSystem, fuel: FuelKind): Readonly<Record
     campWater: words(CAMP_WATER_WORDS[TRIP_DEFAULTS.campWater.value], TRIP_DEFAULTS.campWater),
     waterEveryH: hours(TRIP_DEFAULTS.waterEveryH),
     'stove.fuel': words(FUEL_LABEL[TRIP_DEFAULTS.fuel.value], TRIP_DEFAULTS.fuel),
-    'stove.efficiency': measured(STOVE_EFFICIENCY[fuel], 'share'),
+    'stove.efficiency': efficiency
+      ? {
+          ...measured({ value: efficiency.value, reason: efficiencyReason(efficiency) }, 'share'),
+          isLearned: true,
+        }
+      : measured({ value: base.value, reason: base.reason }, 'share'),
     'stove.reserve': measured(TRIP_DEFAULTS.reserve, 'share'),
     'stove.potG': measured(TRIP_DEFAULTS.potG, 'food', 1),
     'stove.potMl': measured(TRIP_DEFAULTS.potMl, 'water', 1),
   };
 }
 
+/** What was learned of an eater, and what it makes of the usual energy where no body data is given. */
+export type UsualAppetite = { readonly text: string; readonly energyText: string; readonly reason: string };
+
+/** @returns by eater of the party, what their target is multiplied by; `undefined` where nothing was learned or somebody entered a figure. */
+export function usualAppetites(trip: Trip, learned: LearnedDefaults): (UsualAppetite | undefined)[] {
+  return trip.party.map((eater) => {
+    const appetite = hasOwnFigure(eater, trip) ? undefined : learned.appetiteOf(eater.name);
+    return (
+      appetite && {
+        text: show(appetite.value, 'share', 'metric'),
+        energyText: show(TRIP_DEFAULTS.energyKcal.value * appetite.value, 'energy', 'metric'),
+        reason: appetite.reason,
+      }
+    );
+  });
+}
+
 /** What holds on one day where its fields are left empty, because its way says so. */
 export type UsualOnDay = Partial<Readonly<Record<UsualName | 'endsAt', UsualValue>>>;
 
 /** @returns by day, what the route or the leg entered by hand says; empty where neither does. */
-export function usualByDay(trip: Trip, system: UnitSystem): UsualOnDay[] {
-  const legs = knownLegs(trip);
+export function usualByDay(
+  trip: Trip,
+  system: UnitSystem,
+  learned: LearnedDefaults = NOTHING_LEARNED,
+): UsualOnDay[] {
+  const legs = knownLegs(trip, learned);
   const reason = trip.route ? 'by the route' : 'by the leg';
   return knownDays(trip, legs).map((day, index): UsualOnDay => {
     const leg = legs[index];

@@ -47,6 +47,7 @@ export const TRIP_PAGES = [
   { slug: 'missing', label: 'Missing' },
   { slug: 'card', label: 'Trail card' },
   { slug: 'pouches', label: 'Set aside' },
+  { slug: 'afterwards', label: 'Afterwards' },
 ] as const;
 export type TripPage = (typeof TRIP_PAGES)[number]['slug'];
 

@@ -1,5 +1,6 @@
 import type { Afterwards } from '../model/afterwards.ts';
 import type { Observation } from '../model/observation.ts';
+import { hasOwnFigure } from '../model/resolve-trip.ts';
 import type { TripPlan } from '../model/trip-plan.ts';
 import type { Trip } from '../model/trip.ts';
 import { knownLegs } from '../route/trip-legs.ts';
@@ -21,8 +22,7 @@ export function observeTrip({ tripId, trip, plan, eaten, said, date }: FinishedT
   const of = { tripId, trip: trip.name, date };
   const appetites = said.appetites.map(({ eater, answer }): Observation => {
     const entered = trip.party.find(({ name }) => name === eater);
-    const ofOwnFigure =
-      entered?.energyKcal !== undefined || (trip.energyKcal !== undefined && entered?.body === undefined);
+    const ofOwnFigure = entered !== undefined && hasOwnFigure(entered, trip);
     return { kind: 'appetite', ...of, eater, answer, ofOwnFigure };
   });
 

@@ -77,6 +77,10 @@ export type LearnedDefaults = {
 };
 export const NOTHING_LEARNED: LearnedDefaults = { appetiteOf: () => undefined, partyFactor: undefined };
 
+/** Whether somebody entered what an eater needs: for them, or for everybody of the trip who gave no body data. */
+export const hasOwnFigure = (eater: Eater, trip: Trip): boolean =>
+  eater.energyKcal !== undefined || (trip.energyKcal !== undefined && eater.body === undefined);
+
 /** The pace of the party, with the defaults for what is left out. */
 export function paceOf(trip: Trip, learned: LearnedDefaults): Pace {
   return {
@@ -114,9 +118,7 @@ export function resolveTrip(
     ? orDefault('energyKcal', trip.energyKcal, TRIP_DEFAULTS.energyKcal)
     : 0;
   const appetiteOf = (eater: Eater, index: number): number => {
-    const isUsual =
-      eater.energyKcal === undefined && (eater.body !== undefined || trip.energyKcal === undefined);
-    const appetite = isUsual ? learned.appetiteOf(eater.name) : undefined;
+    const appetite = hasOwnFigure(eater, trip) ? undefined : learned.appetiteOf(eater.name);
     return appetite ? orDefault(`party.${index}.appetite`, undefined, appetite) : 1;
   };
   const firstMeal = orDefault('firstMeal', trip.firstMeal, TRIP_DEFAULTS.firstMeal);

@@ -41,30 +41,17 @@ export type StoveEfficiency = {
   readonly low: number;
   readonly high: number;
   readonly basis: FuelPlan['efficiencyBasis'];
-  readonly assumption?: Assumption;
+  /** For a person. */
+  readonly reason: string;
 };
 
 /** What is planned with where nothing was entered for the trip and nothing learned from others: measured at home, or usual for the fuel. */
 export function baseEfficiency(fuel: FuelKind, settings: Settings): StoveEfficiency {
   const measured = calibrateStove(settings.stoveRuns, fuel);
-  if (measured) {
-    const reason = `measured in ${measured.runs} boil${measured.runs > 1 ? 's' : ''} of your own`;
-    return {
-      value: measured.efficiency,
-      low: measured.low,
-      high: measured.high,
-      basis: 'measured',
-      assumption: { field: 'stove.efficiency', value: measured.efficiency, reason },
-    };
-  }
-  const usual = STOVE_EFFICIENCY[fuel];
-  return {
-    value: usual.value,
-    low: usual.low,
-    high: usual.high,
-    basis: 'usual',
-    assumption: { field: 'stove.efficiency', value: usual.value, reason: usual.reason },
-  };
+  if (!measured) return { ...STOVE_EFFICIENCY[fuel], basis: 'usual' };
+  const { efficiency: value, low, high, runs } = measured;
+  const reason = `measured in ${runs} boil${runs > 1 ? 's' : ''} of your own`;
+  return { value, low, high, basis: 'measured', reason };
 }
 
 /** The efficiency that a trip is planned with. One learned from trips keeps the relative range of the one that it takes the place of. */
@@ -76,6 +63,7 @@ export function stoveEfficiency(trip: ResolvedTrip, settings: Settings): StoveEf
       low: efficiency * (1 - ENTERED_SPREAD),
       high: Math.min(1, efficiency * (1 + ENTERED_SPREAD)),
       basis: 'entered',
+      reason: 'as entered for this trip',
     };
   const base = baseEfficiency(fuel, settings);
   const learned = learnedEfficiency(settings.learned, fuel, base.value);
@@ -86,7 +74,7 @@ export function stoveEfficiency(trip: ResolvedTrip, settings: Settings): StoveEf
     low: (value * base.low) / base.value,
     high: Math.min(1, (value * base.high) / base.value),
     basis: 'learned',
-    assumption: { field: 'stove.efficiency', value, reason: efficiencyReason(learned) },
+    reason: efficiencyReason(learned),
   };
 }
 
@@ -209,7 +197,10 @@ export function planFuel(
       grossG: containers.reduce((sum, { netG, tareG, count }) => sum + (netG + tareG) * count, 0),
     },
     notices: fuelNotices(trip, withReserveG, containers.length),
-    assumptions: stove.assumption ? [stove.assumption] : [],
+    assumptions:
+      stove.basis === 'entered'
+        ? []
+        : [{ field: 'stove.efficiency', value: stove.value, reason: stove.reason }],
   };
 }
 

@@ -17,6 +17,7 @@ import { changeMenu, planStoredTrip } from '$lib/server/plan-stored-trip.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
 import { narrowed, readPlace } from '$lib/trip-forms/meal-place.ts';
 import { lotsLacking } from '$lib/trip-views/menu.ts';
+import { hasLeft } from '$lib/trip-views/stage.ts';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
 
 export const load: PageServerLoad = async ({ locals: { app }, params, url, parent }) => {
@@ -24,7 +25,7 @@ export const load: PageServerLoad = async ({ locals: { app }, params, url, paren
   const [day, meal] = (url.searchParams.get('change') ?? '').split('-');
   const find = url.searchParams.get('find') ?? '';
   const { stored, stock, plan } = await planStoredTrip(app, params.id).catch(toHttpError);
-  const changing = stage === 'packed' ? undefined : readPlace(day, meal, plan);
+  const changing = hasLeft(stage) ? undefined : readPlace(day, meal, plan);
   const options = changing && mealOptions(stored.trip.party, stock, plan.menu, changing, changing.date);
   return {
     changing,

@@ -2,6 +2,7 @@ import { fail, redirect } from '@sveltejs/kit';
 import { offerUndo, sayDone } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
+import { learnedDefaults } from '$lib/planning/learning/learned-figures.ts';
 import { dropMeals } from '$lib/planning/menu/edit-menu.ts';
 import { TRIP_DEFAULTS } from '$lib/planning/model/trip-defaults.ts';
 import { createPlannedTrip, planMeals, type PlannedMeals } from '$lib/server/plan-meals.ts';
@@ -18,7 +19,7 @@ import {
   withoutEater,
   type Difference,
 } from '$lib/trip-forms/trip-fields.ts';
-import { usualByDay, usualValues } from '$lib/trip-forms/usual-values.ts';
+import { usualAppetites, usualByDay, usualValues } from '$lib/trip-forms/usual-values.ts';
 import { hasLeft } from '$lib/trip-views/stage.ts';
 import type { Actions, PageServerLoad } from './$types';
 
@@ -30,12 +31,15 @@ type Answer = RefusedForm & {
   readonly focus?: string;
 };
 
-export const load: PageServerLoad = async ({ parent }) => {
+export const load: PageServerLoad = async ({ parent, locals: { app } }) => {
   const { trip, shown } = await parent();
+  const settings = await app.settings.get();
+  const learned = learnedDefaults(settings.learned);
   return {
     fields: tripFields(trip, shown.unitSystem),
-    usual: usualValues(shown.unitSystem, trip.stove.fuel ?? TRIP_DEFAULTS.fuel.value),
-    byWay: usualByDay(trip, shown.unitSystem),
+    usual: usualValues(shown.unitSystem, trip.stove.fuel ?? TRIP_DEFAULTS.fuel.value, settings),
+    byWay: usualByDay(trip, shown.unitSystem, learned),
+    appetites: usualAppetites(trip, learned),
   };
 };
 

@@ -30,20 +30,6 @@ export const actions: Actions = {
     act(request, cookies, params.id, 'pouches-packed', (read) =>
       app.trips.pack(params.id, read.number('version') ?? 0),
     ),
-  bringBack: async ({ request, locals: { app }, params, cookies }) =>
-    act(request, cookies, params.id, 'pouches-back', async (read) => {
-      const stored = await app.trips.getTrip(params.id);
-      const back = (stored?.reserved ?? []).map(({ code, pouches }) => {
-        const field = `back[${code}]`;
-        const count = read.number(field) ?? 0;
-        if (!Number.isInteger(count) || count < 0 || count > pouches)
-          read.add([
-            { field, message: `must be a whole number from 0 to ${pouches}, as ${pouches} were packed` },
-          ]);
-        return { code, pouches: count };
-      });
-      if (read.problems.length === 0) await app.trips.bringBack(params.id, read.number('version') ?? 0, back);
-    }),
 };
 
 async function act(
@@ -60,7 +46,6 @@ async function act(
     const status = addUserError(read, caught);
     return fail<RefusedForm>(status, read.refused());
   }
-  if (read.problems.length > 0) return fail<RefusedForm>(422, read.refused());
   sayDone(cookies, done);
   redirect(303, `/trips/${id}/pouches`);
 }

@@ -23,7 +23,7 @@ export const load: PageServerLoad = async ({ locals: { app }, params }) => {
     trip.treatment === 'boil' ? plan : planTrip({ ...trip, treatment: 'boil' }, stock, settings);
   return {
     waterFields: waterFields(trip, settings.unitSystem),
-    usual: usualValues(settings.unitSystem, trip.stove.fuel ?? TRIP_DEFAULTS.fuel.value),
+    usual: usualValues(settings.unitSystem, trip.stove.fuel ?? TRIP_DEFAULTS.fuel.value, settings),
     boilingSafeG: boilingSafeG(ifBoiled),
     runs: measuredRuns(settings),
     measured: measuredFuels(settings),

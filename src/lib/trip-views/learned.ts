@@ -1,0 +1,110 @@
+import {
+  eatersLearned,
+  learnedAppetite,
+  learnedEfficiency,
+  learnedPace,
+  type LearnedFigure,
+} from '../planning/learning/learned-figures.ts';
+import type { Observation, ObservationOf } from '../planning/model/observation.ts';
+import type { Settings } from '../planning/model/settings.ts';
+import { FUEL_KINDS } from '../planning/model/words.ts';
+import { FUEL_LABEL } from '../planning/stove/fuels.ts';
+import { baseEfficiency } from '../planning/stove/plan-fuel.ts';
+import { show, type UnitSystem } from '../planning/units/show.ts';
+import { counted } from '../plural.ts';
+
+/** What one trip added to a figure. */
+export type LearnedLine = {
+  readonly tripId: string | undefined;
+  readonly trip: string;
+  readonly date: string;
+  readonly said: string;
+  readonly valueAfter: string;
+};
+/** A learned figure as a person reads it. */
+export type LearnedView = {
+  /** Names the figure in a form, as `isOfFigure` reads it. */
+  readonly key: string;
+  readonly name: string;
+  readonly value: string;
+  /** What holds where it is forgotten. */
+  readonly usual: string;
+  readonly history: readonly LearnedLine[];
+};
+
+const keyOf = (observation: Observation): string =>
+  observation.kind === 'appetite'
+    ? `appetite ${observation.eater}`
+    : observation.kind === 'fuel'
+      ? `fuel ${observation.fuel}`
+      : 'pace';
+
+/** @returns what tells the observations of the figure of this key. */
+export const isOfFigure =
+  (key: string) =>
+  (observation: Observation): boolean =>
+    keyOf(observation) === key;
+
+/** @returns every figure that trips taught, in the order: appetites, stoves, pace. */
+export function learnedViews(settings: Settings, system: UnitSystem): LearnedView[] {
+  const { learned } = settings;
+  const share = (value: number) => show(value, 'share', system);
+  const view = <Seen extends Observation>(
+    figure: LearnedFigure<Seen> | undefined,
+    name: string,
+    usual: string,
+    shown: (value: number) => string,
+    said: (seen: Seen) => string,
+  ): LearnedView[] => {
+    const [first] = figure?.history ?? [];
+    if (!figure || !first) return [];
+    return [
+      {
+        key: keyOf(first),
+        name,
+        value: shown(figure.value),
+        usual,
+        history: figure.history.map((seen) => ({
+          tripId: seen.tripId,
+          trip: seen.trip,
+          date: seen.date,
+          said: said(seen),
+          valueAfter: shown(seen.valueAfter),
+        })),
+      },
+    ];
+  };
+  const answered = ({ answer, ofOwnFigure }: ObservationOf<'appetite'>) =>
+    ofOwnFigure ? `${answer}, of a figure that you entered: it moves nothing` : answer;
+  const grams = (g: number) => show(g, 'food', system);
+
+  return [
+    ...eatersLearned(learned).flatMap((eater) =>
+      view(
+        learnedAppetite(learned, eater),
+        `Appetite of ${eater}`,
+        'as the need is estimated',
+        (value) => `${share(value)} of the usual need`,
+        answered,
+      ),
+    ),
+    ...FUEL_KINDS.flatMap((fuel) => {
+      const base = baseEfficiency(fuel, settings);
+      return view(
+        learnedEfficiency(learned, fuel, base.value),
+        `Efficiency of the stove, ${FUEL_LABEL[fuel]}`,
+        `${share(base.value)}: ${base.reason}`,
+        share,
+        ({ plannedG, burntG }) => `${grams(burntG)} burnt, ${grams(plannedG)} planned`,
+      );
+    }),
+    ...view(
+      learnedPace(learned),
+      'Pace of the party',
+      '1, as fast as the method',
+      (value) => `party factor ${value}`,
+      ({ plannedH, walkedH }) =>
+        `${counted(walkedH, 'hour')} walked, ${counted(plannedH, 'hour')} by the method`,
+    ),
+  ];
+}

@@ -1,0 +1,48 @@
+import { error, redirect } from '@sveltejs/kit';
+import { sayDone } from '$lib/forms/done.ts';
+import { FormReader } from '$lib/forms/read-form.ts';
+import { waterShareOf } from '$lib/planning/drying/rehydration.ts';
+import { toHttpError } from '$lib/server/to-http-error.ts';
+import { isOfFigure, learnedViews } from '$lib/trip-views/learned.ts';
+import type { Actions, PageServerLoad } from './$types';
+
+export const load: PageServerLoad = async ({ locals: { app } }) => {
+  const [settings, kitchen, recipes] = await Promise.all([
+    app.settings.get(),
+    app.settings.getKitchen(),
+    app.kitchen.recipes.list(),
+  ]);
+  return {
+    figures: learnedViews(settings, settings.unitSystem),
+    waters: recipes
+      .filter(({ value }) => value.waterNotes.length > 0)
+      .map(({ id, version, value }) => ({
+        id,
+        version,
+        name: value.name,
+        water: waterShareOf(value, kitchen.processes[kitchen.dryers[0]?.process ?? 'freeze-dried']),
+      })),
+  };
+};
+
+export const actions: Actions = {
+  forget: async ({ request, locals: { app }, cookies }) => {
+    const read = new FormReader(await request.formData(), 'metric');
+    const key = read.text('figure');
+    if (key === undefined) error(400, 'This form does not say which figure is meant. Open the page again.');
+    await app.settings.forget(isOfFigure(key));
+    sayDone(cookies, 'figure-forgotten');
+    redirect(303, '/settings/learned');
+  },
+
+  forgetWater: async ({ request, locals: { app }, cookies }) => {
+    const read = new FormReader(await request.formData(), 'metric');
+    const stored = await app.kitchen.recipes.get(read.text('recipe') ?? '');
+    if (!stored) error(404, 'There is no such recipe any more.');
+    await app.kitchen.recipes
+      .update(stored.id, { ...stored.value, waterNotes: [] }, read.number('version') ?? 0)
+      .catch(toHttpError);
+    sayDone(cookies, 'water-forgotten');
+    redirect(303, '/settings/learned');
+  },
+};

@@ -1,0 +1,72 @@
+import { fail, redirect } from '@sveltejs/kit';
+import { sayDone } from '$lib/forms/done.ts';
+import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
+import { addUserError } from '$lib/forms/user-error.ts';
+import { finishTrip } from '$lib/server/afterwards-repository.ts';
+import type { App } from '$lib/server/app.ts';
+import { planStoredTrip } from '$lib/server/plan-stored-trip.ts';
+import { toHttpError } from '$lib/server/to-http-error.ts';
+import { afterwardsFields, readAfterwards } from '$lib/trip-forms/afterwards.ts';
+import { afterwardsSubjects } from '$lib/trip-views/afterwards.ts';
+import type { Actions, PageServerLoad } from './$types';
+
+/** The forms of the page. */
+type Answer = RefusedForm & { readonly of: 'finish' | 'reopen' };
+
+export const load: PageServerLoad = async ({ locals: { app }, params }) => {
+  const { subjects, notes, settings } = await opened(app, params.id);
+  const said = await app.afterwards.get(params.id);
+  return {
+    subjects,
+    said,
+    fields: afterwardsFields(subjects, said, settings.unitSystem),
+    conflicts: notes.filter(({ outcome, settledAt }) => outcome === 'conflict' && settledAt === undefined),
+    notes,
+  };
+};
+
+export const actions: Actions = {
+  finish: async ({ request, locals: { app }, params, cookies }) => {
+    const { subjects, settings } = await opened(app, params.id);
+    const read = new FormReader(await request.formData(), settings.unitSystem);
+    const refuse = (status: number) => fail<Answer>(status, { ...read.refused(), of: 'finish' });
+    const entered = readAfterwards(read, subjects);
+    if (!entered) return refuse(422);
+    try {
+      const { back, said } = entered;
+      const { stage } = await finishTrip(app, params.id, read.number('version') ?? 0, back, said);
+      sayDone(cookies, stage === 'finished' ? 'trip-finished' : 'trip-called-off');
+    } catch (caught) {
+      return refuse(addUserError(read, caught));
+    }
+    redirect(303, `/trips/${params.id}/afterwards`);
+  },
+
+  reopen: async ({ request, locals: { app }, params, cookies }) => {
+    const read = new FormReader(await request.formData(), 'metric');
+    try {
+      await app.afterwards.reopen(params.id, read.number('version') ?? 0);
+    } catch (caught) {
+      const status = addUserError(read, caught);
+      return fail<Answer>(status, { ...read.refused(), of: 'reopen' });
+    }
+    sayDone(cookies, 'trip-reopened');
+    redirect(303, `/trips/${params.id}/afterwards`);
+  },
+
+  settle: async ({ request, locals: { app }, params, cookies }) => {
+    const read = new FormReader(await request.formData(), 'metric');
+    const remark = (read.text('remark') ?? '').slice(0, 500);
+    await app.trailNotes.settle(params.id, read.choices('note'), remark).catch(toHttpError);
+    sayDone(cookies, 'notes-settled');
+    redirect(303, `/trips/${params.id}/afterwards`);
+  },
+};
+
+async function opened(app: App, id: string) {
+  const { stored, stock, settings, plan } = await planStoredTrip(app, id).catch(toHttpError);
+  const [notes, recipes] = await Promise.all([app.trailNotes.list(id), app.kitchen.recipes.list()]);
+  const leftOver = notes.filter(({ kind, outcome }) => kind === 'left over' && outcome === 'entered');
+  const names = new Set(recipes.map(({ value }) => value.name));
+  return { subjects: afterwardsSubjects(stored, plan, stock, leftOver, names), notes, settings };
+}
