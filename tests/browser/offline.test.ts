@@ -258,15 +258,14 @@ test('a server that ends before it answers has entered the note once, however of
   await unsent(page, 1);
   expect(await notedFor(page, much).last().getByRole('button', { name: 'Undo' }).count()).toBe(1);
 
-  await app.restart();
-  const answerIsLost = new Promise<void>((resolve) => {
-    void page.route('**/notes.json', async (route) => {
-      await route.fetch();
-      await app.stop();
-      await route.abort();
-      resolve();
-    });
+  const { promise: answerIsLost, resolve } = Promise.withResolvers<void>();
+  await page.route('**/notes.json', async (route) => {
+    await route.fetch();
+    await app.stop();
+    await route.abort();
+    resolve();
   });
+  await app.restart();
   await networkIsBack(page);
   await answerIsLost;
   await page.getByText(/1 pouch eaten.*being sent/).waitFor();
@@ -315,8 +314,9 @@ test('notes are taken without a service worker too', async () => {
   await openDay(page);
   const before = await ledgerOf();
   await halfLeftOver(page, other);
-  await unsent(page, 1);
-  await allSent(page);
+  await notedFor(page, other)
+    .getByText(/: entered/)
+    .waitFor();
   expect(await ledgerOf()).toEqual([...before, 'left over: entered']);
 });
 

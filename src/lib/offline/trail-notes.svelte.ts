@@ -9,6 +9,7 @@ class TrailNotes {
   #all = $state.raw<readonly QueuedNote[]>([]);
   /** Why the last try to send failed, or why nothing can be kept; empty where all is well. */
   trouble = $state('');
+  #started: Promise<void> | undefined;
   #sending = false;
   #failures = 0;
   #retry: ReturnType<typeof setTimeout> | undefined;
@@ -23,10 +24,9 @@ class TrailNotes {
     return this.#all.filter(({ state }) => state === 'conflict');
   }
 
-  /** Reads what is kept, and sends what was not sent; call it once a page stands. */
-  async start(): Promise<void> {
-    await this.#changing(() => Promise.resolve());
-    await this.send();
+  /** Reads what is kept, and sends what was not sent: once for every time the program is opened, whoever calls. */
+  start(): Promise<void> {
+    return (this.#started ??= this.#changing(() => Promise.resolve()).then(this.send));
   }
 
   /** Keeps a note, and sends it where there is a connection. */
