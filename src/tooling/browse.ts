@@ -1,13 +1,16 @@
 import { chromium, type Browser, type Page } from 'playwright';
 import { findChromium } from './chromium.ts';
 
-export const CHROMIUM_FLAGS = ['--no-sandbox', '--disable-background-networking', '--disable-quic'];
+const CHROMIUM_FLAGS = ['--no-sandbox', '--disable-background-networking', '--disable-quic'];
 
-/** @throws where there is no Chromium on this machine */
-export async function startBrowser(): Promise<Browser> {
+/**
+ * @param flags of Chromium, besides those that it always gets
+ * @throws where there is no Chromium on this machine
+ */
+export async function startBrowser(flags: readonly string[] = []): Promise<Browser> {
   const executablePath = findChromium();
   if (!executablePath) throw new Error('There is no Chromium on this machine; "npm test" installs one.');
-  return chromium.launch({ executablePath, args: CHROMIUM_FLAGS });
+  return chromium.launch({ executablePath, args: [...CHROMIUM_FLAGS, ...flags] });
 }
 
 /** Goes to an address and waits until the page can be used: its scripts have taken over from the server's HTML. */
