@@ -179,7 +179,10 @@ export function shelfView(lots: readonly LotOnShelf[], query: ShelfQuery, today:
     return true;
   });
 
-  const rows = found.map((lot) => shelfRow(lot, today)).sort(byColumn(query.sort, query.descending));
+  const soonUntil = addDays(today, SOON_DAYS); // once, not for each of ten thousand
+  const rows = found
+    .map((lot) => shelfRow(lot, today, soonUntil))
+    .sort(byColumn(query.sort, query.descending));
   const pageCount = Math.max(1, Math.ceil(rows.length / PAGE_SIZE));
   const page = Math.min(query.page, pageCount);
   return {
@@ -193,14 +196,17 @@ export function shelfView(lots: readonly LotOnShelf[], query: ShelfQuery, today:
   };
 }
 
-/** @returns the figures of one lot as the shelf shows them. */
-export function shelfRow(lot: LotOnShelf, today: string): ShelfRow {
+/**
+ * @param soonUntil up to when its best-before counts as soon
+ * @returns the figures of one lot as the shelf shows them
+ */
+export function shelfRow(lot: LotOnShelf, today: string, soonUntil = addDays(today, SOON_DAYS)): ShelfRow {
   return {
     code: lot.code,
     recipe: lot.recipe,
     mealKinds: lot.mealKinds,
     bestBefore: lot.bestBefore,
-    state: lot.bestBefore < today ? 'past' : lot.bestBefore <= addDays(today, SOON_DAYS) ? 'soon' : 'good',
+    state: lot.bestBefore < today ? 'past' : lot.bestBefore <= soonUntil ? 'soon' : 'good',
     pouches: lot.pouches,
     setAside: lot.setAside,
     servings: lot.pouches * lot.servingsPerPouch,
