@@ -164,3 +164,20 @@ test('opened again, it gives its answers back and takes back what it taught', as
   await visit(page, '/settings/learned');
   expect(await page.getByRole('region', { name: 'Pace of the party', exact: true }).count()).toBe(0);
 });
+
+test('a note that arrives for a deleted trip is shown in the list of trips, and settled there', async () => {
+  const page = await app.open(`${trip}/afterwards`);
+  await press(page, 'Finish the trip');
+  await said(page, 'The trip is finished');
+  await visit(page, `${trip}/party`);
+  await page.getByText('Delete this trip').click();
+  await press(page, /^Delete/);
+  await said(page, 'deleted');
+  await send([note('eaten', code, 1)]);
+  await visit(page, '/trips');
+  await page.getByText('was deleted, so this note moved no pouches').waitFor();
+  await checkPage(app, '/trips');
+  await press(page, 'Settle the ticked notes');
+  await said(page, 'The notes are settled.');
+  expect(await page.getByText('moved no pouches').count()).toBe(0);
+});

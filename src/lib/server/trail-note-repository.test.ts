@@ -157,6 +157,21 @@ describe('notes from the trail', () => {
     ]);
   });
 
+  test('conflicts of a deleted trip are listed until they are settled', async () => {
+    const app = await appWithShelf();
+    const [id, other] = [await packTrip(app), (await app.trips.createTrip(madeUpTrip())).id];
+    await app.trips.bringBack(id, 3, []);
+    await app.trips.deleteTrip(id, 4);
+    const late = note('eaten', 'A', 1);
+    await app.trailNotes.enter(id, [late]);
+    await app.trailNotes.enter(other, [note('eaten', 'A', 1)]);
+    expect(await app.trailNotes.conflictsOfDeleted()).toMatchObject([
+      { tripId: id, notes: [{ ...late, outcome: 'conflict' }] },
+    ]);
+    await app.trailNotes.settle(id, [late.id], '');
+    expect(await app.trailNotes.conflictsOfDeleted()).toEqual([]);
+  });
+
   test('there never was such a trip', async () => {
     const app = await openTestApp();
     await expectUserError(app.trailNotes.enter('none', [note('eaten', 'A', 1)]), 'NotFound', 'no such trip');

@@ -1,4 +1,4 @@
-import type { Transaction } from 'kysely';
+import type { Selectable, Transaction } from 'kysely';
 import type { TrailNote, TrailNoteResult } from '../planning/model/trail-note.ts';
 import { counted } from '../plural.ts';
 import { reading, writing, type Database } from './database/open-database.ts';
@@ -37,10 +37,25 @@ export class TrailNoteRepository {
         .where('tripId', '=', tripId)
         .orderBy('seq')
         .execute();
-      return rows.map(({ id, at, kind, code, pouches, servings, text, outcome, message, ...row }) => ({
-        ...{ id, at, kind, code, pouches, text, outcome, message, remark: row.remark },
-        ...(servings !== null && { servings }),
-        ...(row.settledAt !== null && { settledAt: row.settledAt }),
+      return rows.map(storedNote);
+    });
+  }
+
+  /** Conflicts of deleted trips that nobody has settled, as these trips have no page of their own. */
+  conflictsOfDeleted(): Promise<{ readonly tripId: string; readonly notes: StoredTrailNote[] }[]> {
+    return reading(this.#db, async (trx) => {
+      const rows = await trx
+        .selectFrom('trailNotes')
+        .innerJoin('trips', 'trips.id', 'trailNotes.tripId')
+        .selectAll('trailNotes')
+        .where('trips.trip', 'is', null)
+        .where('outcome', '=', 'conflict')
+        .where('settledAt', 'is', null)
+        .orderBy('seq')
+        .execute();
+      return [...Map.groupBy(rows, (row) => row.tripId)].map(([tripId, ofTrip]) => ({
+        tripId,
+        notes: ofTrip.map(storedNote),
       }));
     });
   }
@@ -121,6 +136,15 @@ export class TrailNoteRepository {
           .execute();
     });
   }
+}
+
+function storedNote(row: Selectable<Tables['trailNotes']>): StoredTrailNote {
+  const { id, at, kind, code, pouches, servings, text, outcome, message, settledAt, remark } = row;
+  return {
+    ...{ id, at, kind, code, pouches, text, outcome, message, remark },
+    ...(servings !== null && { servings }),
+    ...(settledAt !== null && { settledAt }),
+  };
 }
 
 /** @returns why a note does not fit the trip, and what to do; `undefined` where it fits. */

@@ -387,7 +387,7 @@ function refuseWhilePacked({ stage, trip }: StoredTrip, what: string): void {
   if (stage === 'packed')
     throw new UserError(
       'Refused',
-      `"${trip.name}" is packed and cannot be ${what}. Note first what came back from it.`,
+      `"${trip.name}" is packed and cannot be ${what}. Finish it first, under Afterwards.`,
     );
 }
 

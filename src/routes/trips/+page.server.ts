@@ -1,7 +1,9 @@
 import { planTrip } from '$lib/planning/plan-trip.ts';
 import { addDays } from '$lib/planning/model/calendar.ts';
 import { verdictOf } from '$lib/trip-views/standing.ts';
-import type { PageServerLoad } from './$types';
+import { redirect } from '@sveltejs/kit';
+import { settleNotes } from '$lib/forms/settle-notes.ts';
+import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ locals: { app } }) => {
   const [stored, settings] = await Promise.all([app.trips.listTrips(), app.settings.get()]);
@@ -23,5 +25,12 @@ export const load: PageServerLoad = async ({ locals: { app } }) => {
       };
     }),
   );
-  return { trips };
+  return { trips, conflicts: await app.trailNotes.conflictsOfDeleted() };
+};
+
+export const actions: Actions = {
+  settle: async ({ request, locals: { app }, cookies }) => {
+    await settleNotes(app, cookies, await request.formData());
+    redirect(303, '/trips');
+  },
 };

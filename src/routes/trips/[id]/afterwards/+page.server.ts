@@ -1,6 +1,7 @@
 import { fail, redirect } from '@sveltejs/kit';
 import { sayDone } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
+import { settleNotes } from '$lib/forms/settle-notes.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { finishTrip } from '$lib/server/afterwards-repository.ts';
 import type { App } from '$lib/server/app.ts';
@@ -55,10 +56,7 @@ export const actions: Actions = {
   },
 
   settle: async ({ request, locals: { app }, params, cookies }) => {
-    const read = new FormReader(await request.formData(), 'metric');
-    const remark = (read.text('remark') ?? '').slice(0, 500);
-    await app.trailNotes.settle(params.id, read.choices('note'), remark).catch(toHttpError);
-    sayDone(cookies, 'notes-settled');
+    await settleNotes(app, cookies, await request.formData(), params.id);
     redirect(303, `/trips/${params.id}/afterwards`);
   },
 };
