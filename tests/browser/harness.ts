@@ -8,6 +8,7 @@ import { ROOT } from '../../src/tooling/run.ts';
 
 export { visit };
 export const PHONE_PX = 360;
+const TABLET_PX = 768;
 export const DESK_PX = 1280;
 const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 
@@ -121,12 +122,22 @@ export async function barriers(page: Page): Promise<string[]> {
 export const tooWide = (page: Page): Promise<number> =>
   page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
-/** Opens a page on a phone and on a desk: no barrier, nothing wider than the window, one first heading, a title. */
+/** On a phone by day, on a tablet, on a desk by night. */
+const LOOKS: readonly { readonly width: number; readonly colorScheme?: 'light' | 'dark' }[] = [
+  { width: PHONE_PX, colorScheme: 'light' },
+  { width: TABLET_PX },
+  { width: DESK_PX, colorScheme: 'dark' },
+];
+
+/** Opens a page on all of these: no barrier in light and dark, nothing wider than the window, one first heading, a title. */
 export async function checkPage(app: Session, address: string): Promise<void> {
   const page = await app.open(address, { widthPx: PHONE_PX });
-  for (const width of [PHONE_PX, DESK_PX]) {
+  for (const { width, colorScheme } of LOOKS) {
     await page.setViewportSize({ width, height: 900 });
-    expect(await barriers(page), `${address} at ${width} px`).toEqual([]);
+    if (colorScheme) {
+      await page.emulateMedia({ colorScheme });
+      expect(await barriers(page), `${address} at ${width} px, ${colorScheme}`).toEqual([]);
+    }
     expect(await tooWide(page), `${address} at ${width} px is wider than the window, by px`).toBe(0);
   }
   expect(await page.getByRole('heading', { level: 1 }).count(), `${address}: first headings`).toBe(1);
