@@ -1,13 +1,7 @@
 import { showDay } from '../dates.ts';
 import { hoursText } from '../kitchen-views/batch.ts';
 import type { Estimate, ShoppingLine } from '../planning/model/trip-plan.ts';
-import type {
-  DryingPlan,
-  Grocery,
-  PlannedLoad,
-  PlannedRun,
-  WhyToBuy,
-} from '../planning/shortfall/plan-drying.ts';
+import type { DryingPlan, PlannedLoad, PlannedRun, WhyToBuy } from '../planning/shortfall/plan-drying.ts';
 import { fromCore, toCore } from '../planning/units/convert.ts';
 import { friendlyAmount } from '../planning/units/fractions.ts';
 import { showMoney } from '../planning/units/money.ts';
