@@ -12,5 +12,5 @@ export const percentText = (share: number): string => `${(share * 100 + 0).toFix
 export function scaledAmount({ quantity }: Ingredient, times: number): string {
   const amount = Number((quantity.amount * times).toPrecision(4));
   const isWord = quantity.unit === 'cup' || quantity.unit === 'piece';
-  return `${amount} ${quantity.unit}${isWord && amount > 1 ? 's' : ''}`;
+  return `${amount.toLocaleString('en', { maximumFractionDigits: 3 })} ${quantity.unit}${isWord && amount > 1 ? 's' : ''}`;
 }
