@@ -1,4 +1,5 @@
-import type { Problem } from '$lib/planning/model/problems.ts';
+import type { z } from 'zod';
+import { problemsOf, type Problem } from '$lib/planning/model/problems.ts';
 import { toCore } from '$lib/planning/units/convert.ts';
 import { moneyFieldValue, moneyToMinor } from '$lib/planning/units/money.ts';
 import { feetAndInchesM, statureValue } from '$lib/planning/units/stature.ts';
@@ -9,6 +10,9 @@ export type Entered = Readonly<Record<string, readonly string[]>>;
 
 /** What an action hands back when it refuses: what was entered, and what is wrong with which field. */
 export type RefusedForm = { readonly entered: Entered; readonly problems: readonly Problem[] };
+
+/** @returns a bare number as a field holds it. */
+export const bareField = (value: number | undefined): string[] => [value === undefined ? '' : String(value)];
 
 type NumberField = {
   /** What is measured, where the field is shown in a unit of the unit system. Left out: a bare number. */
@@ -110,6 +114,20 @@ export class FormReader {
             : message,
       });
     }
+  }
+
+  /**
+   * Takes what a schema made of the fields, or its problems.
+   *
+   * @param place puts the problems where the form has their fields
+   * @returns `undefined` where `problems` says what has to be mended
+   */
+  accept<Value>(
+    result: z.ZodSafeParseResult<Value>,
+    place: (problems: readonly Problem[]) => readonly Problem[] = (problems) => problems,
+  ): Value | undefined {
+    if (!result.success) this.add(place(problemsOf(result.error)));
+    return result.success && this.problems.length === 0 ? result.data : undefined;
   }
 
   /** @returns what an action hands to `fail`. The page shows it in the units of the settings: where they are others by now, it says so. */

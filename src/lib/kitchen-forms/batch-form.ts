@@ -1,10 +1,11 @@
 import type { ShownIn } from '$lib/forms/lot-form.ts';
-import { withoutUndefined, type Entered, type FormReader } from '$lib/forms/read-form.ts';
+import { atLines, linesOf } from '$lib/forms/lines.ts';
+import { bareField, withoutUndefined, type Entered, type FormReader } from '$lib/forms/read-form.ts';
 import { recipeTotals } from '$lib/planning/drying/recipe-totals.ts';
 import { safetyChecks, type SafetyStep } from '$lib/planning/drying/safety-steps.ts';
 import { Batch, Weighing, type PouchFill } from '$lib/planning/model/batch.ts';
 import type { Kitchen } from '$lib/planning/model/kitchen.ts';
-import { problemsOf, type Problem } from '$lib/planning/model/problems.ts';
+import type { Problem } from '$lib/planning/model/problems.ts';
 import type { Recipe } from '$lib/planning/model/recipe.ts';
 import { fieldValue, type Quantity } from '$lib/planning/units/show.ts';
 import type { Stored } from '$lib/server/records.ts';
@@ -50,16 +51,14 @@ export function batchLabel(field: string): string | undefined {
 const grams = (value: number | undefined, { unitSystem }: ShownIn, quantity: Quantity = 'food'): string[] => [
   value === undefined ? '' : fieldValue(value, quantity, unitSystem),
 ];
-const bare = (value: number | undefined): string[] => [value === undefined ? '' : String(value)];
-
-/** The value of a container in a list to choose from, and of an absorber: their labels, and whether it is half of one. */
+/** The value of a container in a list to choose from: its label, and whether it is half of one. */
 export const containerValue = ({ pouch, half }: Pick<PouchFill, 'pouch' | 'half'>): string =>
   `${half ? 'half' : 'whole'} ${pouch.label}`;
 
 /** @returns what the forms of the sheet are filled with. */
 export function batchFields(batch: Batch, fills: readonly PouchFill[], shown: ShownIn): Entered {
   return {
-    timesCooked: bare(batch.timesCooked),
+    timesCooked: bareField(batch.timesCooked),
     cookedOn: [batch.cookedOn],
     cookedG: grams(batch.cookedG, shown),
     preFrozen: batch.preFrozen ? ['yes'] : [],
@@ -75,19 +74,19 @@ export function batchFields(batch: Batch, fills: readonly PouchFill[], shown: Sh
         [`reading.${id}`, grams(readingC, shown, 'temperature')],
       ]),
     ),
-    energyKwh: bare(batch.energyKwh),
+    energyKwh: bareField(batch.energyKwh),
     packedG: grams(batch.packedG, shown),
     'cup.volumeMl': grams(batch.cup?.volumeMl, shown, 'pour'),
     'cup.netG': grams(batch.cup?.netG, shown),
-    servings: bare(batch.servings),
-    mostPerPouch: bare(batch.mostPerPouch),
+    servings: bareField(batch.servings),
+    mostPerPouch: bareField(batch.mostPerPouch),
     ...Object.fromEntries(
       fills.flatMap((fill, index) => [
         [`fills[${index}].container`, [containerValue(fill)]],
-        [`fills[${index}].servings`, bare(fill.servings)],
-        [`fills[${index}].pouches`, bare(fill.pouches)],
+        [`fills[${index}].servings`, bareField(fill.servings)],
+        [`fills[${index}].pouches`, bareField(fill.pouches)],
         [`fills[${index}].absorber`, [fill.absorber?.label ?? '']],
-        [`fills[${index}].absorbers`, bare(fill.absorbers)],
+        [`fills[${index}].absorbers`, bareField(fill.absorbers)],
       ]),
     ),
     code: [batch.code],
@@ -154,7 +153,7 @@ export const readLoad: ReadStep = (read, batch, kitchen, today) => {
       ? batch.dryer
       : kitchen.dryers.find(({ name }) => name === read.text('dryer'));
   if (!dryer) read.add([{ field: 'dryer', message: 'choose one of the dryers of your equipment' }]);
-  const onForm = linesOf(read, 'trays');
+  const onForm = linesOf(read.entered, 'trays');
   const rows = onForm.filter((row) => read.text(`trays[${row}].loadedG`) !== undefined);
   const onlyEmpty = onForm.filter((row) => !rows.includes(row) && read.number(`trays[${row}].tareG`));
   if (rows.length > 0)
@@ -188,7 +187,7 @@ export const readLoad: ReadStep = (read, batch, kitchen, today) => {
       })),
       checks: readChecks(read, batch, 'load', today),
     },
-    (field) => field.replace(/^trays\[(\d+)\]/, (_, at) => `trays[${rows[Number(at)] ?? at}]`),
+    (problems) => atLines(problems, { trays: rows }),
   );
 };
 
@@ -209,28 +208,24 @@ export const readWeighing: ReadStep = (read, batch, _, today) => {
     read.problems.length === 0
   )
     read.add([{ field: 'weighed[0].grossG', message: 'weigh at least one tray' }]);
-  const weighing = { afterH: read.number('afterH'), trays };
-  const parsed = Weighing.safeParse(withoutUndefined(weighing), { reportInput: true });
-  if (!parsed.success)
-    read.add(
-      problemsOf(parsed.error).map((problem) =>
-        placed(problem, (field) => field.replace(/^trays/, 'weighed')),
+  const onForm = (field: string) => field.replace(/^trays/, 'weighed');
+  const weighing = Weighing.safeParse(withoutUndefined({ afterH: read.number('afterH'), trays }), {
+    reportInput: true,
+  });
+  read.accept(weighing, (problems) => renamed(problems, onForm));
+  if (!weighing.success) return undefined;
+  return checked(
+    read,
+    {
+      ...batch,
+      weighings: [...batch.weighings, weighing.data],
+      checks: readChecks(read, batch, 'dry', today),
+    },
+    (problems) =>
+      renamed(problems, (field) =>
+        field.startsWith(`weighings[${at}].`) ? onForm(field.slice(`weighings[${at}].`.length)) : field,
       ),
-    );
-  return parsed.success
-    ? checked(
-        read,
-        {
-          ...batch,
-          weighings: [...batch.weighings, parsed.data],
-          checks: readChecks(read, batch, 'dry', today),
-        },
-        (field) =>
-          field.startsWith(`weighings[${at}].`)
-            ? field.slice(`weighings[${at}].`.length).replace(/^trays/, 'weighed')
-            : field,
-      )
-    : undefined;
+  );
 };
 
 export const readPortions: ReadStep = (read, batch) => {
@@ -255,17 +250,10 @@ export const readPortions: ReadStep = (read, batch) => {
   });
 };
 
-/** The numbers of the lines of a list that are on the form. */
-function linesOf(read: FormReader, list: 'trays' | 'fills'): number[] {
-  const numbers = Object.keys(read.entered).flatMap((name) => {
-    const [, of, line] = /^(\w+)\[(\d+)\]\./.exec(name) ?? [];
-    return of === list ? [Number(line)] : [];
-  });
-  return [...new Set(numbers)];
-}
-
 export const readFills: ReadStep = (read, batch, kitchen) => {
-  const lines = linesOf(read, 'fills').filter((line) => read.text(`fills[${line}].pouches`) !== undefined);
+  const lines = linesOf(read.entered, 'fills').filter(
+    (line) => read.text(`fills[${line}].pouches`) !== undefined,
+  );
   const pouches = [...kitchen.pouches, ...(batch.fills ?? []).map(({ pouch }) => pouch)];
   const absorbers = [
     ...kitchen.absorbers,
@@ -291,10 +279,11 @@ export const readFills: ReadStep = (read, batch, kitchen) => {
   });
   if (fills.length === 0)
     read.add([{ field: 'fills', message: 'enter at least one line, or take what is proposed' }]);
-  return checked(read, { ...batch, fills }, (field) =>
-    field
-      .replace(/^fills\[(\d+)\]/, (_, at) => `fills[${lines[Number(at)] ?? at}]`)
-      .replace(/\.pouch$/, '.container'),
+  return checked(read, { ...batch, fills }, (problems) =>
+    atLines(
+      renamed(problems, (field) => field.replace(/\.pouch$/, '.container')),
+      { fills: lines },
+    ),
   );
 };
 
@@ -325,28 +314,29 @@ function readChecks(read: FormReader, batch: Batch, step: SafetyStep, today: str
   return [...others, ...ticked] as Batch['checks'];
 }
 
-const placed = (problem: Problem, place: (field: string) => string): Problem => ({
-  ...problem,
-  field: place(problem.field),
-});
+const renamed = (problems: readonly Problem[], name: (field: string) => string): Problem[] =>
+  problems.map(({ field, message }) => ({ field: name(field), message }));
 
 function checked(
   read: FormReader,
   input: { [Field in keyof Batch]?: unknown },
-  place: (field: string) => string = (field) => field,
+  place: (problems: readonly Problem[]) => readonly Problem[] = (problems) => problems,
 ): Batch | undefined {
-  const result = Batch.safeParse(
-    {
-      ...withoutUndefined(input),
-      ...(Array.isArray(input.trays) && { trays: input.trays.map((tray: object) => withoutUndefined(tray)) }),
-    },
-    { reportInput: true },
-  );
-  const readings = (field: string) => {
+  const reading = (field: string) => {
     const [, at] = /^checks\[(\d+)\]\.readingC$/.exec(field) ?? [];
     const check = at === undefined ? undefined : (input.checks as Batch['checks'])[Number(at)];
-    return check ? `reading.${check.id}` : place(field);
+    return check ? `reading.${check.id}` : field;
   };
-  if (!result.success) read.add(problemsOf(result.error).map((problem) => placed(problem, readings)));
-  return result.success && read.problems.length === 0 ? result.data : undefined;
+  return read.accept(
+    Batch.safeParse(
+      {
+        ...withoutUndefined(input),
+        ...(Array.isArray(input.trays) && {
+          trays: input.trays.map((tray: object) => withoutUndefined(tray)),
+        }),
+      },
+      { reportInput: true },
+    ),
+    (problems) => place(renamed(problems, reading)),
+  );
 }

@@ -1,8 +1,7 @@
 import { searchFoods, findFood } from '$lib/foods/find-food.ts';
 import type { ShownIn } from '$lib/forms/lot-form.ts';
-import { withoutUndefined, type Entered, type FormReader } from '$lib/forms/read-form.ts';
+import { bareField, withoutUndefined, type Entered, type FormReader } from '$lib/forms/read-form.ts';
 import type { Food } from '$lib/planning/model/composition.ts';
-import { problemsOf, type Problem } from '$lib/planning/model/problems.ts';
 import { Ingredient, Recipe, WaterNote } from '$lib/planning/model/recipe.ts';
 import { moneyFieldValue } from '$lib/planning/units/money.ts';
 import { fieldValue, type Quantity } from '$lib/planning/units/show.ts';
@@ -65,8 +64,6 @@ const PARTS = ['waterG', 'proteinG', 'fatG', 'carbohydrateG', 'fibreG', 'alcohol
 /** Names offered where a food is not known. */
 const MOST_LIKE = 6;
 
-const numberField = (value: number | undefined): string[] => [value === undefined ? '' : String(value)];
-
 /** @returns what the form of a recipe is filled with; of a new one what is usual. */
 export function recipeFields(recipe: Partial<Recipe>, { unitSystem }: ShownIn): Entered {
   return {
@@ -78,7 +75,7 @@ export function recipeFields(recipe: Partial<Recipe>, { unitSystem }: ShownIn): 
         const value = recipe[name];
         return [
           name,
-          value !== undefined && quantity ? [fieldValue(value, quantity, unitSystem)] : numberField(value),
+          value !== undefined && quantity ? [fieldValue(value, quantity, unitSystem)] : bareField(value),
         ];
       }),
     ),
@@ -94,8 +91,7 @@ export function recipeFields(recipe: Partial<Recipe>, { unitSystem }: ShownIn): 
  * @returns `undefined` where `read.problems` says what has to be mended
  */
 export function readRecipe(read: FormReader, stored: Partial<Recipe>): Recipe | undefined {
-  return checked(
-    read,
+  return read.accept(
     Recipe.safeParse(
       withoutUndefined({
         name: read.text('name'),
@@ -125,11 +121,11 @@ export function ingredientFields(ingredient: Ingredient | undefined, shown: Show
   const price = ingredient?.price;
   return {
     'food.name': [ingredient?.food.name ?? ''],
-    'quantity.amount': numberField(ingredient?.quantity.amount),
+    'quantity.amount': bareField(ingredient?.quantity.amount),
     'quantity.unit': [ingredient?.quantity.unit ?? (shown.unitSystem === 'us' ? 'oz' : 'g')],
     trimmedShare: [fieldValue(ingredient?.trimmedShare ?? 1, 'share', shown.unitSystem)],
     'price.paidMinor': [price ? moneyFieldValue(price.paidMinor, shown.currency) : ''],
-    'price.paidFor.amount': numberField(price?.paidFor.amount),
+    'price.paidFor.amount': bareField(price?.paidFor.amount),
     'price.paidFor.unit': [price?.paidFor.unit ?? (shown.unitSystem === 'us' ? 'lb' : 'kg')],
     'food.allergensStated': ['as known'],
   };
@@ -170,8 +166,7 @@ export function readIngredient(
   if (paidMinor !== undefined && paidAmount === undefined)
     read.add([{ field: 'price.paidFor.amount', message: 'say for how much of it this was paid' }]);
   const statedAllergens = read.text('food.allergensStated');
-  return checked(
-    read,
+  return read.accept(
     Ingredient.safeParse(
       withoutUndefined({
         food: withoutUndefined({
@@ -205,7 +200,7 @@ export function readIngredient(
       { reportInput: true },
     ),
     // of a food that nobody knows, one message is enough
-    (problem) => (known || isTyped || !problem.field.startsWith('food.composition') ? problem : undefined),
+    (problems) => problems.filter(({ field }) => known || isTyped || !field.startsWith('food.composition')),
   );
 }
 
@@ -228,8 +223,7 @@ function noWater(typed: Readonly<Record<string, number>>): string {
 
 /** Reads a note of how the water turned out. */
 export function readWaterNote(read: FormReader): WaterNote | undefined {
-  return checked(
-    read,
+  return read.accept(
     WaterNote.safeParse(
       withoutUndefined({
         date: read.text('date'),
@@ -238,21 +232,7 @@ export function readWaterNote(read: FormReader): WaterNote | undefined {
       }),
       { reportInput: true },
     ),
-    (problem) => (problem.field === 'note' ? { ...problem, field: 'waterNote' } : problem),
+    (problems) =>
+      problems.map((problem) => (problem.field === 'note' ? { ...problem, field: 'waterNote' } : problem)),
   );
-}
-
-/** A value that its schema takes; else its problems go to the form. */
-function checked<Value>(
-  read: FormReader,
-  result: { success: true; data: Value } | { success: false; error: Parameters<typeof problemsOf>[0] },
-  place: (problem: Problem) => Problem | undefined = (problem) => problem,
-): Value | undefined {
-  if (!result.success)
-    read.add(
-      problemsOf(result.error)
-        .map(place)
-        .filter((problem) => problem !== undefined),
-    );
-  return result.success && read.problems.length === 0 ? result.data : undefined;
 }

@@ -1,4 +1,3 @@
-import { problemsOf } from '$lib/planning/model/problems.ts';
 import { Trip } from '$lib/planning/model/trip.ts';
 import { withoutUndefined, type FormReader } from '$lib/forms/read-form.ts';
 
@@ -23,7 +22,5 @@ export function readNewTrip(read: FormReader): Trip | undefined {
       name: `Eater ${index + 1}`,
     })),
   });
-  const result = Trip.safeParse(input, { reportInput: true });
-  if (!result.success) read.add(problemsOf(result.error));
-  return result.success && read.problems.length === 0 ? result.data : undefined;
+  return read.accept(Trip.safeParse(input, { reportInput: true }));
 }
