@@ -61,17 +61,21 @@ export class Records<Schema extends z.ZodType> {
 
   /**
    * @param version the version that the change was made on
-   * @param also what has to happen in the same change
+   * @param also what has to happen in the same change; it is given the record as it was
    * @throws UserError `NotFound`, `StaleVersion`, `Conflict` where the name is taken
    */
   update(
     id: string,
     value: z.output<Schema>,
     version: number,
-    also: (trx: Transaction<Tables>, at: string) => Promise<void> = async () => {},
+    also: (
+      trx: Transaction<Tables>,
+      at: string,
+      before: Stored<z.output<Schema>>,
+    ) => Promise<void> = async () => {},
   ): Promise<Stored<z.output<Schema>>> {
     return writing(this.#db, async (trx) => {
-      await this.#take(trx, id, version);
+      const before = await this.#take(trx, id, version);
       await this.#refuseTakenName(trx, value, id);
       const fields = this.#fields(value);
       await trx
@@ -79,7 +83,7 @@ export class Records<Schema extends z.ZodType> {
         .set({ version: version + 1, ...fields })
         .where('id', '=', id)
         .execute();
-      await also(trx, fields.updatedAt);
+      await also(trx, fields.updatedAt, before);
       return this.#take(trx, id);
     });
   }
@@ -92,9 +96,8 @@ export class Records<Schema extends z.ZodType> {
    */
   async updateUndoably(id: string, value: z.output<Schema>, version: number): Promise<string> {
     let binId = '';
-    const before = await this.get(id);
-    await this.update(id, value, version, async (trx, at) => {
-      if (before) binId = await throwIntoBin(trx, at, this.#thrown(before, version + 1));
+    await this.update(id, value, version, async (trx, at, before) => {
+      binId = await throwIntoBin(trx, at, this.#thrown(before, version + 1));
     });
     return binId;
   }
