@@ -1,5 +1,11 @@
 import { dryWeightG } from '../planning/drying/mass-balance.ts';
-import { recipeTotals, scaleParts, type Parts, type RecipeTotals } from '../planning/drying/recipe-totals.ts';
+import {
+  fatCaution,
+  recipeTotals,
+  scaleParts,
+  type Parts,
+  type RecipeTotals,
+} from '../planning/drying/recipe-totals.ts';
 import { waterShareOf, type WaterShare } from '../planning/drying/rehydration.ts';
 import type { Kitchen, Process } from '../planning/model/kitchen.ts';
 import { ingredientCost, ingredientG, type Recipe } from '../planning/model/recipe.ts';
@@ -28,6 +34,7 @@ export type IngredientLine = {
 
 export type RecipeView = {
   readonly totals: RecipeTotals;
+  readonly fatCaution: string | undefined;
   /** One cooking, a serving, 100 g as cooked, 100 g dried. */
   readonly columns: readonly RecipeColumn[];
   readonly ingredients: readonly IngredientLine[];
@@ -55,6 +62,7 @@ export function recipeView(recipe: Recipe, kitchen: Kitchen, process: Process): 
   const dried = column('100 g dried', 100, dryG > 0 ? 100 / dryG : 0, true);
   return {
     totals,
+    fatCaution: fatCaution(totals),
     columns: [
       column('one cooking', totals.cookedG, 1),
       column('a serving', totals.cookedG / recipe.servings, 1 / recipe.servings),

@@ -3,6 +3,7 @@ import type { Kitchen } from '../model/kitchen.ts';
 import { showBoth } from '../units/both.ts';
 import type { BatchFigures } from './batch-sheet.ts';
 import type { FillSheet } from './fill-pouches.ts';
+import { fatCaution } from './recipe-totals.ts';
 import type { SafetyStep } from './safety-steps.ts';
 import { trueVolumeMl } from './true-volume.ts';
 
@@ -40,12 +41,8 @@ export function batchNotices(
     say('wrong', 'cook', `The recipe, ${FIELD_WORDS[field] ?? field}: it ${message}.`),
   );
   totals.doubts.forEach(({ food, reason }) => say('caution', 'cook', `${food}: ${reason}.`));
-  if (totals.fatClass === 'fatty')
-    say(
-      'caution',
-      'cook',
-      `Fat is ${percent(totals.parts.fatG / totals.solidsG)} of the dry matter. Fat neither dries nor keeps: it turns rancid first and can leave the tray wet. Pour or rinse it off, choose leaner pieces, or plan to eat it soon.`,
-    );
+  const fat = fatCaution(totals);
+  if (fat) say('caution', 'cook', fat);
   if (batch.trays.length > 0 && batch.cookedOn > today)
     say(
       'wrong',

@@ -147,3 +147,10 @@ export function recipeTotals(recipe: Recipe, timesCooked = 1, weighedG?: number)
     problems,
   };
 }
+
+/** What to say of food whose fat will not keep; `undefined` of any other. */
+export function fatCaution({ fatClass, parts, solidsG }: RecipeTotals): string | undefined {
+  return fatClass === 'fatty' && solidsG > 0
+    ? `Fat is ${((parts.fatG / solidsG) * 100).toFixed(0)} % of the dry matter. Fat neither dries nor keeps: it turns rancid first and can leave the tray wet. Pour or rinse it off, choose leaner pieces, or plan to eat it soon.`
+    : undefined;
+}
