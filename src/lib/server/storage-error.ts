@@ -37,6 +37,13 @@ const sqliteCode = (error: unknown): number | undefined =>
 /** Whether SQLite failed only because another connection holds the lock: nothing was done, so it may be tried again. */
 export const isBusy = (error: unknown): boolean => sqliteCode(error) === SQLITE_BUSY;
 
+/** Another change of this same program takes long. */
+export const stillWriting = (path: string): UserError =>
+  new UserError(
+    'Busy',
+    `A longer change to "${path}" is still being written, such as an import; nothing else was changed. Try again in a moment.`,
+  );
+
 /**
  * @param error what SQLite or the file system threw
  * @param path file or folder that was to be used

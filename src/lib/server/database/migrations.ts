@@ -1,4 +1,4 @@
-import { sql, type Kysely } from 'kysely';
+import { PostgresAdapter, sql, type ColumnDefinitionBuilder, type Kysely } from 'kysely';
 import type { Migration } from 'kysely/migration';
 
 /** By name, in the order of the names. What has been released is never edited: a change is a new migration. */
@@ -10,17 +10,40 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0005-bin': { up: bin },
 };
 
+/** Whether a database is of PostgreSQL. */
+export const isOnPostgres = (db: Pick<Kysely<unknown>, 'getExecutor'>): boolean =>
+  db.getExecutor().adapter instanceof PostgresAdapter;
+
+/**
+ * Types of columns where the two databases differ. SQLite compares text byte by byte and has whole numbers of 64 bits; PostgreSQL is
+ * told to do the same, whatever the language of its database, so that both sort and count alike.
+ */
+function columnTypes(db: Kysely<unknown>) {
+  return isOnPostgres(db)
+    ? {
+        text: sql`text collate "C"`,
+        whole: 'bigint' as const,
+        counter: (column: ColumnDefinitionBuilder) => column.generatedByDefaultAsIdentity().primaryKey(),
+      }
+    : {
+        text: 'text' as const,
+        whole: 'integer' as const,
+        counter: (column: ColumnDefinitionBuilder) => column.primaryKey().autoIncrement(),
+      };
+}
+
 const PLACES = sql`('outside', 'shelf', 'set-aside', 'packed')`;
 
 async function shelfLedgerTrips(db: Kysely<unknown>): Promise<void> {
+  const { text, whole, counter } = columnTypes(db);
   await db.schema
     .createTable('lots')
-    .addColumn('id', 'integer', (column) => column.primaryKey().autoIncrement())
-    .addColumn('code', 'text', (column) => column.notNull().unique())
-    .addColumn('recipe', 'text', (column) => column.notNull())
-    .addColumn('mealKinds', 'text', (column) => column.notNull())
-    .addColumn('sealedOn', 'text', (column) => column.notNull())
-    .addColumn('bestBefore', 'text', (column) => column.notNull())
+    .addColumn('id', whole, counter)
+    .addColumn('code', text, (column) => column.notNull().unique())
+    .addColumn('recipe', text, (column) => column.notNull())
+    .addColumn('mealKinds', text, (column) => column.notNull())
+    .addColumn('sealedOn', text, (column) => column.notNull())
+    .addColumn('bestBefore', text, (column) => column.notNull())
     .addColumn('servingsPerPouch', 'double precision', (column) => column.notNull())
     .addColumn('dryWeightG', 'double precision', (column) => column.notNull())
     .addColumn('energyKcal', 'double precision', (column) => column.notNull())
@@ -28,37 +51,37 @@ async function shelfLedgerTrips(db: Kysely<unknown>): Promise<void> {
     .addColumn('fatG', 'double precision')
     .addColumn('carbohydrateG', 'double precision')
     .addColumn('waterMl', 'double precision', (column) => column.notNull())
-    .addColumn('waterKind', 'text', (column) => column.notNull())
+    .addColumn('waterKind', text, (column) => column.notNull())
     .addColumn('steepMin', 'double precision', (column) => column.notNull())
     .addColumn('tareG', 'double precision', (column) => column.notNull())
     .addColumn('volumeMl', 'double precision')
-    .addColumn('allergens', 'text')
-    .addColumn('diets', 'text', (column) => column.notNull())
-    .addColumn('costMinor', 'integer')
-    .addColumn('note', 'text', (column) => column.notNull())
-    .addColumn('version', 'integer', (column) => column.notNull())
+    .addColumn('allergens', text)
+    .addColumn('diets', text, (column) => column.notNull())
+    .addColumn('costMinor', whole)
+    .addColumn('note', text, (column) => column.notNull())
+    .addColumn('version', whole, (column) => column.notNull())
     .execute();
 
   await db.schema
     .createTable('trips')
-    .addColumn('id', 'text', (column) => column.primaryKey())
-    .addColumn('name', 'text', (column) => column.notNull())
-    .addColumn('trip', 'text')
-    .addColumn('version', 'integer', (column) => column.notNull())
-    .addColumn('updatedAt', 'text', (column) => column.notNull())
+    .addColumn('id', text, (column) => column.primaryKey())
+    .addColumn('name', text, (column) => column.notNull())
+    .addColumn('trip', text)
+    .addColumn('version', whole, (column) => column.notNull())
+    .addColumn('updatedAt', text, (column) => column.notNull())
     .execute();
 
   await db.schema
     .createTable('ledger')
-    .addColumn('id', 'integer', (column) => column.primaryKey().autoIncrement())
-    .addColumn('at', 'text', (column) => column.notNull())
-    .addColumn('kind', 'text', (column) => column.notNull())
-    .addColumn('lotId', 'integer', (column) => column.notNull().references('lots.id'))
-    .addColumn('tripId', 'text', (column) => column.references('trips.id'))
-    .addColumn('fromPlace', 'text', (column) => column.notNull())
-    .addColumn('toPlace', 'text', (column) => column.notNull())
-    .addColumn('pouches', 'integer', (column) => column.notNull())
-    .addColumn('note', 'text', (column) => column.notNull())
+    .addColumn('id', whole, counter)
+    .addColumn('at', text, (column) => column.notNull())
+    .addColumn('kind', text, (column) => column.notNull())
+    .addColumn('lotId', whole, (column) => column.notNull().references('lots.id'))
+    .addColumn('tripId', text, (column) => column.references('trips.id'))
+    .addColumn('fromPlace', text, (column) => column.notNull())
+    .addColumn('toPlace', text, (column) => column.notNull())
+    .addColumn('pouches', whole, (column) => column.notNull())
+    .addColumn('note', text, (column) => column.notNull())
     .addCheckConstraint('ledger_pouches', sql`"pouches" > 0`)
     .addCheckConstraint(
       'ledger_places',
@@ -81,68 +104,82 @@ async function shelfLedgerTrips(db: Kysely<unknown>): Promise<void> {
     .columns(['tripId', 'lotId', 'fromPlace', 'toPlace', 'pouches'])
     .where('tripId', 'is not', null)
     .execute();
-  for (const change of ['update', 'delete'])
-    await sql`create trigger ${sql.ref(`ledger_no_${change}`)} before ${sql.raw(change)} on "ledger"
-      begin select raise(abort, 'the ledger is only ever appended to'); end`.execute(db);
+  await keepFromChanging(db);
 
   await db.schema
     .createTable('settings')
-    .addColumn('id', 'text', (column) => column.primaryKey())
-    .addColumn('settings', 'text', (column) => column.notNull())
+    .addColumn('id', text, (column) => column.primaryKey())
+    .addColumn('settings', text, (column) => column.notNull())
     .execute();
   await db.schema
     .createTable('uploads')
-    .addColumn('id', 'text', (column) => column.primaryKey())
-    .addColumn('fileName', 'text', (column) => column.notNull())
-    .addColumn('bytes', 'integer', (column) => column.notNull())
-    .addColumn('keptAt', 'text', (column) => column.notNull())
+    .addColumn('id', text, (column) => column.primaryKey())
+    .addColumn('fileName', text, (column) => column.notNull())
+    .addColumn('bytes', whole, (column) => column.notNull())
+    .addColumn('keptAt', text, (column) => column.notNull())
     .execute();
   await db.schema
     .createTable('mappings')
-    .addColumn('headerSignature', 'text', (column) => column.primaryKey())
-    .addColumn('mapping', 'text', (column) => column.notNull())
+    .addColumn('headerSignature', text, (column) => column.primaryKey())
+    .addColumn('mapping', text, (column) => column.notNull())
     .execute();
 }
 
+async function keepFromChanging(db: Kysely<unknown>): Promise<void> {
+  const told = sql.lit('the ledger is only ever appended to');
+  if (isOnPostgres(db)) {
+    await sql`create function ledger_is_kept() returns trigger language plpgsql
+      as $$ begin raise exception using message = ${told}; end $$`.execute(db);
+    await sql`create trigger ledger_kept before update or delete or truncate on "ledger"
+      for each statement execute function ledger_is_kept()`.execute(db);
+  } else
+    for (const change of ['update', 'delete'])
+      await sql`create trigger ${sql.ref(`ledger_no_${change}`)} before ${sql.raw(change)} on "ledger"
+        begin select raise(abort, ${told}); end`.execute(db);
+}
+
 async function lotsStirAndBatch(db: Kysely<unknown>): Promise<void> {
+  const { text } = columnTypes(db);
   await db.schema.alterTable('lots').addColumn('stirAfterMin', 'double precision').execute();
-  await db.schema.alterTable('lots').addColumn('batchId', 'text').execute();
+  await db.schema.alterTable('lots').addColumn('batchId', text).execute();
 }
 
 async function kitchenRecords(db: Kysely<unknown>): Promise<void> {
+  const { text, whole } = columnTypes(db);
   await db.schema
     .createTable('records')
-    .addColumn('id', 'text', (column) => column.primaryKey())
-    .addColumn('kind', 'text', (column) => column.notNull())
-    .addColumn('name', 'text', (column) => column.notNull())
-    .addColumn('body', 'text', (column) => column.notNull())
-    .addColumn('version', 'integer', (column) => column.notNull())
-    .addColumn('updatedAt', 'text', (column) => column.notNull())
+    .addColumn('id', text, (column) => column.primaryKey())
+    .addColumn('kind', text, (column) => column.notNull())
+    .addColumn('name', text, (column) => column.notNull())
+    .addColumn('body', text, (column) => column.notNull())
+    .addColumn('version', whole, (column) => column.notNull())
+    .addColumn('updatedAt', text, (column) => column.notNull())
     .addUniqueConstraint('records_name', ['kind', 'name'])
     .execute();
 }
 
 async function trailNotes(db: Kysely<unknown>): Promise<void> {
+  const { text, whole, counter } = columnTypes(db);
   await db.schema
     .createTable('trailNotes')
-    .addColumn('seq', 'integer', (column) => column.primaryKey().autoIncrement())
-    .addColumn('id', 'text', (column) => column.notNull().unique())
-    .addColumn('tripId', 'text', (column) => column.notNull().references('trips.id'))
-    .addColumn('at', 'text', (column) => column.notNull())
-    .addColumn('kind', 'text', (column) => column.notNull())
-    .addColumn('code', 'text', (column) => column.notNull())
-    .addColumn('pouches', 'integer', (column) => column.notNull())
+    .addColumn('seq', whole, counter)
+    .addColumn('id', text, (column) => column.notNull().unique())
+    .addColumn('tripId', text, (column) => column.notNull().references('trips.id'))
+    .addColumn('at', text, (column) => column.notNull())
+    .addColumn('kind', text, (column) => column.notNull())
+    .addColumn('code', text, (column) => column.notNull())
+    .addColumn('pouches', whole, (column) => column.notNull())
     .addColumn('servings', 'double precision')
-    .addColumn('text', 'text', (column) => column.notNull())
-    .addColumn('outcome', 'text', (column) => column.notNull())
-    .addColumn('message', 'text', (column) => column.notNull())
-    .addColumn('settledAt', 'text')
-    .addColumn('remark', 'text', (column) => column.notNull())
+    .addColumn('text', text, (column) => column.notNull())
+    .addColumn('outcome', text, (column) => column.notNull())
+    .addColumn('message', text, (column) => column.notNull())
+    .addColumn('settledAt', text)
+    .addColumn('remark', text, (column) => column.notNull())
     .execute();
   await db.schema.createIndex('trailNotes_by_trip').on('trailNotes').columns(['tripId', 'seq']).execute();
 
-  await db.schema.alterTable('trips').addColumn('finishedAt', 'text').execute();
-  await db.schema.alterTable('trips').addColumn('afterwards', 'text').execute();
+  await db.schema.alterTable('trips').addColumn('finishedAt', text).execute();
+  await db.schema.alterTable('trips').addColumn('afterwards', text).execute();
   // Trips whose pouches were eaten, with none promised any more, were over before there was a word for it.
   await sql`update "trips" set "finishedAt" = "updatedAt" where "id" in (
     select "tripId" from "ledger" where "tripId" is not null group by "tripId"
@@ -152,14 +189,15 @@ async function trailNotes(db: Kysely<unknown>): Promise<void> {
 }
 
 async function bin(db: Kysely<unknown>): Promise<void> {
+  const { text, whole } = columnTypes(db);
   await db.schema
     .createTable('bin')
-    .addColumn('id', 'text', (column) => column.primaryKey())
-    .addColumn('kind', 'text', (column) => column.notNull())
-    .addColumn('recordId', 'text', (column) => column.notNull())
-    .addColumn('name', 'text', (column) => column.notNull())
-    .addColumn('body', 'text', (column) => column.notNull())
-    .addColumn('version', 'integer', (column) => column.notNull())
-    .addColumn('at', 'text', (column) => column.notNull())
+    .addColumn('id', text, (column) => column.primaryKey())
+    .addColumn('kind', text, (column) => column.notNull())
+    .addColumn('recordId', text, (column) => column.notNull())
+    .addColumn('name', text, (column) => column.notNull())
+    .addColumn('body', text, (column) => column.notNull())
+    .addColumn('version', whole, (column) => column.notNull())
+    .addColumn('at', text, (column) => column.notNull())
     .execute();
 }

@@ -303,6 +303,28 @@ test('reading sees one state throughout, and does not wait for a change', async 
   await Promise.all([reader.destroy(), writer.destroy()]);
 });
 
+test('while one program changes, it reads what was before; its other changes wait their turn or give up as Busy', async () => {
+  const folder = await temporaryFolder();
+  const db = await openDatabase(folder, 150);
+  const ids = () => reading(db, (trx) => trx.selectFrom('settings').select('id').orderBy('id').execute());
+  const add = (id: string, until?: Promise<void>) =>
+    writing(db, async (trx) => {
+      await trx.insertInto('settings').values({ id, settings: '' }).execute();
+      await until;
+    });
+  const finished = Promise.withResolvers<void>();
+  const held = add('1 slow', finished.promise);
+  await expectUserError(add('impatient'), 'Busy', folder, 'Try again');
+
+  const waiting = [add('2 quick'), add('3 quick')];
+  expect(await ids()).toEqual([]);
+  finished.resolve();
+  await Promise.all([held, ...waiting]);
+  expect((await ids()).map(({ id }) => id)).toEqual(['1 slow', '2 quick', '3 quick']);
+  await db.destroy();
+  expect(await readdir(folder)).toEqual([FILE]);
+});
+
 test('rows can be streamed', async () => {
   const db = await openDatabase(await temporaryFolder());
   await db

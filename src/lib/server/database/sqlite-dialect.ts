@@ -11,7 +11,7 @@ import {
   type QueryResult,
   type TransactionSettings,
 } from 'kysely';
-import { isBusy, storageError } from '../storage-error.ts';
+import { isBusy, stillWriting, storageError } from '../storage-error.ts';
 
 /**
  * How long SQLite itself waits for a lock. It waits with the whole thread, which may be the one that has to finish the
@@ -21,20 +21,26 @@ const BUSY_TIMEOUT_MS = 10;
 const LONGEST_PAUSE_MS = 10;
 /** Preparing takes a quarter of the time of a large import, where the same statement comes hundreds of times. */
 const MOST_STATEMENTS_KEPT = 100;
+/** Connections kept open for the next transactions. */
+const MOST_IDLE = 4;
 
-/** Kysely on `node:sqlite`, one file, one connection. */
+/** Kysely on `node:sqlite`, one file. Each transaction has a connection of its own, so that reading never waits for a change. */
 export function sqliteDialect(path: string, patienceMs: number): Dialect {
   return {
     createDriver: () => new SqliteFileDriver(path, patienceMs),
     createQueryCompiler: () => new SqliteQueryCompiler(),
-    createAdapter: () => new TransactionalDdlAdapter(),
+    createAdapter: () => new FileAdapter(),
     createIntrospector: (db) => new SqliteIntrospector(db),
   };
 }
 
-/** SQLite rolls back schema changes too, so a migration that fails in its middle leaves nothing behind. */
-class TransactionalDdlAdapter extends SqliteAdapter {
+class FileAdapter extends SqliteAdapter {
+  /** SQLite rolls back schema changes too, so a migration that fails in its middle leaves nothing behind. */
   override get supportsTransactionalDdl(): boolean {
+    return true;
+  }
+
+  override get supportsMultipleConnections(): boolean {
     return true;
   }
 }
@@ -42,7 +48,10 @@ class TransactionalDdlAdapter extends SqliteAdapter {
 class SqliteFileDriver implements Driver {
   readonly #path: string;
   readonly #patienceMs: number;
-  #connection: SqliteFileConnection | undefined;
+  readonly #idle: SqliteFileConnection[] = [];
+  #isClosed = false;
+  /** When all who may write before the next one have ended. */
+  #writersDone: Promise<void> = Promise.resolve();
 
   constructor(path: string, patienceMs: number) {
     this.#path = path;
@@ -50,6 +59,42 @@ class SqliteFileDriver implements Driver {
   }
 
   async init(): Promise<void> {
+    this.#idle.push(await this.#open());
+  }
+
+  async acquireConnection(): Promise<SqliteFileConnection> {
+    return this.#idle.pop() ?? this.#open();
+  }
+
+  /** A transaction that writes takes the write lock at once, so what it read cannot change before it writes. */
+  async beginTransaction(connection: SqliteFileConnection, settings: TransactionSettings): Promise<void> {
+    const isReading = settings.accessMode === 'read only';
+    if (!isReading) connection.endTurn = await this.#turnToWrite();
+    await connection.executeQuery(CompiledQuery.raw(isReading ? 'begin' : 'begin immediate'));
+  }
+
+  async commitTransaction(connection: SqliteFileConnection): Promise<void> {
+    await connection.executeQuery(CompiledQuery.raw('commit'));
+  }
+
+  /** After some errors, such as a full disk, SQLite has rolled back by itself. */
+  async rollbackTransaction(connection: SqliteFileConnection): Promise<void> {
+    if (connection.inTransaction) await connection.executeQuery(CompiledQuery.raw('rollback'));
+  }
+
+  async releaseConnection(connection: SqliteFileConnection): Promise<void> {
+    connection.endTurn?.();
+    connection.endTurn = undefined;
+    if (this.#isClosed || this.#idle.length >= MOST_IDLE) connection.close();
+    else this.#idle.push(connection);
+  }
+
+  async destroy(): Promise<void> {
+    this.#isClosed = true;
+    for (const connection of this.#idle.splice(0)) connection.close();
+  }
+
+  async #open(): Promise<SqliteFileConnection> {
     const connection = new SqliteFileConnection(this.#path, this.#patienceMs);
     try {
       for (const pragma of ['journal_mode = wal', 'synchronous = full', 'foreign_keys = on'])
@@ -58,34 +103,30 @@ class SqliteFileDriver implements Driver {
       connection.close();
       throw error;
     }
-    this.#connection = connection;
+    return connection;
   }
 
-  async acquireConnection(): Promise<DatabaseConnection> {
-    if (!this.#connection) throw new Error('the driver has not been initialised');
-    return this.#connection;
-  }
-
-  /** A transaction that writes takes the write lock at once, so what it read cannot change before it writes. */
-  async beginTransaction(connection: DatabaseConnection, { accessMode }: TransactionSettings): Promise<void> {
-    await connection.executeQuery(
-      CompiledQuery.raw(accessMode === 'read only' ? 'begin' : 'begin immediate'),
-    );
-  }
-
-  async commitTransaction(connection: DatabaseConnection): Promise<void> {
-    await connection.executeQuery(CompiledQuery.raw('commit'));
-  }
-
-  /** After some errors, such as a full disk, SQLite has rolled back by itself. */
-  async rollbackTransaction(connection: DatabaseConnection): Promise<void> {
-    if (this.#connection?.inTransaction) await connection.executeQuery(CompiledQuery.raw('rollback'));
-  }
-
-  async releaseConnection(): Promise<void> {}
-
-  async destroy(): Promise<void> {
-    this.#connection?.close();
+  /**
+   * Those of this program that write wait here, in the order of coming: waiting for SQLite's lock would stop the thread of the
+   * one that holds it.
+   *
+   * @returns what ends the turn
+   */
+  async #turnToWrite(): Promise<() => void> {
+    const before = this.#writersDone;
+    const turn = Promise.withResolvers<void>();
+    this.#writersDone = before.then(() => turn.promise);
+    const outOfPatience = Promise.withResolvers<never>();
+    const timer = setTimeout(() => outOfPatience.reject(stillWriting(this.#path)), this.#patienceMs);
+    try {
+      await Promise.race([before, outOfPatience.promise]);
+      return turn.resolve;
+    } catch (error) {
+      turn.resolve();
+      throw error;
+    } finally {
+      clearTimeout(timer);
+    }
   }
 }
 
@@ -94,6 +135,8 @@ class SqliteFileConnection implements DatabaseConnection {
   readonly #patienceMs: number;
   readonly #database: DatabaseSync;
   readonly #statements = new Map<string, StatementSync>();
+  /** There while a transaction on it has its turn to write. */
+  endTurn: (() => void) | undefined;
 
   constructor(path: string, patienceMs: number) {
     this.#path = path;

@@ -72,3 +72,16 @@ export type Tables = {
   uploads: { id: string; fileName: string; bytes: number; keptAt: string };
   mappings: { headerSignature: string; mapping: string };
 };
+
+/** Every table with its primary key, each table after those that it refers to. */
+export const TABLE_KEYS = {
+  lots: 'id',
+  trips: 'id',
+  ledger: 'id',
+  trailNotes: 'seq',
+  settings: 'id',
+  records: 'id',
+  bin: 'id',
+  uploads: 'id',
+  mappings: 'headerSignature',
+} as const satisfies Record<keyof Tables, string>;
