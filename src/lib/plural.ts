@@ -1,4 +1,4 @@
-const format = new Intl.NumberFormat('en', { maximumFractionDigits: 1 });
+import { sayNumber } from './texts/say.ts';
 
 /** @returns a count with its word: `counted(1, 'pouch', 'pouches')` is "1 pouch", `counted(2.5, 'serving')` is "2.5 servings". */
 export function counted(count: number, one: string, many = `${one}s`): string {
@@ -7,5 +7,5 @@ export function counted(count: number, one: string, many = `${one}s`): string {
 
 /** @returns a count with at most one decimal, thousands grouped. */
 export function shownCount(count: number): string {
-  return format.format(count);
+  return sayNumber(count, { maximumFractionDigits: 1 });
 }

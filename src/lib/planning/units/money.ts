@@ -1,3 +1,5 @@
+import { sayNumber } from '../../texts/say.ts';
+
 /*
  * Money is an integer of minor units (ISO 4217). How many of them make one major unit is known to Intl:
  * 100 for most currencies, 1 for the yen, 1000 for the dinar of Kuwait.
@@ -17,9 +19,7 @@ function minorDigits(currency: string): number {
 
 /** @returns minor units as a person reads them: `showMoney(1250, 'EUR')` is "€12.50". */
 export function showMoney(minor: number, currency: string): string {
-  return new Intl.NumberFormat('en', { style: 'currency', currency }).format(
-    minor / 10 ** minorDigits(currency),
-  );
+  return sayNumber(minor / 10 ** minorDigits(currency), { style: 'currency', currency });
 }
 
 /** @returns minor units for a form field, without a currency sign: `moneyFieldValue(1250, 'EUR')` is "12.50". */

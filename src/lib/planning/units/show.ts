@@ -1,3 +1,4 @@
+import { sayNumber } from '../../texts/say.ts';
 import { fromCore, toCore, type Unit } from './convert.ts';
 
 export type UnitSystem = 'metric' | 'us';
@@ -16,7 +17,7 @@ export type Quantity =
   | 'richness'
   | 'labelRichness';
 
-type Shown = { readonly unit: Unit; readonly digits: 0 | 1 };
+type Shown = { readonly unit: Unit; readonly digits: number };
 
 const SHOWN: Readonly<Record<Quantity, Readonly<Record<UnitSystem, Shown>>>> = {
   food: { metric: { unit: 'g', digits: 0 }, us: { unit: 'oz', digits: 1 } },
@@ -32,11 +33,6 @@ const SHOWN: Readonly<Record<Quantity, Readonly<Record<UnitSystem, Shown>>>> = {
   labelRichness: { metric: { unit: 'kcal/100 g', digits: 0 }, us: { unit: 'kcal/oz', digits: 0 } },
 };
 
-const withDigits = (digits: number): Intl.NumberFormat =>
-  new Intl.NumberFormat('en', { maximumFractionDigits: digits, minimumFractionDigits: digits });
-/** Made once, as making one takes far longer than using it. */
-const NUMBERS = [withDigits(0), withDigits(1)] as const;
-
 export function unitOf(quantity: Quantity, system: UnitSystem): Unit {
   return SHOWN[quantity][system].unit;
 }
@@ -44,7 +40,10 @@ export function unitOf(quantity: Quantity, system: UnitSystem): Unit {
 /** @returns a value of the core as the number a person reads, with no more digits than it deserves. */
 export function shownNumber(value: number, quantity: Quantity, system: UnitSystem): string {
   const { unit, digits } = SHOWN[quantity][system];
-  return NUMBERS[digits].format(fromCore(value, unit) + 0);
+  return sayNumber(fromCore(value, unit) + 0, {
+    maximumFractionDigits: digits,
+    minimumFractionDigits: digits,
+  });
 }
 
 /** @returns a value of the core as a person reads it, with its unit: `show(1234, 'pack', 'metric')` is "1.2 kg". */

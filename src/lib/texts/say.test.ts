@@ -1,0 +1,49 @@
+import { afterEach, expect, it } from 'vitest';
+import { z } from 'zod';
+import { say, sayLater, sayList, sayNumber, text, useCatalog, useLanguage, type Language } from './say.ts';
+
+let spoken: Language = 'en';
+useLanguage(() => spoken);
+useCatalog('de', {
+  'Nothing is missing.': 'Es fehlt nichts.',
+  '{count, plural, one {# pouch} other {# pouches}} for {who}':
+    '{count, plural, one {# Beutel} other {# Beutel}} für {who}',
+  'at least {least}': 'mindestens {least}',
+});
+afterEach(() => {
+  spoken = 'en';
+});
+
+it('says a text in the language around, and the English one where there is no other', () => {
+  expect(say('Nothing is missing.')).toBe('Nothing is missing.');
+  spoken = 'de';
+  expect(say('Nothing is missing.')).toBe('Es fehlt nichts.');
+  expect(say('Something is missing.')).toBe('Something is missing.');
+});
+
+it('puts in values, and counts as the language does', () => {
+  const pouches = (count: number) =>
+    say('{count, plural, one {# pouch} other {# pouches}} for {who}', { count, who: "O'Hara {x}" });
+  expect(pouches(1)).toBe("1 pouch for O'Hara {x}");
+  expect(pouches(1234.56)).toBe("1,234.6 pouches for O'Hara {x}");
+  spoken = 'de';
+  expect(pouches(1234.56)).toBe("1.234,6 Beutel für O'Hara {x}");
+});
+
+it('refuses to leave a value out', () => {
+  expect(() => say('at least {least}')).toThrow(/least/);
+});
+
+it('says what a table or a schema holds when it is read, not when it was made', () => {
+  const table = { none: text('Nothing is missing.') };
+  const schema = z.number().min(3, sayLater('at least {least}', { least: 3 }));
+  spoken = 'de';
+  expect(say(table.none)).toBe('Es fehlt nichts.');
+  expect(schema.safeParse(1).error?.issues[0]?.message).toBe('mindestens 3');
+});
+
+it('writes numbers and lists by the language', () => {
+  expect([sayNumber(1234.5), sayList(['a', 'b', 'c'])]).toEqual(['1,234.5', 'a, b and c']);
+  spoken = 'de';
+  expect([sayNumber(1234.5), sayList(['a', 'b', 'c'])]).toEqual(['1.234,5', 'a, b und c']);
+});

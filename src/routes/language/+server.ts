@@ -1,0 +1,15 @@
+import { LANGUAGE_COOKIE } from '$lib/server/language-of-request';
+import { isLanguage, say } from '$lib/texts/say';
+import { error, redirect } from '@sveltejs/kit';
+import type { RequestHandler } from './$types';
+
+const A_YEAR_S = 365 * 24 * 3600;
+
+/** Keeps the language `to` in this browser and goes back to the page `from`. */
+export const GET: RequestHandler = ({ url, cookies }) => {
+  const to = url.searchParams.get('to');
+  if (!isLanguage(to)) error(400, say('There is no such language here. Go back and choose one of the list.'));
+  cookies.set(LANGUAGE_COOKIE, to, { path: '/', maxAge: A_YEAR_S, sameSite: 'lax', secure: false });
+  const from = new URL(url.searchParams.get('from') ?? '/', url);
+  redirect(303, from.origin === url.origin ? `${from.pathname}${from.search}` : '/');
+};
