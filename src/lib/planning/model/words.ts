@@ -1,9 +1,18 @@
 import { z } from 'zod';
+import { text, type Text } from '../../texts/say.ts';
 
 /** The meals of a day, in the order in which they are eaten. */
 export const MEAL_KINDS = ['breakfast', 'lunch', 'snack', 'dinner', 'drink'] as const;
 export const MealKind = z.enum(MEAL_KINDS);
 export type MealKind = z.infer<typeof MealKind>;
+/** How each meal is called. */
+export const MEAL_WORDS: Readonly<Record<MealKind, Text>> = {
+  breakfast: text('breakfast'),
+  lunch: text('lunch'),
+  snack: text('snack'),
+  dinner: text('dinner'),
+  drink: text('drink'),
+};
 
 /** The meals a trip can begin or end with. A snack goes with lunch, a drink with dinner. */
 export const MAIN_MEALS = ['breakfast', 'lunch', 'dinner'] as const;
@@ -14,6 +23,13 @@ export type MainMeal = z.infer<typeof MainMeal>;
 export const WATER_KINDS = ['boiling', 'hot', 'cold', 'none'] as const;
 export const WaterKind = z.enum(WATER_KINDS);
 export type WaterKind = z.infer<typeof WaterKind>;
+/** How the water of each kind is called. */
+export const WATER_WORDS: Readonly<Record<WaterKind, Text>> = {
+  boiling: text('boiling'),
+  hot: text('hot'),
+  cold: text('cold'),
+  none: text('none'),
+};
 
 export const FUEL_KINDS = ['canister-gas', 'naphtha', 'kerosene', 'ethanol'] as const;
 export const FuelKind = z.enum(FUEL_KINDS);
