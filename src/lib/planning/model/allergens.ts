@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { say, text } from '../../texts/say.ts';
 
 /**
  * One controlled list for the nine allergens of US law and the fourteen of EU law.
@@ -7,21 +8,21 @@ import { z } from 'zod';
  * Wheat is its own allergen in US law and one of the cereals containing gluten in EU law.
  */
 export const ALLERGEN_LIST = [
-  { code: 'milk', label: 'milk', us: true, eu: true },
-  { code: 'egg', label: 'egg', us: true, eu: true },
-  { code: 'fish', label: 'fish', us: true, eu: true },
-  { code: 'crustaceans', label: 'crustacean shellfish', us: true, eu: true },
-  { code: 'nuts', label: 'tree nuts', us: true, eu: true },
-  { code: 'peanut', label: 'peanut', us: true, eu: true },
-  { code: 'wheat', label: 'wheat', us: true, eu: false },
-  { code: 'soy', label: 'soy', us: true, eu: true },
-  { code: 'sesame', label: 'sesame', us: true, eu: true },
-  { code: 'gluten', label: 'cereals with gluten', us: false, eu: true },
-  { code: 'celery', label: 'celery', us: false, eu: true },
-  { code: 'mustard', label: 'mustard', us: false, eu: true },
-  { code: 'sulphites', label: 'sulphites', us: false, eu: true },
-  { code: 'lupin', label: 'lupin', us: false, eu: true },
-  { code: 'molluscs', label: 'molluscs', us: false, eu: true },
+  { code: 'milk', label: text('milk'), us: true, eu: true },
+  { code: 'egg', label: text('egg'), us: true, eu: true },
+  { code: 'fish', label: text('fish'), us: true, eu: true },
+  { code: 'crustaceans', label: text('crustacean shellfish'), us: true, eu: true },
+  { code: 'nuts', label: text('tree nuts'), us: true, eu: true },
+  { code: 'peanut', label: text('peanut'), us: true, eu: true },
+  { code: 'wheat', label: text('wheat'), us: true, eu: false },
+  { code: 'soy', label: text('soy'), us: true, eu: true },
+  { code: 'sesame', label: text('sesame'), us: true, eu: true },
+  { code: 'gluten', label: text('cereals with gluten'), us: false, eu: true },
+  { code: 'celery', label: text('celery'), us: false, eu: true },
+  { code: 'mustard', label: text('mustard'), us: false, eu: true },
+  { code: 'sulphites', label: text('sulphites'), us: false, eu: true },
+  { code: 'lupin', label: text('lupin'), us: false, eu: true },
+  { code: 'molluscs', label: text('molluscs'), us: false, eu: true },
 ] as const;
 
 export const ALLERGENS = ALLERGEN_LIST.map((entry) => entry.code);
@@ -29,7 +30,8 @@ export const Allergen = z.enum(ALLERGENS);
 export type Allergen = z.infer<typeof Allergen>;
 
 export function allergenLabel(code: Allergen): string {
-  return ALLERGEN_LIST.find((entry) => entry.code === code)?.label ?? code;
+  const entry = ALLERGEN_LIST.find((other) => other.code === code);
+  return entry ? say(entry.label) : code;
 }
 
 /**

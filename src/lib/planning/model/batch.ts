@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { text, type Text } from '../../texts/say.ts';
 import { count, priceMinor, someVolumeMl, someWeightG, weightG } from './amounts.ts';
 import { Allergen } from './allergens.ts';
 import { AbsorberSize, Dryer, PouchSize } from './kitchen.ts';
@@ -16,6 +17,13 @@ const Remark = z
 export const TRAY_FEELS = ['not felt', 'dry through', 'cold spot', 'damp or soft spot'] as const;
 export const TrayFeel = z.enum(TRAY_FEELS);
 export type TrayFeel = z.infer<typeof TrayFeel>;
+/** How each finding is called. */
+export const TRAY_FEEL_WORDS: Readonly<Record<TrayFeel, Text>> = {
+  'not felt': text('not felt'),
+  'dry through': text('dry through'),
+  'cold spot': text('cold spot'),
+  'damp or soft spot': text('damp or soft spot'),
+};
 
 export const Tray = z
   .strictObject({

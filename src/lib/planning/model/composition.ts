@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { text, type Text } from '../../texts/say.ts';
 import { Allergen } from './allergens.ts';
 import { Diet } from './diets.ts';
 import { ShortText } from './words.ts';
@@ -38,6 +39,16 @@ export const COOKING_CLASSES = [
 ] as const;
 export const CookingClass = z.enum(COOKING_CLASSES);
 export type CookingClass = z.infer<typeof CookingClass>;
+/** How each class is called. */
+export const COOKING_CLASS_WORDS: Readonly<Record<CookingClass, Text>> = {
+  poultry: text('poultry'),
+  'minced meat': text('minced meat'),
+  'whole meat': text('whole meat'),
+  fish: text('fish'),
+  egg: text('egg'),
+  leftovers: text('leftovers'),
+  other: text('other'),
+};
 
 /** A food of a composition table, of a label, or of the user's own list. */
 export const Food = z.strictObject({

@@ -1,13 +1,14 @@
 import { z } from 'zod';
+import { say, text } from '../../texts/say.ts';
 
 export const DIET_LIST = [
-  { code: 'vegetarian', label: 'vegetarian', alsoMeets: ['no-pork', 'no-beef'] },
-  { code: 'vegan', label: 'vegan', alsoMeets: ['vegetarian', 'no-pork', 'no-beef'] },
-  { code: 'no-pork', label: 'no pork', alsoMeets: [] },
-  { code: 'no-beef', label: 'no beef', alsoMeets: [] },
-  { code: 'no-alcohol', label: 'no alcohol', alsoMeets: [] },
-  { code: 'halal', label: 'halal, as the cook states', alsoMeets: ['no-pork', 'no-alcohol'] },
-  { code: 'kosher', label: 'kosher, as the cook states', alsoMeets: ['no-pork'] },
+  { code: 'vegetarian', label: text('vegetarian'), alsoMeets: ['no-pork', 'no-beef'] },
+  { code: 'vegan', label: text('vegan'), alsoMeets: ['vegetarian', 'no-pork', 'no-beef'] },
+  { code: 'no-pork', label: text('no pork'), alsoMeets: [] },
+  { code: 'no-beef', label: text('no beef'), alsoMeets: [] },
+  { code: 'no-alcohol', label: text('no alcohol'), alsoMeets: [] },
+  { code: 'halal', label: text('halal, as the cook states'), alsoMeets: ['no-pork', 'no-alcohol'] },
+  { code: 'kosher', label: text('kosher, as the cook states'), alsoMeets: ['no-pork'] },
 ] as const;
 
 export const DIETS = DIET_LIST.map((entry) => entry.code);
@@ -15,7 +16,8 @@ export const Diet = z.enum(DIETS);
 export type Diet = z.infer<typeof Diet>;
 
 export function dietLabel(code: Diet): string {
-  return DIET_LIST.find((entry) => entry.code === code)?.label ?? code;
+  const entry = DIET_LIST.find((other) => other.code === code);
+  return entry ? say(entry.label) : code;
 }
 
 /** All diets that food with these notes meets: what is vegan is vegetarian too. */

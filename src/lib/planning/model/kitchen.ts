@@ -1,10 +1,16 @@
 import { z } from 'zod';
+import { text, type Text } from '../../texts/say.ts';
 import { count, minutes, priceMinor, share, someVolumeMl, someWeightG, weightG } from './amounts.ts';
 import { CalendarDate, ShortText } from './words.ts';
 
 export const PROCESSES = ['freeze-dried', 'dehydrated'] as const;
 export const Process = z.enum(PROCESSES);
 export type Process = z.infer<typeof Process>;
+/** How each way of drying is called. */
+export const PROCESS_WORDS: Readonly<Record<Process, Text>> = {
+  'freeze-dried': text('freeze-dried'),
+  dehydrated: text('dehydrated'),
+};
 
 const hours = (most: number) =>
   z
@@ -66,6 +72,12 @@ export const BARRIERS = ['foil pouch', 'plastic pouch', 'jar or can'] as const;
 /** What stands between the food and air, light and damp. */
 export const Barrier = z.enum(BARRIERS);
 export type Barrier = z.infer<typeof Barrier>;
+/** How each barrier is called. */
+export const BARRIER_WORDS: Readonly<Record<Barrier, Text>> = {
+  'foil pouch': text('foil pouch'),
+  'plastic pouch': text('plastic pouch'),
+  'jar or can': text('jar or can'),
+};
 
 export const PouchSize = z.strictObject({
   label: ShortText.describe('Name, unique in the kitchen'),
@@ -89,6 +101,12 @@ export const FAT_CLASSES = ['lean', 'middling', 'fatty'] as const;
 /** By fat in the dry matter: see `fatClassOf`. */
 export const FatClass = z.enum(FAT_CLASSES);
 export type FatClass = z.infer<typeof FatClass>;
+/** How each class is called. */
+export const FAT_CLASS_WORDS: Readonly<Record<FatClass, Text>> = {
+  lean: text('lean'),
+  middling: text('middling'),
+  fatty: text('fatty'),
+};
 
 /** How long sealed food keeps at 20 °C. */
 export const StorageRule = z.strictObject({
@@ -117,6 +135,16 @@ export type LoggedRun = z.infer<typeof LoggedRun>;
 export const WEEKDAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const;
 export const Weekday = z.enum(WEEKDAYS);
 export type Weekday = z.infer<typeof Weekday>;
+/** How each day of the week is called. */
+export const WEEKDAY_WORDS: Readonly<Record<Weekday, Text>> = {
+  Mon: text('Mon'),
+  Tue: text('Tue'),
+  Wed: text('Wed'),
+  Thu: text('Thu'),
+  Fri: text('Fri'),
+  Sat: text('Sat'),
+  Sun: text('Sun'),
+};
 
 /** Common practice throughout; weigh and measure your own. Tray figures are of small machines for the home. */
 const USUAL_DRYERS: Dryer[] = [

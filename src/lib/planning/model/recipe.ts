@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { text, type Text } from '../../texts/say.ts';
 import { MASS_G, VOLUME_ML } from '../units/convert.ts';
 import { minutes, priceMinor, share, weightG } from './amounts.ts';
 import { Food } from './composition.ts';
@@ -22,6 +23,21 @@ export const KITCHEN_UNITS = [
 ] as const;
 export const KitchenUnit = z.enum(KITCHEN_UNITS);
 export type KitchenUnit = z.infer<typeof KitchenUnit>;
+/** How each unit is called. */
+export const KITCHEN_UNIT_WORDS: Readonly<Record<KitchenUnit, Text>> = {
+  g: text('g'),
+  kg: text('kg'),
+  oz: text('oz'),
+  lb: text('lb'),
+  ml: text('ml'),
+  l: text('l'),
+  tsp: text('tsp'),
+  tbsp: text('tbsp'),
+  cup: text('cup'),
+  'fl oz': text('fl oz'),
+  qt: text('qt'),
+  piece: text('piece'),
+};
 
 export const Quantity = z.strictObject({
   amount: z
@@ -86,6 +102,14 @@ export const WATER_FINDINGS = [
 ] as const;
 export const WaterFinding = z.enum(WATER_FINDINGS);
 export type WaterFinding = z.infer<typeof WaterFinding>;
+/** How each finding is called. */
+export const WATER_FINDING_WORDS: Readonly<Record<WaterFinding, Text>> = {
+  'much liquid left': text('much liquid left'),
+  'some liquid left': text('some liquid left'),
+  'just right': text('just right'),
+  'a little dry': text('a little dry'),
+  'too dry': text('too dry'),
+};
 
 export const WaterNote = z.strictObject({
   date: CalendarDate,

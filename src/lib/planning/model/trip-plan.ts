@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { text, type Text } from '../../texts/say.ts';
 import { Allergen } from './allergens.ts';
 import { CalendarDate, FuelKind, MealKind, WaterKind } from './words.ts';
 
@@ -62,6 +63,12 @@ export const LegSummary = z.strictObject({
     .describe('Sources on the way that are counted on'),
 });
 export type LegSummary = z.infer<typeof LegSummary>;
+/** What a leg is known from, in words. */
+export const LEG_BASIS_WORDS: Readonly<Record<LegSummary['basis'], Text>> = {
+  route: text('route'),
+  'by hand': text('by hand'),
+  'hours only': text('hours only'),
+};
 
 // demand
 

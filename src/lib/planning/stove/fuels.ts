@@ -1,3 +1,4 @@
+import { text, type Text } from '../../texts/say.ts';
 import type { FuelKind } from '../model/words.ts';
 
 /**
@@ -11,9 +12,9 @@ export const NET_CALORIFIC_VALUE: Readonly<Record<FuelKind, number>> = {
   ethanol: 0.93 * 26.8,
 };
 
-export const FUEL_LABEL: Readonly<Record<FuelKind, string>> = {
-  'canister-gas': 'gas in canisters',
-  naphtha: 'naphtha (white gas)',
-  kerosene: 'kerosene',
-  ethanol: 'spirit (ethanol)',
+export const FUEL_LABEL: Readonly<Record<FuelKind, Text>> = {
+  'canister-gas': text('gas in canisters'),
+  naphtha: text('naphtha (white gas)'),
+  kerosene: text('kerosene'),
+  ethanol: text('spirit (ethanol)'),
 };
