@@ -1,3 +1,4 @@
+import { say, type Text } from '$lib/texts/say.ts';
 import type { RefusedForm } from './read-form.ts';
 
 /** What the field components take from a page's `form`; `null` where nothing was sent yet. */
@@ -28,3 +29,8 @@ export function sentence(text: string): string {
   const capital = text.charAt(0).toUpperCase() + text.slice(1);
   return /[.!?]$/.test(capital) ? capital : `${capital}.`;
 }
+
+/** @returns the choices of a list, each with what it is called. */
+export const saidChoices = <Code extends string>(
+  list: readonly { readonly code: Code; readonly label: Text }[],
+): { code: Code; label: string }[] => list.map(({ code, label }) => ({ code, label: say(label) }));
