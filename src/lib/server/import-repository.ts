@@ -3,16 +3,30 @@ import { createWriteStream } from 'node:fs';
 import { mkdir, readdir, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { pipeline } from 'node:stream/promises';
+import type { Transaction } from 'kysely';
 import { z } from 'zod';
+import type { PouchLot } from '../planning/model/pouch-lot.ts';
 import { reading, writing, type Database } from './database/open-database.ts';
+import type { Tables } from './database/tables.ts';
 import { UserError } from './errors.ts';
+import type { Watch } from './in-parts.ts';
+import { RunningWork } from './running-work.ts';
+import { takeInLots } from './shelf-repository.ts';
 import { storageError } from './storage-error.ts';
 import { parseStored } from './stored-json.ts';
 
 export type Upload = { id: string; fileName: string; path: string; bytes: number };
 
+/** How far the reading or writing of an upload is. */
+export type ImportProgress =
+  /** `share` of the file that is read. */
+  | { readonly phase: 'read'; readonly rows: number; readonly share: number }
+  | { readonly phase: 'write'; readonly rows: number; readonly of: number };
+
 /** Uploaded files that wait for their import, and how the columns of files were understood before. */
 export class ImportRepository {
+  /** What is read and written of uploads now. The import of an upload runs under its id. */
+  readonly work = new RunningWork<ImportProgress>();
   readonly #db: Database;
   readonly #folder: string;
   readonly #clock: () => Date;
@@ -63,12 +77,25 @@ export class ImportRepository {
     return row && { ...row, path: this.#path(row.id) };
   }
 
+  /**
+   * Takes the lots of an upload onto the shelf and removes the upload, both or none of it: no upload is imported twice.
+   *
+   * @throws UserError as `ShelfRepository.importLots`, or `NotFound` where the upload is gone; the reason of `watch.signal`
+   *   where it was stopped
+   */
+  async importUpload({ id, fileName }: Upload, lots: readonly PouchLot[], watch: Watch): Promise<void> {
+    await writing(this.#db, async (trx) => {
+      if (!(await forget(trx, id))) throw uploadIsGone();
+      await takeInLots(trx, this.#clock().toISOString(), lots, `from "${fileName}"`, watch);
+    });
+    // What is left of it is cleared away with other old files.
+    await rm(this.#path(id), { force: true }).catch(() => {});
+  }
+
   /** Removes an upload and its file; one that is gone already is no error. */
   async removeUpload(id: string): Promise<void> {
-    const removed = await writing(this.#db, (trx) =>
-      trx.deleteFrom('uploads').where('id', '=', id).returning('id').executeTakeFirst(),
-    );
-    if (removed) await rm(this.#path(removed.id), { force: true });
+    const removed = await writing(this.#db, (trx) => forget(trx, id));
+    if (removed) await rm(this.#path(id), { force: true });
   }
 
   /** Removes uploads that nobody imported, and files that an interrupted upload left behind. @returns how many files */
@@ -117,6 +144,18 @@ export class ImportRepository {
     return join(this.#folder, id);
   }
 }
+
+/** @returns whether the upload was still there */
+async function forget(trx: Transaction<Tables>, id: string): Promise<boolean> {
+  const row = await trx.deleteFrom('uploads').where('id', '=', id).returning('id').executeTakeFirst();
+  return row !== undefined;
+}
+
+export const uploadIsGone = (): UserError =>
+  new UserError(
+    'NotFound',
+    'This file is no longer here: it was imported or put away. Choose it again under Shelf, Import.',
+  );
 
 function tooLarge(fileName: string, maxBytes: number): UserError {
   const maxMB = (maxBytes / 1_000_000).toLocaleString('en', { maximumFractionDigits: 3 });

@@ -72,12 +72,12 @@ export async function append(
       const moved = kind === 'counted' ? Math.abs(pouches) : pouches;
       return { at, kind, lotId, tripId: tripId ?? null, fromPlace, toPlace, pouches: moved, note };
     });
-  for (const part of inParts(entries)) await trx.insertInto('ledger').values(part).execute();
+  for await (const part of inParts(entries)) await trx.insertInto('ledger').values(part).execute();
 
   const drawnOn = new Set(
     entries.filter(({ fromPlace }) => fromPlace !== 'outside').map(({ lotId }) => lotId),
   );
-  for (const lotIds of inParts([...drawnOn])) {
+  for await (const lotIds of inParts([...drawnOn])) {
     const overdrawn = await trx
       .selectFrom('ledger')
       .select('lotId')

@@ -14,6 +14,7 @@ import type { Wish } from '../planning/optimiser/other-menus.ts';
 import type { Effort } from '../planning/optimiser/search-menu.ts';
 import { targetChangeKcal } from '../planning/plan-trip.ts';
 import { UserError } from './errors.ts';
+import { RunningWork, type Piece } from './running-work.ts';
 
 /** What a menu is looked for from. Of the trip's own menu only the locked meals count. */
 export type Given = { readonly trip: Trip; readonly stock: Stock; readonly settings: Settings };
@@ -42,7 +43,7 @@ export type Known = {
     | undefined;
 };
 
-type Entry = { phase: Running['phase']; told: Omit<Running, 'phase' | 'elapsedMs'>; stop: AbortController };
+type Told = Omit<Running, 'elapsedMs'>;
 
 /** Trips whose menus are remembered; the one asked for longest ago is forgotten first. */
 const MOST_KEPT = 20;
@@ -50,7 +51,7 @@ const MOST_KEPT = 20;
 /** Searches for menus by trip: one at a time for each, with its progress, and what the last one found. All in memory. */
 export class MenuSearches {
   readonly #finder: MenuFinder;
-  readonly #running = new Map<string, Entry & { readonly startedAt: number }>();
+  readonly #work = new RunningWork<Told>();
   readonly #known = new Map<string, { readonly given: string; readonly known: Known }>();
   #closed = false;
 
@@ -65,12 +66,12 @@ export class MenuSearches {
    * @throws UserError `Refused` while another search for this trip runs; Error where the search cannot be run
    */
   async search(id: string | undefined, given: Given, effort: Effort): Promise<FoundMenu> {
-    const find = (entry?: Entry) =>
+    const find = (piece?: Piece<Told>) =>
       this.#finder.find(given.trip, given.stock, given.settings, {
         effort,
-        ...(entry && {
-          signal: entry.stop.signal,
-          progress: ({ done, points, bound }) => (entry.told = { done, points, bound }),
+        ...(piece && {
+          signal: piece.stop.signal,
+          progress: ({ done, points, bound }) => (piece.told = { phase: 'search', done, points, bound }),
         }),
       });
     if (id === undefined) return this.#unlessClosed(find());
@@ -150,15 +151,12 @@ export class MenuSearches {
   }
 
   running(id: string): Running | undefined {
-    const entry = this.#running.get(id);
-    return entry && { phase: entry.phase, ...entry.told, elapsedMs: performance.now() - entry.startedAt };
+    return this.#work.running(id);
   }
 
   /** Makes the search of a trip end with the best so far. @returns whether there was one */
   stop(id: string): boolean {
-    const entry = this.#running.get(id);
-    entry?.stop.abort();
-    return entry !== undefined;
+    return this.#work.stop(id);
   }
 
   /** Ends all searches; what they had found is dropped. */
@@ -170,8 +168,8 @@ export class MenuSearches {
   async #alone<T>(
     id: string,
     name: string,
-    phase: Entry['phase'],
-    work: (entry: Entry) => Promise<T>,
+    phase: Told['phase'],
+    work: (piece: Piece<Told>) => Promise<T>,
   ): Promise<T> {
     const other = this.running(id);
     if (other)
@@ -179,18 +177,8 @@ export class MenuSearches {
         'Refused',
         `A menu for "${name}" is being looked for already, since ${Math.ceil(other.elapsedMs / 1000)} s. Wait until it is there, or stop it on the page "How good is this menu?"; then try again.`,
       );
-    const entry = {
-      phase,
-      told: { done: 0, points: undefined, bound: undefined },
-      stop: new AbortController(),
-      startedAt: performance.now(),
-    };
-    this.#running.set(id, entry);
-    try {
-      return await this.#unlessClosed(work(entry));
-    } finally {
-      this.#running.delete(id);
-    }
+    const told = { phase, done: 0, points: undefined, bound: undefined };
+    return this.#work.run(id, told, (piece) => this.#unlessClosed(work(piece)));
   }
 
   /** A search that fails because the program ends must not be taken for one that could not start. */

@@ -1,9 +1,10 @@
+import { setImmediate } from 'node:timers/promises';
 import type { Transaction } from 'kysely';
 import type { PouchLot, Stock } from '../planning/model/pouch-lot.ts';
 import { reading, writing, type Database } from './database/open-database.ts';
 import type { LotFields, Tables } from './database/tables.ts';
 import { UserError } from './errors.ts';
-import { inParts } from './in-parts.ts';
+import { inParts, type Watch } from './in-parts.ts';
 import { append, held, reservations, stageOf, type LedgerEntry, type Movement } from './ledger.ts';
 import { lotFields, lotOf } from './lot-row.ts';
 import { renameInMenus } from './rename-in-menus.ts';
@@ -14,6 +15,7 @@ export type ShelfLot = PouchLot & { version: number; onShelf: number; setAside: 
 type LotRow = LotFields & { id: number; version: number; onShelf: number; setAside: number; packed: number };
 
 const MOST_NAMED = 20;
+const LOTS_AT_ONCE = 500;
 
 /** The pouches at home and their history. `note` goes into the ledger, for the person who reads it later. */
 export class ShelfRepository {
@@ -31,6 +33,24 @@ export class ShelfRepository {
       lotRows(trx).orderBy('lots.bestBefore').orderBy('lots.code').execute(),
     );
     return rows.map(shelfLot);
+  }
+
+  /** All lots by their codes, read bit by bit so that other requests are answered meanwhile. */
+  lotsByCode(): Promise<ReadonlyMap<string, ShelfLot>> {
+    return reading(this.#db, async (trx) => {
+      const lots = new Map<string, ShelfLot>();
+      for (let after = 0; ; await setImmediate()) {
+        const rows = await lotRows(trx)
+          .where('lots.id', '>', after)
+          .orderBy('lots.id')
+          .limit(LOTS_AT_ONCE)
+          .execute();
+        for (const row of rows) lots.set(row.code, shelfLot(row));
+        const last = rows.at(-1);
+        if (!last) return lots;
+        after = last.id;
+      }
+    });
   }
 
   async getLot(code: string): Promise<ShelfLot | undefined> {
@@ -135,42 +155,8 @@ export class ShelfRepository {
    *
    * @throws UserError `Conflict` where a code comes twice, `Refused` where a row has fewer pouches than are set aside
    */
-  async importLots(
-    rows: readonly PouchLot[],
-    note: string,
-  ): Promise<{ added: number; changed: number; unchanged: number }> {
-    refuseRepeatedCodes(rows);
-    return writing(this.#db, async (trx) => {
-      const result = { added: 0, changed: 0, unchanged: 0 };
-      const tooFew: string[] = [];
-      const movements: Movement[] = [];
-      for (const part of inParts(rows)) {
-        const codes = part.map(({ code }) => code);
-        const known = new Map(
-          (await lotRows(trx).where('lots.code', 'in', codes).execute()).map((row) => [row.code, row]),
-        );
-        const fields = part.map(lotFields).filter((row) => differs(row, known.get(row.code)));
-        const ids = await writeFields(trx, fields);
-        for (const { code, pouches } of part) {
-          const stored = known.get(code);
-          const lotId = stored?.id ?? ids.get(code);
-          if (lotId === undefined) throw new Error(`the new lot "${code}" has no id`);
-          if (!stored) {
-            result.added += 1;
-            movements.push({ kind: 'imported', lotId, pouches });
-            continue;
-          }
-          const found = pouches - stored.setAside - stored.onShelf;
-          if (pouches < stored.setAside) tooFew.push(tooFewLeft(code, pouches, stored.setAside));
-          movements.push({ kind: 'counted', lotId, pouches: found });
-          if (found !== 0 || ids.has(code)) result.changed += 1;
-          else result.unchanged += 1;
-        }
-      }
-      if (tooFew.length > 0) throw new UserError('Refused', `Nothing was imported. ${listed(tooFew)}`);
-      await append(trx, this.#now(), note, movements);
-      return result;
-    });
+  importLots(rows: readonly PouchLot[], note: string): Promise<TakenIn> {
+    return writing(this.#db, (trx) => takeInLots(trx, this.#now(), rows, note));
   }
 
   /**
@@ -200,6 +186,56 @@ export class ShelfRepository {
       });
     });
   }
+}
+
+/** How many lots an import added, changed, and found as they are. */
+export type TakenIn = { readonly added: number; readonly changed: number; readonly unchanged: number };
+
+/**
+ * Within a change: takes in rows as `importLots` does, and with its errors.
+ *
+ * @param watch hears how many rows are written; stopped, it throws the reason, and the change must be rolled back
+ */
+export async function takeInLots(
+  trx: Transaction<Tables>,
+  at: string,
+  rows: readonly PouchLot[],
+  note: string,
+  watch?: Watch,
+): Promise<TakenIn> {
+  refuseRepeatedCodes(rows);
+  const result = { added: 0, changed: 0, unchanged: 0 };
+  const tooFew: string[] = [];
+  for await (const part of inParts(rows, watch)) {
+    const codes = part.map(({ code }) => code);
+    const known = new Map(
+      (await lotRows(trx).where('lots.code', 'in', codes).execute()).map((row) => [row.code, row]),
+    );
+    const fields = part.map(lotFields).filter((row) => differs(row, known.get(row.code)));
+    const ids = await writeFields(trx, fields);
+    const movements: Movement[] = [];
+    for (const { code, pouches } of part) {
+      const stored = known.get(code);
+      const lotId = stored?.id ?? ids.get(code);
+      if (lotId === undefined) throw new Error(`the new lot "${code}" has no id`);
+      if (!stored) {
+        result.added += 1;
+        movements.push({ kind: 'imported', lotId, pouches });
+        continue;
+      }
+      if (pouches < stored.setAside) {
+        tooFew.push(tooFewLeft(code, pouches, stored.setAside));
+        continue;
+      }
+      const found = pouches - stored.setAside - stored.onShelf;
+      movements.push({ kind: 'counted', lotId, pouches: found });
+      if (found !== 0 || ids.has(code)) result.changed += 1;
+      else result.unchanged += 1;
+    }
+    await append(trx, at, note, movements);
+  }
+  if (tooFew.length > 0) throw new UserError('Refused', `Nothing was imported. ${listed(tooFew)}`);
+  return result;
 }
 
 /**
