@@ -51,11 +51,11 @@ export function atLines(
   problems: readonly Problem[],
   kept: Readonly<Record<string, readonly number[]>>,
 ): Problem[] {
-  return problems.map(({ field, message }) => ({
-    field: field.replace(
+  return problems.map((problem) => ({
+    ...problem,
+    field: problem.field.replace(
       /^(\w+)\[(\d+)\]/,
       (_, list: string, place: string) => `${list}[${kept[list]?.[Number(place)] ?? place}]`,
     ),
-    message,
   }));
 }

@@ -6,36 +6,37 @@ import { problemsOf } from '$lib/planning/model/problems.ts';
 import type { Settings } from '$lib/planning/model/settings.ts';
 import { moneyFieldValue } from '$lib/planning/units/money.ts';
 import { fieldValue, type Quantity } from '$lib/planning/units/show.ts';
+import { say, text, type Text } from '$lib/texts/say.ts';
 import { withoutUndefined, type Entered, type FormReader } from './read-form.ts';
 
 /** In which units and money a form is filled in. */
 export type ShownIn = Pick<Settings, 'unitSystem' | 'currency'>;
 
 /** The label of every field of a lot, in the order of the form. */
-export const LOT_LABELS: Readonly<Record<string, string>> = {
-  code: 'Code',
-  recipe: 'Recipe',
-  mealKinds: 'Meals',
-  sealedOn: 'Sealed on',
-  bestBefore: 'Best before',
-  pouches: 'Pouches',
-  servingsPerPouch: 'Servings per pouch',
-  tareG: 'Empty pouch with absorber',
-  volumeMl: 'Volume of a sealed pouch',
-  dryWeightG: 'Dry weight',
-  energyKcal: 'Energy',
-  proteinG: 'Protein',
-  fatG: 'Fat',
-  carbohydrateG: 'Carbohydrate',
-  waterKind: 'Water',
-  waterMl: 'Water to add',
-  steepMin: 'Steep time',
-  stirAfterMin: 'Stir after',
-  allergensStated: 'Allergens stated',
-  allergens: 'Allergens',
-  diets: 'Diets',
-  costMinor: 'Cost',
-  note: 'Note',
+export const LOT_LABELS: Readonly<Record<string, Text>> = {
+  code: text('Code'),
+  recipe: text('Recipe'),
+  mealKinds: text('Meals'),
+  sealedOn: text('Sealed on'),
+  bestBefore: text('Best before'),
+  pouches: text('Pouches'),
+  servingsPerPouch: text('Servings per pouch'),
+  tareG: text('Empty pouch with absorber'),
+  volumeMl: text('Volume of a sealed pouch'),
+  dryWeightG: text('Dry weight'),
+  energyKcal: text('Energy'),
+  proteinG: text('Protein'),
+  fatG: text('Fat'),
+  carbohydrateG: text('Carbohydrate'),
+  waterKind: text('Water'),
+  waterMl: text('Water to add'),
+  steepMin: text('Steep time'),
+  stirAfterMin: text('Stir after'),
+  allergensStated: text('Allergens stated'),
+  allergens: text('Allergens'),
+  diets: text('Diets'),
+  costMinor: text('Cost'),
+  note: text('Note'),
 };
 
 /** Fields that hold a number, with what is measured; the others are bare numbers. */
@@ -139,7 +140,7 @@ export function readLot(
     read.add([
       {
         field: 'allergens',
-        message: 'some are ticked, but above it says that nobody has stated them; choose one of the two',
+        message: say('some are ticked, but above it says that nobody has stated them; choose one of the two'),
       },
     ]);
   if (!result.success || read.problems.length > 0) return undefined;
@@ -159,7 +160,9 @@ export type Odd = { readonly reasons: readonly string[]; readonly yes: string };
 
 /** @returns what still wants a yes. A yes holds for the warnings that were shown; other ones are asked about again. */
 export function unconfirmed(read: FormReader, warnings: readonly Doubt[]): Odd | undefined {
-  const reasons = warnings.map(({ field, reason }) => `${LOT_LABELS[field] ?? field}: ${reason}`);
+  const reasons = warnings.map(
+    ({ field, reason }) => `${LOT_LABELS[field] ? say(LOT_LABELS[field]) : field}: ${reason}`,
+  );
   const yes = reasons.join(' / ');
   return reasons.length === 0 || read.text('confirmed') === yes ? undefined : { reasons, yes };
 }
@@ -172,7 +175,7 @@ export function differences(mine: Entered, theirs: Entered): Difference[] {
   for (const [name, label] of Object.entries(LOT_LABELS)) {
     if (name === 'pouches') continue;
     const [ours, others] = [wordsFor(name, mine[name]), wordsFor(name, theirs[name])];
-    if (ours !== others) found.push({ label, mine: ours, theirs: others });
+    if (ours !== others) found.push({ label: say(label), mine: ours, theirs: others });
   }
   return found;
 }

@@ -1,6 +1,7 @@
 import { error, fail, redirect, type Cookies } from '@sveltejs/kit';
 import type { Settings } from '$lib/planning/model/settings.ts';
 import type { App } from '$lib/server/app.ts';
+import { say } from '$lib/texts/say.ts';
 import { sayDone, type Done } from './done.ts';
 import { FormReader, type RefusedForm } from './read-form.ts';
 
@@ -28,7 +29,7 @@ export function partActions<Whole extends object, Part extends string>(page: Pag
   const partOf = (read: FormReader): Part => {
     const part = read.text('part');
     if (part === undefined || !Object.hasOwn(page.parts, part))
-      error(400, 'This form does not say which part of the page it is. Open the page again.');
+      error(400, say('This form does not say which part of the page it is. Open the page again.'));
     return part as Part;
   };
   return {

@@ -77,8 +77,8 @@ describe('FormReader', () => {
     expect(read.number('b')).toBeUndefined();
     expect(read.choices('boxes')).toEqual(['milk', 'egg']);
     read.add([
-      { field: 'a', message: 'is missing' },
-      { field: 'b', message: 'is missing' },
+      { field: 'a', message: 'is missing', missing: true },
+      { field: 'b', message: 'is missing', missing: true },
     ]);
     expect(read.refused()).toEqual({
       entered: { a: ['much'], b: [''], boxes: ['milk', 'egg'] },

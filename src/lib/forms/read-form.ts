@@ -4,6 +4,7 @@ import { toCore } from '$lib/planning/units/convert.ts';
 import { moneyFieldValue, moneyToMinor } from '$lib/planning/units/money.ts';
 import { feetAndInchesM, statureValue } from '$lib/planning/units/stature.ts';
 import { fieldToCore, fieldValue, type Quantity, type UnitSystem } from '$lib/planning/units/show.ts';
+import { language, say } from '$lib/texts/say.ts';
 
 /** What a person typed, by field name, just as they typed it. */
 export type Entered = Readonly<Record<string, readonly string[]>>;
@@ -95,7 +96,7 @@ export class FormReader {
     if (heightM === undefined)
       this.problems.push({
         field: name,
-        message: `"${text}" is not a height in feet and inches; write it as 5 ft 10 in`,
+        message: say('"{text}" is not a height in feet and inches; write it as 5 ft 10 in', { text }),
       });
     return heightM;
   }
@@ -103,15 +104,12 @@ export class FormReader {
   /** Adds the problems of a schema. A field has one message, the first: those that could not even be read have theirs. */
   add(problems: readonly Problem[]): void {
     const named = new Set(this.problems.map(({ field }) => field));
-    for (const { field, message } of problems) {
+    for (const { field, message, missing } of problems) {
       if (field !== '' && named.has(field)) continue;
       named.add(field);
       this.problems.push({
         field,
-        message:
-          this.#isEmpty(field) && /^is missing|^must be a date|^must be one of/.test(message)
-            ? 'please fill this in'
-            : message,
+        message: missing && this.#isEmpty(field) ? say('please fill this in') : message,
       });
     }
   }
@@ -136,8 +134,9 @@ export class FormReader {
       this.add([
         {
           field: '',
-          message:
+          message: say(
             'the units were changed in the settings while this page was open, and figures below are as you typed them; look at every one, then save again',
+          ),
         },
       ]);
     return { entered: this.entered, problems: this.problems };
@@ -165,10 +164,23 @@ export function typedNumber(text: string): number | { readonly problem: string }
   if (/^[-+]?\d{1,3}(,\d{3})+\.\d+$/.test(compact)) return Number(compact.replaceAll(',', ''));
   if (/^[-+]?[1-9]\d{0,2},\d{3}$/.test(compact))
     return {
-      problem: `"${text}" may mean ${compact.replace(',', '')} or ${compact.replace(',', '.')}; write it without the comma, or with a point`,
+      problem: say('"{text}" may mean {whole} or {decimal}; write it without the comma, or with a point', {
+        text,
+        whole: compact.replace(',', ''),
+        decimal: compact.replace(',', '.'),
+      }),
+    };
+  // Whoever writes a comma before decimals may well write a point between thousands.
+  if (language() === 'de' && /^[-+]?[1-9]\d{0,2}\.\d{3}$/.test(compact))
+    return {
+      problem: say('"{text}" may mean {whole} or {decimal}; write it without the point, or with a comma', {
+        text,
+        whole: compact.replace('.', ''),
+        decimal: compact.replace('.', ','),
+      }),
     };
   if (/^[-+]?(\d+([.,]\d*)?|[.,]\d+)$/.test(compact)) return Number(compact.replace(',', '.'));
-  return { problem: `"${text}" is not a number; write figures only, such as 120 or 4.5` };
+  return { problem: say('"{text}" is not a number; write figures only, such as 120 or 4.5', { text }) };
 }
 
 /** @returns the object without the keys whose value is `undefined`, as a schema with left-out fields wants it. */

@@ -1,7 +1,8 @@
 import { problemsOf } from '$lib/planning/model/problems.ts';
 import { Settings, type MenuCosts } from '$lib/planning/model/settings.ts';
-import { MEAL_KINDS } from '$lib/planning/model/words.ts';
+import { MEAL_KINDS, MEAL_WORDS, type MealKind } from '$lib/planning/model/words.ts';
 import { fieldValue, type Quantity } from '$lib/planning/units/show.ts';
+import { say, text, type Text } from '$lib/texts/say.ts';
 import { atLines, keptLines } from './lines.ts';
 import type { Entered, FormReader } from './read-form.ts';
 
@@ -31,101 +32,111 @@ const QUANTITIES = {
 } as const satisfies Partial<Record<keyof Settings, Quantity | undefined>>;
 type FigureName = keyof typeof QUANTITIES;
 
-const FIGURE_LABELS: Readonly<Record<FigureName, string>> = {
-  maxRecipesPerMeal: 'Different recipes at one meal, at most',
-  repeatAfterDays: 'Days before a recipe comes again',
-  openFromShare: 'Open a pouch when this much of it is needed',
-  eatUpToShare: "Eat at most, of the day's target",
-  mealFloorShare: 'Least of a meal, of what is planned for it',
-  proteinFloorG: 'Least protein in 1,000 kcal',
-  waterAtRestMl: 'Water of a day at rest, with the water in the food',
-  drinkPerWalkingHourMl: 'More for each hour of walking',
-  hotWaterC: '"Hot" water is heated to',
+const FIGURE_LABELS: Readonly<Record<FigureName, Text>> = {
+  maxRecipesPerMeal: text('Different recipes at one meal, at most'),
+  repeatAfterDays: text('Days before a recipe comes again'),
+  openFromShare: text('Open a pouch when this much of it is needed'),
+  eatUpToShare: text("Eat at most, of the day's target"),
+  mealFloorShare: text('Least of a meal, of what is planned for it'),
+  proteinFloorG: text('Least protein in 1,000 kcal'),
+  waterAtRestMl: text('Water of a day at rest, with the water in the food'),
+  drinkPerWalkingHourMl: text('More for each hour of walking'),
+  hotWaterC: text('"Hot" water is heated to'),
 };
 /** The costs of a menu, in the order of the form: what is paid for, and why. */
 export const COST_FIELDS: readonly {
   readonly cost: keyof MenuCosts;
-  readonly label: string;
-  readonly hint: string;
+  readonly label: Text;
+  readonly hint: Text;
 }[] = [
-  { cost: 'missingKcal', label: 'A kcal missing', hint: 'Hunger: the measure for all the others.' },
+  {
+    cost: 'missingKcal',
+    label: text('A kcal missing'),
+    hint: text('Hunger: the measure for all the others.'),
+  },
   {
     cost: 'smallMealKcal',
-    label: "A kcal missing to a meal's least",
-    hint: 'So that no meal is given up for a larger one.',
+    label: text("A kcal missing to a meal's least"),
+    hint: text('So that no meal is given up for a larger one.'),
   },
   {
     cost: 'leftOverKcal',
-    label: 'A kcal opened and not eaten',
-    hint: 'Waste that is carried on or carried out.',
+    label: text('A kcal opened and not eaten'),
+    hint: text('Waste that is carried on or carried out.'),
   },
   {
     cost: 'aboveCeilingKcal',
-    label: 'A kcal eaten beyond the most of a day',
-    hint: 'Food that nobody needed, though somebody ate it.',
+    label: text('A kcal eaten beyond the most of a day'),
+    hint: text('Food that nobody needed, though somebody ate it.'),
   },
   {
     cost: 'repeat',
-    label: 'A recipe that comes again too soon',
-    hint: 'Boredom; 0 where nobody minds.',
+    label: text('A recipe that comes again too soon'),
+    hint: text('Boredom; 0 where nobody minds.'),
   },
   {
     cost: 'carriedKgH',
-    label: 'A kilogram carried for an hour',
-    hint: 'Pouches, and water for them: heavy ones early, thirsty ones near water.',
+    label: text('A kilogram carried for an hour'),
+    hint: text('Pouches, and water for them: heavy ones early, thirsty ones near water.'),
   },
-  { cost: 'fuelG', label: 'A gram of fuel', hint: 'It has to be bought and carried.' },
+  { cost: 'fuelG', label: text('A gram of fuel'), hint: text('It has to be bought and carried.') },
   {
     cost: 'shelfLifeYear',
-    label: 'A year of shelf life given up',
-    hint: 'Old stock first: what keeps longer stays at home.',
+    label: text('A year of shelf life given up'),
+    hint: text('Old stock first: what keeps longer stays at home.'),
   },
   {
     cost: 'proteinG',
-    label: 'A gram of protein missing',
-    hint: 'Counts for food that states its protein only.',
+    label: text('A gram of protein missing'),
+    hint: text('Counts for food that states its protein only.'),
   },
 ];
 
 /** Labels of the fields of one line of a list. */
 export const LINE_LABELS = {
-  label: 'Name',
-  name: 'Name',
-  fuel: 'Fuel',
-  netG: 'Fuel when full',
-  tareG: 'Empty weight',
-  meals: 'Meals',
-  kcalPer100G: 'Energy as bought',
-  allergens: 'Allergens',
-  diets: 'Diets',
+  label: text('Name'),
+  name: text('Name'),
+  fuel: text('Fuel'),
+  netG: text('Fuel when full'),
+  tareG: text('Empty weight'),
+  meals: text('Meals'),
+  kcalPer100G: text('Energy as bought'),
+  allergens: text('Allergens'),
+  diets: text('Diets'),
 } as const;
-const LIST_NAMES: Readonly<Record<string, string>> = { fuelContainers: 'Container', staples: 'Food' };
+const LINE_NAMES: Readonly<Record<string, Text>> = {
+  fuelContainers: text('Container {number}'),
+  staples: text('Food {number}'),
+};
+
+const OTHER_LABELS = {
+  unitSystem: text('Units'),
+  currency: text('Currency'),
+  insulatedSteep: text('Pouches steep in an insulating cover'),
+  mealShares: text('Shares'),
+  fuelContainers: text('Containers'),
+  staples: text('Foods'),
+} as const;
 
 /** @returns the label of a field of the settings page, `fuelContainers[1].netG` included. */
 export function settingsLabel(field: string): string {
   const [, list, index, part] = /^(\w+)\[(\d+)\](?:\.(\w+))?/.exec(field) ?? [];
   if (list !== undefined)
     return [
-      `${LIST_NAMES[list] ?? list} ${Number(index) + 1}`,
-      LINE_LABELS[part as keyof typeof LINE_LABELS] ?? '',
-    ]
-      .filter(Boolean)
-      .join(', ');
+      say(LINE_NAMES[list] ?? text('Line {number}'), { number: Number(index) + 1 }),
+      ...(part !== undefined && Object.hasOwn(LINE_LABELS, part)
+        ? [say(LINE_LABELS[part as keyof typeof LINE_LABELS])]
+        : []),
+    ].join(', ');
   const [, meal] = /^mealShares\.(\w+)$/.exec(field) ?? [];
-  if (meal !== undefined) return meal;
+  if (meal !== undefined) return say(MEAL_WORDS[meal as MealKind]);
   const [, cost] = /^menuCosts\.(\w+)$/.exec(field) ?? [];
-  if (cost !== undefined) return COST_FIELDS.find((other) => other.cost === cost)?.label ?? cost;
-  if (Object.hasOwn(FIGURE_LABELS, field)) return FIGURE_LABELS[field as FigureName];
-  return (
-    {
-      unitSystem: 'Units',
-      currency: 'Currency',
-      insulatedSteep: 'Pouches steep in an insulating cover',
-      mealShares: 'Shares',
-      fuelContainers: 'Containers',
-      staples: 'Foods',
-    }[field] ?? field
-  );
+  if (cost !== undefined) {
+    const label = COST_FIELDS.find((other) => other.cost === cost)?.label;
+    return label ? say(label) : cost;
+  }
+  if (Object.hasOwn(FIGURE_LABELS, field)) return say(FIGURE_LABELS[field as FigureName]);
+  return Object.hasOwn(OTHER_LABELS, field) ? say(OTHER_LABELS[field as keyof typeof OTHER_LABELS]) : field;
 }
 
 /** @returns what the forms of the settings page are filled with. */

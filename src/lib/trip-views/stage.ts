@@ -1,11 +1,12 @@
+import { text, type Text } from '$lib/texts/say';
 import type { Stage } from '../server/ledger.ts';
 
 /** How far a trip has come, as the lists say it. */
-export const STAGE_WORDS: Readonly<Record<Stage, string>> = {
-  open: 'nothing set aside',
-  'set aside': 'set aside',
-  packed: 'packed',
-  finished: 'finished',
+export const STAGE_WORDS: Readonly<Record<Stage, Text>> = {
+  open: text('nothing set aside'),
+  'set aside': text('set aside'),
+  packed: text('packed'),
+  finished: text('finished'),
 };
 
 /** @returns whether the pouches are in the packs or were: the menu stays what it is. */

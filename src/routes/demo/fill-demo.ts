@@ -9,6 +9,7 @@ import { moneyToMinor } from '$lib/planning/units/money.ts';
 import type { App } from '$lib/server/app.ts';
 import { UserError } from '$lib/server/errors.ts';
 import { createPlannedTrip } from '$lib/server/plan-meals.ts';
+import { say } from '$lib/texts/say.ts';
 import { readShelfCsv } from '$lib/shelf-csv/read-shelf-csv.ts';
 
 const CURRENCY = 'EUR';
@@ -27,7 +28,10 @@ export async function fillDemo(app: App): ReturnType<typeof createPlannedTrip> {
   if (stored.length > 0 || own.length > 0)
     throw new UserError(
       'Refused',
-      `The ${stored.length > 0 ? 'shelf already holds lots' : 'kitchen already holds recipes'}, and the demo fills an empty shelf only, so that what it invents does not mix with what is yours. To look at it, start Ridgelarder with another data folder (RIDGELARDER_DATA).`,
+      say(
+        'The {place, select, shelf {shelf already holds lots} other {kitchen already holds recipes}}, and the demo fills an empty shelf only, so that what it invents does not mix with what is yours. To look at it, start Ridgelarder with another data folder (RIDGELARDER_DATA).',
+        { place: stored.length > 0 ? 'shelf' : 'kitchen' },
+      ),
     );
   await app.shelf.importLots(lots, 'demo');
   await app.kitchen.recipes.putAll(recipes);

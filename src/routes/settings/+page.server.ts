@@ -1,6 +1,7 @@
 import { partActions } from '$lib/forms/part-actions.ts';
 import { readSettingsPart, SETTINGS_PARTS, settingsFields } from '$lib/forms/settings-form.ts';
 import { defaultSettings } from '$lib/planning/model/settings.ts';
+import { language } from '$lib/texts/say.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ locals }) => {
@@ -23,7 +24,7 @@ export const actions = partActions({
 }) satisfies Actions;
 
 function currencies(): { value: string; label: string }[] {
-  const names = new Intl.DisplayNames('en', { type: 'currency' });
+  const names = new Intl.DisplayNames(language(), { type: 'currency' });
   return Intl.supportedValuesOf('currency').map((code) => ({
     value: code,
     label: `${code} – ${names.of(code)}`,

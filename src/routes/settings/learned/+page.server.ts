@@ -2,6 +2,7 @@ import { error, redirect } from '@sveltejs/kit';
 import { sayDone } from '$lib/forms/done.ts';
 import { FormReader } from '$lib/forms/read-form.ts';
 import { waterShareOf } from '$lib/planning/drying/rehydration.ts';
+import { say } from '$lib/texts/say.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
 import { isOfFigure, learnedViews } from '$lib/trip-views/learned.ts';
 import type { Actions, PageServerLoad } from './$types';
@@ -29,7 +30,8 @@ export const actions: Actions = {
   forget: async ({ request, locals: { app }, cookies }) => {
     const read = new FormReader(await request.formData(), 'metric');
     const key = read.text('figure');
-    if (key === undefined) error(400, 'This form does not say which figure is meant. Open the page again.');
+    if (key === undefined)
+      error(400, say('This form does not say which figure is meant. Open the page again.'));
     await app.settings.forget(isOfFigure(key));
     sayDone(cookies, 'figure-forgotten');
     redirect(303, '/settings/learned');
@@ -38,7 +40,7 @@ export const actions: Actions = {
   forgetWater: async ({ request, locals: { app }, cookies }) => {
     const read = new FormReader(await request.formData(), 'metric');
     const stored = await app.kitchen.recipes.get(read.text('recipe') ?? '');
-    if (!stored) error(404, 'There is no such recipe any more.');
+    if (!stored) error(404, say('There is no such recipe any more.'));
     await app.kitchen.recipes
       .update(stored.id, { ...stored.value, waterNotes: [] }, read.number('version') ?? 0)
       .catch(toHttpError);
