@@ -12,7 +12,7 @@ import type { ImportContext } from '$lib/shelf-csv/preview-import.ts';
 import { UnreadableFile } from '$lib/shelf-csv/text-encoding.ts';
 import type { App } from '$lib/server/app.ts';
 import { UserError } from '$lib/server/errors.ts';
-import type { Upload } from '$lib/server/import-repository.ts';
+import { uploadIsGone, type Upload } from '$lib/server/import-repository.ts';
 
 /** The largest file that is taken. */
 export const MAX_UPLOAD_BYTES = 64_000_000;
@@ -47,6 +47,8 @@ export type OpenUpload = {
   readonly upload: Upload;
   readonly file: CsvFile;
   readonly mapping: Mapping;
+  /** @returns how much of the file has been read since its rows were last asked for, 0 to 1 */
+  readShare(): number;
   /** The columns need no second look: they are those of an export, or were looked at before. */
   readonly settled: boolean;
 };
@@ -58,23 +60,29 @@ export type OpenUpload = {
  */
 export async function openUpload({ imports }: App, id: string): Promise<OpenUpload> {
   const upload = await imports.upload(id);
-  if (!upload)
-    throw new UserError(
-      'NotFound',
-      'This file is no longer here: it was imported or put away. Choose it again under Shelf, Import.',
-    );
-  const file = await open(upload);
+  if (!upload) throw uploadIsGone();
+  const { file, readShare } = await open(upload);
   const remembered = rememberedMapping(file.header, await imports.mappingFor(headerSignature(file.header)));
   const mapping = remembered ?? guessMapping(file);
   const settled =
     (remembered !== undefined || isExportHeader(file.header)) && mappingProblems(mapping).length === 0;
-  return { upload, file, mapping, settled };
+  return { upload, file, mapping, readShare, settled };
 }
 
 /** What the rows of an upload are judged against. */
 export async function importContext({ shelf, settings }: App, mapping: Mapping): Promise<ImportContext> {
-  const [lots, { currency }] = await Promise.all([shelf.listLots(), settings.get()]);
-  return { mapping, currency, shelf: new Map(lots.map((lot) => [lot.code, lot])) };
+  const [lots, { currency }] = await Promise.all([shelf.lotsByCode(), settings.get()]);
+  return { mapping, currency, shelf: lots };
 }
 
-const open = ({ path }: Upload): Promise<CsvFile> => openCsv(() => createReadStream(path));
+async function open({ path, bytes }: Upload): Promise<Pick<OpenUpload, 'file' | 'readShare'>> {
+  let bytesRead = 0;
+  const file = await openCsv(async function* () {
+    bytesRead = 0;
+    for await (const piece of createReadStream(path)) {
+      bytesRead += (piece as Buffer).byteLength;
+      yield piece as Buffer;
+    }
+  });
+  return { file, readShare: () => bytesRead / bytes };
+}

@@ -1,28 +1,27 @@
+import { randomUUID } from 'node:crypto';
+import { setTimeout as sleep } from 'node:timers/promises';
 import { fail, redirect } from '@sveltejs/kit';
 import { sayDone } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
-import type { PouchLot } from '$lib/planning/model/pouch-lot.ts';
 import { columnTroubles, headerSignature, mappingProblems, sameForAllRows } from '$lib/shelf-csv/mapping.ts';
-import {
-  judgeRows,
-  PREVIEW_FILTERS,
-  previewImport,
-  type ImportPreview,
-  type PreviewFilter,
-} from '$lib/shelf-csv/preview-import.ts';
+import { PREVIEW_FILTERS } from '$lib/shelf-csv/preview-import.ts';
 import { UnreadableFile } from '$lib/shelf-csv/text-encoding.ts';
 import { UserError } from '$lib/server/errors.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
 import type { Actions, PageServerLoad } from './$types';
-import { importContext, openUpload } from '../uploads.ts';
+import { importUpload, readUpload, seenCounts, shownProgress } from '../import-work.ts';
+import { openUpload } from '../uploads.ts';
 import { mappingFields, readMapping } from './mapping-form.ts';
 import { previewRow } from './preview-rows.ts';
 
 const PAGE_SIZE = 50;
 const SAMPLES_SHOWN = 4;
+/** What is read within this time is shown at once. */
+const SHORT_MS = 300;
 
-export const load: PageServerLoad = async ({ params, url, locals: { app } }) => {
-  const { upload, file, mapping, settled } = await openUpload(app, params.id).catch(toHttpError);
+export const load: PageServerLoad = async ({ params, url, isDataRequest, locals: { app } }) => {
+  const opened = await openUpload(app, params.id).catch(toHttpError);
+  const { upload, file, mapping, settled } = opened;
   const shown = await app.settings.get().catch(toHttpError);
   const about = {
     fileName: upload.fileName,
@@ -30,6 +29,9 @@ export const load: PageServerLoad = async ({ params, url, locals: { app } }) => 
     damaged: file.form.damaged,
     delimiter: file.delimiter,
   };
+
+  const importing = app.imports.work.running(params.id);
+  if (importing) return { ...about, step: 'importing' as const, progress: shownProgress(importing) };
 
   if (!settled || url.searchParams.get('step') === 'columns') {
     const troubles = columnTroubles(file, mapping, shown.currency);
@@ -50,35 +52,36 @@ export const load: PageServerLoad = async ({ params, url, locals: { app } }) => 
 
   const filter = PREVIEW_FILTERS.find((known) => known === url.searchParams.get('show')) ?? 'all';
   const page = Math.max(1, Math.floor(Number(url.searchParams.get('page'))) || 1);
-  const context = await importContext(app, mapping).catch(toHttpError);
   const window = { show: filter, from: (page - 1) * PAGE_SIZE, size: PAGE_SIZE };
-  try {
-    const { counts, rows } = await previewImport(judgeRows(file, context), window);
-    return {
-      ...about,
-      step: 'preview' as const,
-      counts,
-      seen: seenCounts(counts),
-      filter,
-      page,
-      pageCount: Math.max(1, Math.ceil(counts[filter] / PAGE_SIZE)),
-      rows: rows.map((row) => previewRow(row, mapping, shown)),
-      leftOut: mapping.columns
-        .filter(({ field, header }) => field === null && header !== '')
-        .map(({ header }) => header),
-      sameForAll: sameForAllRows(mapping),
-    };
-  } catch (caught) {
-    if (!(caught instanceof UnreadableFile)) throw caught;
-    return { ...about, step: 'broken' as const, message: caught.message };
-  }
+  const reading = randomUUID();
+  const preview = readUpload(app, opened, window, reading).then(
+    (read) => {
+      if (read === 'stopped') return { outcome: 'stopped' as const };
+      const { counts, rows } = read;
+      return {
+        outcome: 'read' as const,
+        counts,
+        seen: seenCounts(counts),
+        filter,
+        page,
+        pageCount: Math.max(1, Math.ceil(counts[filter] / PAGE_SIZE)),
+        rows: rows.map((row) => previewRow(row, mapping, shown)),
+        leftOut: mapping.columns
+          .filter(({ field, header }) => field === null && header !== '')
+          .map(({ header }) => header),
+        sameForAll: sameForAllRows(mapping),
+      };
+    },
+    (caught: unknown) => {
+      if (!(caught instanceof UnreadableFile)) return toHttpError(caught);
+      return { outcome: 'broken' as const, message: caught.message };
+    },
+  );
+  // Only a page that runs scripts asks for its data alone; it shows how far the reading is. A short file needs no such thing.
+  const shownLater =
+    isDataRequest && !(await Promise.race([preview.then(() => true), sleep(SHORT_MS, false)]));
+  return { ...about, step: 'preview' as const, reading, preview: shownLater ? preview : await preview };
 };
-
-/** What was seen before the button was pressed; when the shelf has changed since, the person looks again. */
-const seenCounts = (counts: ImportPreview['counts']): string =>
-  (['new', 'changed', 'unchanged', 'refused'] satisfies PreviewFilter[])
-    .map((fate) => counts[fate])
-    .join('/');
 
 const refuse = (status: number, message: string) =>
   fail<Partial<RefusedForm>>(status, { problems: [{ field: '', message }] });
@@ -95,37 +98,26 @@ export const actions: Actions = {
   },
 
   import: async ({ request, params, cookies, locals: { app } }) => {
-    const { upload, file, mapping } = await openUpload(app, params.id).catch(toHttpError);
     const seen = (await request.formData()).get('seen');
     try {
-      const lots: PouchLot[] = [];
-      const { counts } = await previewImport(
-        (async function* () {
-          for await (const rows of judgeRows(file, await importContext(app, mapping))) {
-            for (const row of rows) if (row.fate === 'new' || row.fate === 'changed') lots.push(row.lot);
-            yield rows;
-          }
-        })(),
-        { show: 'all', from: 0, size: 0 },
-      );
-      if (seen !== seenCounts(counts))
-        return refuse(
-          409,
-          'Nothing was imported yet: the shelf has changed since this page was opened. Look at the rows again, then import.',
-        );
-      await app.shelf.importLots(lots, `from "${upload.fileName}"`);
+      if ((await importUpload(app, params.id, seen)) === 'stopped') return { stopped: true };
     } catch (caught) {
-      if (caught instanceof UserError) return refuse(caught.status, caught.message);
+      if (caught instanceof UserError && caught.code !== 'NotFound')
+        return refuse(caught.status, caught.message);
       if (caught instanceof UnreadableFile) return refuse(422, caught.message);
-      throw caught;
+      return toHttpError(caught);
     }
-    await app.imports.rememberMapping(headerSignature(file.header), mapping).catch(toHttpError);
-    await app.imports.removeUpload(upload.id).catch(toHttpError);
     sayDone(cookies, 'shelf-imported');
     redirect(303, '/shelf');
   },
 
+  stop: async ({ request, params, locals: { app } }) => {
+    const of = (await request.formData()).get('of');
+    app.imports.work.stop(typeof of === 'string' ? of : params.id);
+  },
+
   cancel: async ({ params, locals: { app } }) => {
+    app.imports.work.stop(params.id);
     await app.imports.removeUpload(params.id).catch(toHttpError);
     redirect(303, '/shelf/import');
   },

@@ -1,0 +1,113 @@
+import { counted, shownCount } from '$lib/plural.ts';
+import type { PouchLot } from '$lib/planning/model/pouch-lot.ts';
+import { headerSignature } from '$lib/shelf-csv/mapping.ts';
+import {
+  judgeRows,
+  previewImport,
+  type ImportPreview,
+  type JudgedRow,
+  type PreviewFilter,
+} from '$lib/shelf-csv/preview-import.ts';
+import type { App } from '$lib/server/app.ts';
+import { UserError } from '$lib/server/errors.ts';
+import type { ImportProgress } from '$lib/server/import-repository.ts';
+import type { Piece } from '$lib/server/running-work.ts';
+import { importContext, openUpload, type OpenUpload } from './uploads.ts';
+
+const BEGUN: ImportProgress = { phase: 'read', rows: 0, share: 0 };
+
+/**
+ * Reads an upload for a page of its preview.
+ *
+ * @param key of its own, under which its progress is asked for and it can be stopped
+ * @returns `stopped` where it was
+ * @throws UnreadableFile
+ */
+export const readUpload = (
+  app: App,
+  opened: OpenUpload,
+  window: Parameters<typeof previewImport>[1],
+  key: string,
+): Promise<ImportPreview | 'stopped'> =>
+  app.imports.work.run(key, BEGUN, (piece) =>
+    unlessStopped(piece, () => previewImport(judgedRows(app, opened, piece), window)),
+  );
+
+/**
+ * Imports an upload, all of it or nothing; once, however often it is asked for at the same time.
+ *
+ * @param seen what the person saw that the import would do, from `seenCounts`
+ * @returns `stopped` where it was; the upload and its mapping are then kept
+ * @throws UserError `NotFound` where it is gone, `StaleVersion` where the shelf has changed since; UnreadableFile
+ */
+export const importUpload = (app: App, id: string, seen: unknown): Promise<'done' | 'stopped'> =>
+  app.imports.work.run(id, BEGUN, (piece) =>
+    unlessStopped(piece, async () => {
+      const opened = await openUpload(app, id);
+      const { upload, file, mapping } = opened;
+      const lots: PouchLot[] = [];
+      const written = async function* () {
+        for await (const rows of judgedRows(app, opened, piece)) {
+          for (const row of rows) if (row.fate === 'new' || row.fate === 'changed') lots.push(row.lot);
+          yield rows;
+        }
+      };
+      const { counts } = await previewImport(written(), { show: 'all', from: 0, size: 0 });
+      if (seen !== seenCounts(counts))
+        throw new UserError(
+          'StaleVersion',
+          'Nothing was imported yet: the shelf has changed since this page was opened. Look at the rows again, then import.',
+        );
+      await app.imports.rememberMapping(headerSignature(file.header), mapping);
+      const progress = (rows: number) => (piece.told = { phase: 'write', rows, of: lots.length });
+      progress(0);
+      await app.imports.importUpload(upload, lots, { signal: piece.stop.signal, progress });
+      return 'done' as const;
+    }),
+  );
+
+/** What was seen before the button was pressed; when the shelf has changed since, the person looks again. */
+export const seenCounts = (counts: ImportPreview['counts']): string =>
+  (['new', 'changed', 'unchanged', 'refused'] satisfies PreviewFilter[])
+    .map((fate) => counts[fate])
+    .join('/');
+
+async function* judgedRows(
+  app: App,
+  { file, mapping, readShare }: OpenUpload,
+  piece: Piece<ImportProgress>,
+): AsyncGenerator<readonly JudgedRow[]> {
+  let count = 0;
+  for await (const rows of judgeRows(file, await importContext(app, mapping))) {
+    piece.stop.signal.throwIfAborted();
+    yield rows;
+    count += rows.length;
+    piece.told = { phase: 'read', rows: count, share: readShare() };
+  }
+  piece.stop.signal.throwIfAborted();
+}
+
+async function unlessStopped<T>(
+  { stop: { signal } }: Piece<ImportProgress>,
+  work: () => Promise<T>,
+): Promise<T | 'stopped'> {
+  try {
+    return await work();
+  } catch (caught) {
+    if (!signal.aborted || caught !== signal.reason) throw caught;
+    return 'stopped';
+  }
+}
+
+/** @returns how far it is, in words and as a share */
+export function shownProgress(told: ImportProgress): { readonly words: string; readonly done: number } {
+  return told.phase === 'read'
+    ? {
+        words: `Reading: ${counted(told.rows, 'row')} so far, ${Math.floor(told.share * 100)} % of the file.`,
+        done: told.share,
+      }
+    : {
+        words: `Writing: ${shownCount(told.rows)} of ${counted(told.of, 'pouch lot')}.`,
+        done: told.rows / told.of,
+      };
+}
