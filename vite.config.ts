@@ -12,6 +12,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           include: ['src/**/*.test.ts', 'tests/reference/**/*.test.ts', 'tests/property/**/*.test.ts'],
+          globalSetup: 'tests/support/postgres.ts',
           testTimeout: 30_000,
         },
       },

@@ -6,6 +6,7 @@ import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { ensureBuilt } from './build.ts';
 import { ensureChromium } from './chromium.ts';
+import { ensurePostgres } from './postgres.ts';
 import { ROOT, run } from './run.ts';
 import { checkSize } from './size.ts';
 
@@ -46,6 +47,14 @@ function browserTests(): Count {
   return vitest('browser');
 }
 
+function unitTests(): Count {
+  if (!ensurePostgres())
+    console.error(
+      'There is no PostgreSQL, and none could be installed, so the tests on it are skipped. Install one, or name the folder of its programs in POSTGRES_BIN.',
+    );
+  return vitest('unit');
+}
+
 const CHECKS: Readonly<Record<string, () => Count>> = {
   types: () =>
     asOne(
@@ -56,7 +65,7 @@ const CHECKS: Readonly<Record<string, () => Count>> = {
   lint: () => asOne(run('eslint . --max-warnings 0')),
   format: () => asOne(run('prettier --check --log-level warn .')),
   schema: () => asOne(run('node src/tooling/schema.ts --check')),
-  unit: () => vitest('unit'),
+  unit: unitTests,
   build: () => asOne(ensureBuilt()),
   size: () => asOne(checkSize()),
   browser: browserTests,

@@ -1,8 +1,13 @@
 import { join } from 'node:path';
 import { localDate } from '../dates.ts';
+import { AttemptLimit } from './access/attempt-limit.ts';
+import { Passphrase } from './access/passphrase.ts';
+import { ReadLinkRepository } from './access/read-link-repository.ts';
+import { SessionRepository } from './access/session-repository.ts';
 import { AfterwardsRepository } from './afterwards-repository.ts';
 import { Bin } from './bin.ts';
-import { openDatabase } from './database/open-database.ts';
+import { dataFolder } from './data-folder.ts';
+import { databaseUrl, openDatabase } from './database/open-database.ts';
 import { ImportRepository } from './import-repository.ts';
 import { KitchenRepository } from './kitchen-repository.ts';
 import { MenuSearches } from './menu-searches.ts';
@@ -11,7 +16,7 @@ import { ShelfRepository } from './shelf-repository.ts';
 import { TrailNoteRepository } from './trail-note-repository.ts';
 import { TripRepository } from './trip-repository.ts';
 
-/** All that is kept in one data folder, and what looks for menus from it. */
+/** All that is kept in one data folder or database, and what looks for menus from it. */
 export type App = {
   readonly shelf: ShelfRepository;
   readonly trips: TripRepository;
@@ -22,6 +27,13 @@ export type App = {
   readonly bin: Bin;
   readonly imports: ImportRepository;
   readonly menus: MenuSearches;
+  /** Who is let in. */
+  readonly access: {
+    readonly passphrase: Passphrase;
+    readonly sessions: SessionRepository;
+    readonly links: ReadLinkRepository;
+    readonly attempts: AttemptLimit;
+  };
   /** @returns the calendar date where the program runs, ISO 8601 */
   today(): string;
   close(): Promise<void>;
@@ -30,10 +42,15 @@ export type App = {
 /**
  * Opens a data folder, which is made where it is missing.
  *
- * @throws UserError `Unusable` or `Busy`, naming the file and what to do
+ * @param url a database of PostgreSQL that holds everything but uploaded files; left out, the folder holds all
+ * @throws UserError `Unusable` or `Busy`, naming the file or database and what to do
  */
-export async function openApp(folder: string, clock: () => Date = () => new Date()): Promise<App> {
-  const db = await openDatabase(folder);
+export async function openApp(
+  folder: string,
+  clock: () => Date = () => new Date(),
+  url?: string,
+): Promise<App> {
+  const db = await openDatabase(url ?? folder);
   const now = () => clock().toISOString();
   const menus = new MenuSearches();
   const trips = new TripRepository(db, now);
@@ -47,6 +64,12 @@ export async function openApp(folder: string, clock: () => Date = () => new Date
     bin: new Bin(db, now),
     imports: new ImportRepository(db, join(folder, 'imports'), clock),
     menus,
+    access: {
+      passphrase: new Passphrase(folder),
+      sessions: new SessionRepository(db, now),
+      links: new ReadLinkRepository(db, now),
+      attempts: new AttemptLimit(() => clock().getTime()),
+    },
     today: () => localDate(clock()),
     close: async () => {
       await menus.close();
@@ -58,11 +81,12 @@ export async function openApp(folder: string, clock: () => Date = () => new Date
 let opened: Promise<App> | undefined;
 
 /**
- * The data folder of this program: `RIDGELARDER_DATA`, or `data` where it was started. Opened once; a failure is tried
- * again at the next call, so that a folder can be put right without a restart.
+ * The data folder of this program: `RIDGELARDER_DATA`, or `data` where it was started; with the database that `DATABASE_URL` names, if any.
+ * Opened once; a failure is tried again at the next call, so that it can be put right without a restart.
  */
 export function app(): Promise<App> {
-  opened ??= openApp(process.env['RIDGELARDER_DATA'] || 'data').catch((error: unknown) => {
+  const open = async () => openApp(dataFolder(), undefined, databaseUrl());
+  opened ??= open().catch((error: unknown) => {
     opened = undefined;
     throw error;
   });

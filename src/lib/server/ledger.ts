@@ -107,11 +107,11 @@ export function held(place: Place): RawBuilder<number> {
   return sql<number>`cast(coalesce(sum(case ${name}
     when ${sql.ref('ledger.toPlace')} then ${sql.ref('ledger.pouches')}
     when ${sql.ref('ledger.fromPlace')} then -${sql.ref('ledger.pouches')}
-    else 0 end), 0) as integer)`;
+    else 0 end), 0) as bigint)`;
 }
 
 const broughtBack = sql<number>`cast(coalesce(sum(case ${sql.ref('ledger.kind')}
-  when 'brought back' then ${sql.ref('ledger.pouches')} else 0 end), 0) as integer)`;
+  when 'brought back' then ${sql.ref('ledger.pouches')} else 0 end), 0) as bigint)`;
 
 /** Where the pouches of a lot are that a trip was promised. */
 export type Reservation = {

@@ -1,20 +1,29 @@
+import { randomUUID } from 'node:crypto';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterEach, expect } from 'vitest';
+import pg from 'pg';
+import { afterEach, describe, expect, inject } from 'vitest';
 import type { PouchLot } from '../planning/model/pouch-lot.ts';
 import { Trip, type TripInput } from '../planning/model/trip.ts';
 import { openApp, type App } from './app.ts';
+import { openDatabase, type Database } from './database/open-database.ts';
 import { UserError, type UserErrorCode } from './errors.ts';
 
-/* For the tests of this folder: real files in a folder of their own, gone after each test. */
+/* For the tests of this folder: real files and databases of their own, gone after each test. */
 
 const folders: string[] = [];
 const apps: App[] = [];
+const databases: Database[] = [];
+/** Schemas of PostgreSQL by the data folder that they stand for. */
+const schemas = new Map<string, string>();
 
 afterEach(async () => {
   await Promise.all(apps.splice(0).map((app) => app.close()));
+  await Promise.all(databases.splice(0).map((database) => database.destroy()));
   await Promise.all(folders.splice(0).map((folder) => rm(folder, { recursive: true, force: true })));
+  for (const schema of schemas.values()) await postgres.query(`drop schema ${schema} cascade`);
+  schemas.clear();
 });
 
 export async function temporaryFolder(): Promise<string> {
@@ -24,10 +33,71 @@ export async function temporaryFolder(): Promise<string> {
 }
 
 /** Opens a data folder, a new one where none is given; closed after the test. */
-export async function openTestApp(folder?: string, clock?: () => Date): Promise<App> {
-  const app = await openApp(folder ?? (await temporaryFolder()), clock);
-  apps.push(app);
-  return app;
+export const openTestApp = (folder?: string, clock?: () => Date): Promise<App> =>
+  ON_SQLITE.openTestApp(folder, clock);
+
+/** Where the tests of repositories keep their data: in the folders that they name, or on PostgreSQL in a schema for each. */
+export class TestDatabase {
+  readonly name: string;
+  readonly isAbsent: boolean;
+  /** How many of the usual runs of a random test there is time for. */
+  readonly runs: (usual: number) => number;
+  readonly #urlFor: (folder: string) => Promise<string | undefined>;
+
+  constructor(
+    name: string,
+    isAbsent: boolean,
+    runsShare: number,
+    urlFor: (folder: string) => Promise<string | undefined>,
+  ) {
+    this.name = name;
+    this.isAbsent = isAbsent;
+    this.runs = (usual) => Math.ceil(usual * runsShare);
+    this.#urlFor = urlFor;
+  }
+
+  /** Opens what stands for a data folder, a new one where none is given; closed after the test. */
+  openTestApp = async (folder?: string, clock?: () => Date): Promise<App> => {
+    const [data, url] = await this.place(folder);
+    const app = await openApp(data, clock, url);
+    apps.push(app);
+    return app;
+  };
+
+  /** The same without what is above the database. */
+  openTestDatabase = async (folder?: string, patienceMs?: number): Promise<Database> => {
+    const [data, url] = await this.place(folder);
+    const database = await openDatabase(url ?? data, patienceMs);
+    databases.push(database);
+    return database;
+  };
+
+  /** @returns the folder, and the address that stands for it, if any */
+  place = async (folder?: string): Promise<[folder: string, url: string | undefined]> => {
+    const data = folder ?? (await temporaryFolder());
+    return [data, await this.#urlFor(data)];
+  };
+}
+
+const postgresUrl = inject('postgresUrl');
+
+const postgres = new pg.Pool({ connectionString: postgresUrl, max: 1, allowExitOnIdle: true });
+
+const ON_SQLITE = new TestDatabase('SQLite', false, 1, async () => undefined);
+const ON_POSTGRES = new TestDatabase('PostgreSQL', postgresUrl === undefined, 0.3, async (folder) => {
+  let schema = schemas.get(folder);
+  if (schema === undefined) {
+    schema = `test_${randomUUID().replaceAll('-', '')}`;
+    schemas.set(folder, schema);
+    await postgres.query(`create schema ${schema}`);
+  }
+  return `${postgresUrl}?options=-c%20search_path%3D${schema}`;
+});
+
+/** Runs tests on each database there is; those on PostgreSQL are skipped where it is not installed. */
+export function onEachDatabase(tests: (database: TestDatabase) => void): void {
+  for (const database of [ON_SQLITE, ON_POSTGRES])
+    describe.skipIf(database.isAbsent)(`on ${database.name}`, () => tests(database));
 }
 
 export function madeUpLot(fields: Partial<PouchLot> = {}): PouchLot {

@@ -8,6 +8,7 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0003-kitchen-records': { up: kitchenRecords },
   '0004-trail-notes': { up: trailNotes },
   '0005-bin': { up: bin },
+  '0006-access': { up: access },
 };
 
 /** Whether a database is of PostgreSQL. */
@@ -199,5 +200,26 @@ async function bin(db: Kysely<unknown>): Promise<void> {
     .addColumn('body', text, (column) => column.notNull())
     .addColumn('version', whole, (column) => column.notNull())
     .addColumn('at', text, (column) => column.notNull())
+    .execute();
+}
+
+async function access(db: Kysely<unknown>): Promise<void> {
+  const { text, whole } = columnTypes(db);
+  await db.schema
+    .createTable('sessions')
+    .addColumn('tokenHash', text, (column) => column.primaryKey())
+    .addColumn('passphraseId', text, (column) => column.notNull())
+    .addColumn('startedAt', text, (column) => column.notNull())
+    .addColumn('lastSeenAt', text, (column) => column.notNull())
+    .execute();
+  await db.schema
+    .createTable('readLinks')
+    .addColumn('id', text, (column) => column.primaryKey())
+    .addColumn('tokenHash', text, (column) => column.notNull().unique())
+    .addColumn('forWhom', text, (column) => column.notNull())
+    .addColumn('tripId', text, (column) => column.references('trips.id'))
+    .addColumn('mayNote', whole, (column) => column.notNull())
+    .addColumn('givenAt', text, (column) => column.notNull())
+    .addColumn('expiresAt', text, (column) => column.notNull())
     .execute();
 }

@@ -71,6 +71,18 @@ export type Tables = {
   };
   uploads: { id: string; fileName: string; bytes: number; keptAt: string };
   mappings: { headerSignature: string; mapping: string };
+  /** Devices that are signed in, each with the passphrase that it was signed in with. Of a token only the hash is stored, here and below. */
+  sessions: { tokenHash: string; passphraseId: string; startedAt: string; lastSeenAt: string };
+  /** Links given out for reading one trip, or the shelf where there is no `tripId`. `mayNote`: 1 where they take notes of the trail. */
+  readLinks: {
+    id: string;
+    tokenHash: string;
+    forWhom: string;
+    tripId: string | null;
+    mayNote: number;
+    givenAt: string;
+    expiresAt: string;
+  };
 };
 
 /** Every table with its primary key, each table after those that it refers to. */
@@ -84,4 +96,6 @@ export const TABLE_KEYS = {
   bin: 'id',
   uploads: 'id',
   mappings: 'headerSignature',
+  sessions: 'tokenHash',
+  readLinks: 'id',
 } as const satisfies Record<keyof Tables, string>;
