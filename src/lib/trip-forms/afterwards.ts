@@ -135,13 +135,13 @@ export function readAfterwards(read: FormReader, subjects: AfterwardsSubjects): 
     });
   if (!result.success)
     read.add(
-      problemsOf(result.error).map(({ field, message }) => ({
-        field: field.replace(
+      problemsOf(result.error).map((problem) => ({
+        ...problem,
+        field: problem.field.replace(
           /^(\w+)\[(\d+)\](?:\.(servings|answer|finding))?/,
           (_, list: string, place: string) =>
             `${list === 'appetites' ? 'appetite' : list}[${placed[list]?.[Number(place)] ?? place}]`,
         ),
-        message,
       })),
     );
   return result.success && read.problems.length === 0 ? { back, said: result.data } : undefined;

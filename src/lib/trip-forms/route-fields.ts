@@ -123,12 +123,11 @@ function readDays(read: FormReader, field: string, dayCount: number): number[] {
 }
 
 /** What is wrong with the end of a day belongs to the waypoint that was chosen for it. */
-function atWaypoint({ field, message }: Problem, rowOfDay: ReadonlyMap<number, number>): Problem {
+function atWaypoint(problem: Problem, rowOfDay: ReadonlyMap<number, number>): Problem {
+  const { field, message } = problem;
   const day = Number(/^days\[(\d+)\]\.endsAt$/.exec(field)?.[1] ?? -1) + 1;
   const row = rowOfDay.get(day);
-  return row === undefined
-    ? { field, message }
-    : { field: at(row, 'endsDays'), message: `day ${day}: ${message}` };
+  return row === undefined ? problem : { field: at(row, 'endsDays'), message: `day ${day}: ${message}` };
 }
 
 /** @returns the form with one more, empty, waypoint. */

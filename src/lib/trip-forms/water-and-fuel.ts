@@ -132,6 +132,6 @@ type Parsed<T> =
 
 function checked<T>(read: FormReader, result: Parsed<T>, at = ''): T | undefined {
   if (!result.success)
-    read.add(problemsOf(result.error).map(({ field, message }) => ({ field: `${at}${field}`, message })));
+    read.add(problemsOf(result.error).map((problem) => ({ ...problem, field: `${at}${problem.field}` })));
   return result.success && read.problems.length === 0 ? result.data : undefined;
 }

@@ -1,13 +1,14 @@
 import { z } from 'zod';
+import { say, sayLater } from '../../texts/say.ts';
 import { AppetiteAnswer } from './observation.ts';
 import { LotCode } from './pouch-lot.ts';
 import { WaterFinding } from './recipe.ts';
 import { ShortText } from './words.ts';
 
 const grossG = z
-  .number('must be a weight')
-  .nonnegative('must not be negative')
-  .max(20_000, 'must be at most 20 kg');
+  .number(sayLater('must be a weight'))
+  .nonnegative(sayLater('must not be negative'))
+  .max(20_000, sayLater('must be at most 20 kg'));
 
 /** A canister or bottle on the scale, before the trip and after it. */
 export const WeighedContainer = z
@@ -21,10 +22,13 @@ export const WeighedContainer = z
     const fail = (path: string, message: string) =>
       context.addIssue({ code: 'custom', path: [path], message });
     if (afterG > beforeG)
-      fail('afterG', 'is more than before the trip; weigh again, or correct the weight before');
+      fail('afterG', say('is more than before the trip; weigh again, or correct the weight before'));
     // a scale for packs shows 5 g or so
     if (afterG < tareG - 10)
-      fail('afterG', 'is less than the container weighs when empty; weigh again, with cap and lid as before');
+      fail(
+        'afterG',
+        say('is less than the container weighs when empty; weigh again, with cap and lid as before'),
+      );
   });
 export type WeighedContainer = z.infer<typeof WeighedContainer>;
 
@@ -39,9 +43,9 @@ export const Afterwards = z.strictObject({
       z.strictObject({
         code: LotCode,
         servings: z
-          .number('must be a number')
-          .positive('must be more than 0')
-          .max(1000, 'must be at most 1000')
+          .number(sayLater('must be a number'))
+          .positive(sayLater('must be more than 0'))
+          .max(1000, sayLater('must be at most 1000'))
           .describe('Servings of opened pouches that were thrown away'),
       }),
     )
@@ -55,9 +59,9 @@ export const Afterwards = z.strictObject({
   walkedH: z
     .array(
       z
-        .number('must be a number of hours')
-        .positive('must be more than 0; leave a day of rest empty')
-        .max(24, 'must be at most 24 hours')
+        .number(sayLater('must be a number of hours'))
+        .positive(sayLater('must be more than 0; leave a day of rest empty'))
+        .max(24, sayLater('must be at most 24 hours'))
         .nullable(),
     )
     .max(90)

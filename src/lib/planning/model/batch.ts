@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { text, type Text } from '../../texts/say.ts';
+import { say, sayLater, text, type Text } from '../../texts/say.ts';
+import { shownExactly } from '../units/show.ts';
 import { count, priceMinor, someVolumeMl, someWeightG, weightG } from './amounts.ts';
 import { Allergen } from './allergens.ts';
 import { AbsorberSize, Dryer, PouchSize } from './kitchen.ts';
@@ -10,8 +11,8 @@ import { CalendarDate } from './words.ts';
 const Remark = z
   .string()
   .trim()
-  .max(500, 'must be at most 500 characters')
-  .regex(/^[^\p{Cc}\p{Cs}]*$/u, 'must be a single line');
+  .max(500, sayLater('must be at most 500 characters'))
+  .regex(/^[^\p{Cc}\p{Cs}]*$/u, sayLater('must be a single line'));
 
 /** What a finger finds in the middle of a tray, since weight alone does not tell where the water sits. */
 export const TRAY_FEELS = ['not felt', 'dry through', 'cold spot', 'damp or soft spot'] as const;
@@ -32,7 +33,7 @@ export const Tray = z
   })
   .refine(({ tareG, loadedG }) => loadedG > tareG, {
     path: ['loadedG'],
-    message: 'must be more than the empty tray',
+    ...sayLater('must be more than the empty tray'),
   });
 export type Tray = z.infer<typeof Tray>;
 
@@ -43,9 +44,9 @@ export const TrayWeighing = z.strictObject({
 /** All trays at one moment of the run. */
 export const Weighing = z.strictObject({
   afterH: z
-    .number('must be a number of hours')
-    .positive('must be more than 0')
-    .max(500, 'must be at most 500 hours')
+    .number(sayLater('must be a number of hours'))
+    .positive(sayLater('must be more than 0'))
+    .max(500, sayLater('must be at most 500 hours'))
     .describe('Hours of drying until then'),
   trays: z.array(TrayWeighing),
 });
@@ -56,9 +57,9 @@ export const CheckDone = z.strictObject({
   id: z.string().max(60),
   on: CalendarDate,
   readingC: z
-    .number('must be a temperature')
-    .min(-60, 'must be at least -60 °C')
-    .max(130, 'must be at most 130 °C; the middle of food that holds water gets no hotter')
+    .number(sayLater('must be a temperature'))
+    .min(-60, sayLater('must be at least -60 °C'))
+    .max(130, sayLater('must be at most 130 °C; the middle of food that holds water gets no hotter'))
     .optional(),
   note: Remark.default(''),
 });
@@ -69,9 +70,9 @@ export const PouchFill = z.strictObject({
   pouch: PouchSize,
   half: z.boolean().default(false).describe('Half of a pouch that was cut in two'),
   servings: z
-    .number('must be a number')
-    .positive('must be more than 0')
-    .max(100, 'must be at most 100')
+    .number(sayLater('must be a number'))
+    .positive(sayLater('must be more than 0'))
+    .max(100, sayLater('must be at most 100'))
     .describe('Servings in each'),
   pouches: count(1, 1000),
   absorber: AbsorberSize.optional().describe('Left out: sealed without'),
@@ -82,13 +83,13 @@ export type PouchFill = z.infer<typeof PouchFill>;
 /** One cooking that was dried together, from the pot to the sealed pouches. Recipe and dryer are copies: later changes leave it alone. */
 export const Batch = z
   .strictObject({
-    code: LotCode.max(30, 'must be at most 30 characters').describe('Its lots are named after it'),
+    code: LotCode.max(30, sayLater('must be at most 30 characters')).describe('Its lots are named after it'),
     recipeId: z.string().max(60).optional().describe('The recipe it was made from, where it still exists'),
     recipe: Recipe,
     timesCooked: z
-      .number('must be a number')
-      .positive('must be more than 0')
-      .max(100, 'must be at most 100')
+      .number(sayLater('must be a number'))
+      .positive(sayLater('must be more than 0'))
+      .max(100, sayLater('must be at most 100'))
       .default(1)
       .describe('How many times the amounts of the recipe'),
     cookedOn: CalendarDate,
@@ -97,13 +98,13 @@ export const Batch = z
       .describe('All that was cooked, weighed, g; left out: by the cooking yield'),
     dryer: Dryer,
     preFrozen: z.boolean().default(false),
-    trays: z.array(Tray).max(60, 'must be at most 60').default([]),
-    weighings: z.array(Weighing).max(200, 'must be at most 200').default([]),
-    checks: z.array(CheckDone).max(100, 'must be at most 100').default([]),
+    trays: z.array(Tray).max(60, sayLater('must be at most 60')).default([]),
+    weighings: z.array(Weighing).max(200, sayLater('must be at most 200')).default([]),
+    checks: z.array(CheckDone).max(100, sayLater('must be at most 100')).default([]),
     energyKwh: z
-      .number('must be a number of kWh')
-      .nonnegative('must not be negative')
-      .max(1000, 'must be at most 1000 kWh')
+      .number(sayLater('must be a number of kWh'))
+      .nonnegative(sayLater('must not be negative'))
+      .max(1000, sayLater('must be at most 1000 kWh'))
       .optional()
       .describe('Metered electricity of the run, kWh'),
     releasedBecause: Remark.optional().describe(
@@ -117,9 +118,9 @@ export const Batch = z
       .optional()
       .describe('A cup of the dry food, weighed'),
     servings: z
-      .number('must be a number')
-      .positive('must be more than 0')
-      .max(1000, 'must be at most 1000')
+      .number(sayLater('must be a number'))
+      .positive(sayLater('must be more than 0'))
+      .max(1000, sayLater('must be at most 1000'))
       .optional()
       .describe('Servings that the dry food is divided into; left out: as the recipe says'),
     mostPerPouch: count(1, 100)
@@ -127,7 +128,7 @@ export const Batch = z
       .describe('Most servings in a pouch when proposing; left out: as many as fit'),
     fills: z
       .array(PouchFill)
-      .max(40, 'must be at most 40 kinds')
+      .max(40, sayLater('must be at most 40 kinds'))
       .optional()
       .describe('Pouches chosen; left out: as proposed'),
     allergens: z
@@ -147,7 +148,11 @@ export const Batch = z
       context.addIssue({
         code: 'custom',
         path: ['trays'],
-        message: `are ${trays.length}, but "${dryer.name}" has ${dryer.trayCount}`,
+        message: say('are {trays}, but "{dryer}" has {most}', {
+          trays: trays.length,
+          dryer: dryer.name,
+          most: dryer.trayCount,
+        }),
       });
     weighings.forEach(({ afterH, trays: weighed }, at) => {
       const before = weighings[at - 1];
@@ -155,13 +160,15 @@ export const Batch = z
         context.addIssue({
           code: 'custom',
           path: ['weighings', at, 'afterH'],
-          message: `must be later than the weighing before it, after ${before.afterH} h`,
+          message: say('must be later than the weighing before it, after {hours} h', {
+            hours: shownExactly(before.afterH),
+          }),
         });
       if (weighed.length !== trays.length)
         context.addIssue({
           code: 'custom',
           path: ['weighings', at],
-          message: 'must have a line for each tray',
+          message: say('must have a line for each tray'),
         });
       weighed.forEach(({ grossG }, index) => {
         const tray = trays[index];
@@ -171,13 +178,18 @@ export const Batch = z
           context.addIssue({
             code: 'custom',
             path,
-            message: `cannot be more than the ${tray.loadedG} g that the tray was loaded with; is the tray's own weight in both?`,
+            message: say(
+              "cannot be more than the {weight} g that the tray was loaded with; is the tray's own weight in both?",
+              { weight: shownExactly(tray.loadedG) },
+            ),
           });
         else if (grossG <= tray.tareG)
           context.addIssue({
             code: 'custom',
             path,
-            message: `must be more than the empty tray, ${tray.tareG} g`,
+            message: say('must be more than the empty tray, {weight} g', {
+              weight: shownExactly(tray.tareG),
+            }),
           });
       });
     });

@@ -1,3 +1,5 @@
+import { say } from '../../texts/say.ts';
+import { shownFixed } from '../units/show.ts';
 import type { Composition } from './composition.ts';
 import { energyKcalOf } from './energy-factors.ts';
 
@@ -18,7 +20,9 @@ export function compositionDoubts(row: Composition): string[] {
   const partsG = row.waterG + row.proteinG + row.fatG + row.carbohydrateG + row.fibreG + row.alcoholG;
   if (partsG > MOST_PARTS_G)
     doubts.push(
-      `its parts come to ${partsG.toFixed(1)} g in 100 g; check water, protein, fat, carbohydrate and fibre`,
+      say('its parts come to {parts} g in 100 g; check water, protein, fat, carbohydrate and fibre', {
+        parts: shownFixed(partsG, 1),
+      }),
     );
   if (row.energyKcal !== undefined) {
     const byFactorsKcal = energyKcalOf(row, 'eu');
@@ -28,7 +32,10 @@ export function compositionDoubts(row: Composition): string[] {
       offKcal > ENERGY_TOLERANCE * Math.max(row.energyKcal, byFactorsKcal)
     )
       doubts.push(
-        `it states ${row.energyKcal.toFixed(0)} kcal per 100 g, but its parts give ${byFactorsKcal.toFixed(0)} kcal by the EU factors; check kJ or kcal`,
+        say(
+          'it states {stated} kcal per 100 g, but its parts give {reckoned} kcal by the EU factors; check kJ or kcal',
+          { stated: shownFixed(row.energyKcal, 0), reckoned: shownFixed(byFactorsKcal, 0) },
+        ),
       );
   }
   return doubts;

@@ -1,27 +1,30 @@
 import { z } from 'zod';
-import { text, type Text } from '../../texts/say.ts';
+import { say, sayLater, text, type Text } from '../../texts/say.ts';
 import { Allergen } from './allergens.ts';
 import { Diet } from './diets.ts';
 import { ShortText } from './words.ts';
 
-const per100G = (what: string) =>
+const per100G = (what: Text) =>
   z
-    .number(`${what} must be a number of grams`)
-    .min(0, `${what} must not be negative`)
-    .max(100, `${what} must be at most 100 g in 100 g`);
+    .number({ error: () => say('{what} must be a number of grams', { what: say(what) }) })
+    .min(0, { error: () => say('{what} must not be negative', { what: say(what) }) })
+    .max(100, { error: () => say('{what} must be at most 100 g in 100 g', { what: say(what) }) });
 
 /** What 100 g of a food as bought, ready to weigh, hold. Ash is what is left of the 100 g. */
 export const Composition = z.strictObject({
-  waterG: per100G('water').describe('Water, g per 100 g'),
-  proteinG: per100G('protein').describe('Protein, g per 100 g'),
-  fatG: per100G('fat').describe('Fat, g per 100 g'),
-  carbohydrateG: per100G('carbohydrate').describe('Available carbohydrate, without fibre, g per 100 g'),
-  fibreG: per100G('fibre').default(0).describe('Dietary fibre, g per 100 g'),
-  alcoholG: per100G('alcohol').default(0).describe('Alcohol, g per 100 g'),
+  waterG: per100G(text('water')).describe('Water, g per 100 g'),
+  proteinG: per100G(text('protein')).describe('Protein, g per 100 g'),
+  fatG: per100G(text('fat')).describe('Fat, g per 100 g'),
+  carbohydrateG: per100G(text('carbohydrate')).describe('Available carbohydrate, without fibre, g per 100 g'),
+  fibreG: per100G(text('fibre')).default(0).describe('Dietary fibre, g per 100 g'),
+  alcoholG: per100G(text('alcohol')).default(0).describe('Alcohol, g per 100 g'),
   energyKcal: z
-    .number('energy must be a number of kcal')
-    .min(0, 'energy must not be negative')
-    .max(930, 'energy must be at most 930 kcal per 100 g, which is a little more than pure fat gives')
+    .number(sayLater('energy must be a number of kcal'))
+    .min(0, sayLater('energy must not be negative'))
+    .max(
+      930,
+      sayLater('energy must be at most 930 kcal per 100 g, which is a little more than pure fat gives'),
+    )
     .optional()
     .describe('Energy as the table or label states it, kcal per 100 g; left out: by the factors'),
 });
@@ -62,15 +65,15 @@ export const Food = z.strictObject({
   diets: z.array(Diet).default([]).describe('Diets it meets by its nature'),
   cookingClass: CookingClass.default('other'),
   gPerMl: z
-    .number('must be a number')
-    .positive('must be more than 0')
-    .max(25, 'must be at most 25 g/ml')
+    .number(sayLater('must be a number'))
+    .positive(sayLater('must be more than 0'))
+    .max(25, sayLater('must be at most 25 g/ml'))
     .optional()
     .describe('Weight of one millilitre as it is measured in a cup, g'),
   gPerPiece: z
-    .number('must be a number')
-    .positive('must be more than 0')
-    .max(20_000, 'must be at most 20 kg')
+    .number(sayLater('must be a number'))
+    .positive(sayLater('must be more than 0'))
+    .max(20_000, sayLater('must be at most 20 kg'))
     .optional()
     .describe('Weight of one piece, g'),
 });

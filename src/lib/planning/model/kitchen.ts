@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { text, type Text } from '../../texts/say.ts';
+import { say, sayLater, text, type Text } from '../../texts/say.ts';
 import { count, minutes, priceMinor, share, someVolumeMl, someWeightG, weightG } from './amounts.ts';
 import { CalendarDate, ShortText } from './words.ts';
 
@@ -14,14 +14,14 @@ export const PROCESS_WORDS: Readonly<Record<Process, Text>> = {
 
 const hours = (most: number) =>
   z
-    .number('must be a number of hours')
-    .positive('must be more than 0')
-    .max(most, `must be at most ${most} hours`);
+    .number(sayLater('must be a number of hours'))
+    .positive(sayLater('must be more than 0'))
+    .max(most, sayLater('must be at most {most} hours', { most }));
 const energyKwh = () =>
   z
-    .number('must be a number of kWh')
-    .nonnegative('must not be negative')
-    .max(1000, 'must be at most 1000 kWh');
+    .number(sayLater('must be a number of kWh'))
+    .nonnegative(sayLater('must not be negative'))
+    .max(1000, sayLater('must be at most 1000 kWh'));
 
 /** A machine that dries food on trays. */
 export const Dryer = z.strictObject({
@@ -29,20 +29,20 @@ export const Dryer = z.strictObject({
   process: Process,
   trayCount: count(1, 60).describe('Trays'),
   trayAreaCm2: z
-    .number('must be an area')
-    .positive('must be more than 0')
-    .max(20_000, 'must be at most 20,000 cm²')
+    .number(sayLater('must be an area'))
+    .positive(sayLater('must be more than 0'))
+    .max(20_000, sayLater('must be at most 20,000 cm²'))
     .describe('Area of one tray, cm²'),
   trayLimitG: someWeightG(20_000).describe('Most wet food on one tray, g'),
   depthLimitMm: z
-    .number('must be a depth')
-    .positive('must be more than 0')
-    .max(100, 'must be at most 100 mm')
+    .number(sayLater('must be a depth'))
+    .positive(sayLater('must be more than 0'))
+    .max(100, sayLater('must be at most 100 mm'))
     .describe('Most depth of food on a tray, mm'),
   meanPowerW: z
-    .number('must be a power')
-    .min(0, 'must not be negative')
-    .max(20_000, 'must be at most 20,000 W')
+    .number(sayLater('must be a power'))
+    .min(0, sayLater('must not be negative'))
+    .max(20_000, sayLater('must be at most 20,000 W'))
     .describe('Mean electric power over a run, W, where no run was metered'),
   priceMinor: priceMinor().default(0).describe('What the machine cost'),
   expectedBatches: count(1, 100_000).default(300).describe('Batches it is expected to last'),
@@ -51,17 +51,19 @@ export type Dryer = z.infer<typeof Dryer>;
 
 /** What holds for a way of drying, until the user knows better. */
 export const ProcessFigures = z.strictObject({
-  residualShare: share().max(0.5, 'must be at most 50 %').describe('Expected residual moisture, wet basis'),
+  residualShare: share()
+    .max(0.5, sayLater('must be at most 50 %'))
+    .describe('Expected residual moisture, wet basis'),
   mostResidualShare: share()
-    .max(0.5, 'must be at most 50 %')
+    .max(0.5, sayLater('must be at most 50 %'))
     .describe('Food with more residual moisture is not released to the shelf'),
   lossBoundPerH: share()
-    .positive('must be more than 0')
+    .positive(sayLater('must be more than 0'))
     .describe('Dry when a tray loses less than this share of its weight in an hour of drying'),
   waterShare: z
-    .number('must be a share')
-    .min(0.1, 'must be at least 10 %')
-    .max(2, 'must be at most 200 %')
+    .number(sayLater('must be a share'))
+    .min(0.1, sayLater('must be at least 10 %'))
+    .max(2, sayLater('must be at most 200 %'))
     .describe('Water to add, of the water removed'),
   steepMin: minutes(),
   stirAfterMin: minutes(),
@@ -115,9 +117,9 @@ export const StorageRule = z.strictObject({
   barrier: Barrier,
   absorber: z.boolean().describe('Sealed with an oxygen absorber that is large enough'),
   months: z
-    .number('must be a number of months')
-    .min(0, 'must not be negative')
-    .max(360, 'must be at most 360'),
+    .number(sayLater('must be a number of months'))
+    .min(0, sayLater('must not be negative'))
+    .max(360, sayLater('must be at most 360')),
 });
 export type StorageRule = z.infer<typeof StorageRule>;
 
@@ -241,77 +243,96 @@ function usualStorage(): StorageRule[] {
 
 /** Refuses a list in which two lines have the same key, at the field of the later one. */
 const unlike =
-  <Line>(field: keyof Line & string, keyOf: (line: Line) => string, message: (key: string) => string) =>
+  <Line>(field: keyof Line & string, keyOf: (line: Line) => string, message: (line: Line) => string) =>
   (lines: readonly Line[], context: z.RefinementCtx): void => {
     const seen = new Set<string>();
     lines.forEach((line, index) => {
       const key = keyOf(line);
-      if (seen.has(key)) context.addIssue({ code: 'custom', path: [index, field], message: message(key) });
+      if (seen.has(key)) context.addIssue({ code: 'custom', path: [index, field], message: message(line) });
       seen.add(key);
     });
   };
-const twice = (name: string) => `"${name}" is listed twice; tell them apart`;
-const unlikeLabels = unlike<{ label: string }>('label', ({ label }) => label, twice);
+const twice = (name: string) => say('"{name}" is listed twice; tell them apart', { name });
+const unlikeLabels = unlike<{ label: string }>(
+  'label',
+  ({ label }) => label,
+  ({ label }) => twice(label),
+);
 
 /** What a household dries, seals and reckons with. */
 export const Kitchen = z.strictObject({
   dryers: z
     .array(Dryer)
-    .max(20, 'must list at most 20 dryers')
-    .superRefine(unlike('name', ({ name }) => name, twice))
+    .max(20, sayLater('must list at most 20 dryers'))
+    .superRefine(
+      unlike(
+        'name',
+        ({ name }) => name,
+        ({ name }) => twice(name),
+      ),
+    )
     .default(USUAL_DRYERS),
   processes: z
     .strictObject({ 'freeze-dried': ProcessFigures, dehydrated: ProcessFigures })
     .default(USUAL_PROCESSES),
   pouches: z
     .array(PouchSize)
-    .max(40, 'must list at most 40 sizes')
+    .max(40, sayLater('must list at most 40 sizes'))
     .superRefine(unlikeLabels)
     .default(USUAL_POUCHES),
   headspaceShare: share()
-    .max(0.8, 'must be at most 80 %')
+    .max(0.8, sayLater('must be at most 80 %'))
     .default(0.2)
     .describe('Part of a pouch that stays free of food, to stir in and to seal'),
   absorbers: z
     .array(AbsorberSize)
-    .max(40, 'must list at most 40 sizes')
+    .max(40, sayLater('must list at most 40 sizes'))
     .superRefine(unlikeLabels)
     .default(USUAL_ABSORBERS),
   absorberReserve: z
-    .number('must be a share')
-    .min(0, 'must not be negative')
-    .max(5, 'must be at most 500 %')
+    .number(sayLater('must be a share'))
+    .min(0, sayLater('must not be negative'))
+    .max(5, sayLater('must be at most 500 %'))
     .default(0.25)
     .describe('More absorber than the oxygen asks for: for air in the food, and age of the absorber'),
   storage: z
     .array(StorageRule)
-    .max(200, 'must list at most 200 lines')
+    .max(200, sayLater('must list at most 200 lines'))
     .superRefine(
       unlike(
         'months',
         ({ process, fatClass, barrier, absorber }) =>
-          `${process}, ${fatClass}, ${barrier}, ${absorber ? 'with' : 'without'} absorber`,
-        (key) => `stands in the table twice: ${key}; leave one of the two`,
+          JSON.stringify({ process, fatClass, barrier, absorber }),
+        ({ process, fatClass, barrier, absorber }) =>
+          say(
+            'stands in the table twice: {process}, {fat}, {barrier}, {absorber, select, yes {with absorber} other {without absorber}}; leave one of the two',
+            {
+              absorber: absorber ? 'yes' : 'no',
+              process: say(PROCESS_WORDS[process]),
+              fat: say(FAT_CLASS_WORDS[fatClass]),
+              barrier: say(BARRIER_WORDS[barrier]),
+            },
+          ),
       ),
     )
     .default(usualStorage),
   storageTemperatureC: z
-    .number('must be a temperature')
-    .min(-30, 'must be at least -30 °C')
-    .max(45, 'must be at most 45 °C')
+    .number(sayLater('must be a temperature'))
+    .min(-30, sayLater('must be at least -30 °C'))
+    .max(45, sayLater('must be at most 45 °C'))
     .default(20)
     .describe('Where the shelf stands, °C'),
   electricityMinorPerKwh: priceMinor().default(30).describe('Price of one kWh'),
   shopServingMinor: priceMinor().optional().describe('What a serving like it costs in a shop'),
   cookDays: z
     .array(Weekday)
-    .min(1, 'must name at least one day of the week')
+    .min(1, sayLater('must name at least one day of the week'))
     .default([...WEEKDAYS])
     .describe('Days on which there is time to cook, load, unload and seal'),
   readyDaysBefore: count(0, 60)
     .default(2)
     .describe('Days before departure by which everything has to be sealed'),
-  runs: z.array(LoggedRun).max(1000, 'must list at most 1000 runs').default([]),
+  runs: z.array(LoggedRun).max(1000, sayLater('must list at most 1000 runs')).default([]),
 });
 export type Kitchen = z.infer<typeof Kitchen>;
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { text, type Text } from '../../texts/say.ts';
+import { sayLater, text, type Text } from '../../texts/say.ts';
 import { CalendarDate, FuelKind, ShortText } from './words.ts';
 
 /** How the food of a trip was to one eater. */
@@ -20,15 +20,15 @@ const ofTrip = {
 };
 const hours = (what: string) =>
   z
-    .number('must be a number of hours')
-    .positive('must be more than 0')
-    .max(2000, 'must be at most 2000 hours')
+    .number(sayLater('must be a number of hours'))
+    .positive(sayLater('must be more than 0'))
+    .max(2000, sayLater('must be at most 2000 hours'))
     .describe(what);
 const fuelG = (what: string) =>
   z
-    .number('must be a weight')
-    .positive('must be more than 0')
-    .max(1_000_000, 'must be at most 1000 kg')
+    .number(sayLater('must be a weight'))
+    .positive(sayLater('must be more than 0'))
+    .max(1_000_000, sayLater('must be at most 1000 kg'))
     .describe(what);
 
 /** What a finished trip taught, as it was said or weighed; what follows from it is made anew each time. */
@@ -49,9 +49,9 @@ export const Observation = z.discriminatedUnion('kind', [
     ...ofTrip,
     fuel: FuelKind,
     efficiency: z
-      .number('must be a share')
-      .min(0.01, 'must be at least 1 %')
-      .max(1, 'must be at most 100 %')
+      .number(sayLater('must be a share'))
+      .min(0.01, sayLater('must be at least 1 %'))
+      .max(1, sayLater('must be at most 100 %'))
       .describe('Efficiency of the stove, in calm mild air, that the plan was made with'),
     plannedG: fuelG('Fuel that the plan would have burnt for what was eaten, g'),
     burntG: fuelG('Fuel burnt, by the scale, g'),

@@ -1,5 +1,8 @@
+import { say } from '../../texts/say.ts';
+import { shownExactly, shownFixed } from '../units/show.ts';
 import { atwaterKcal } from './energy-factors.ts';
 import type { PouchLot } from './pouch-lot.ts';
+import { WATER_WORDS } from './words.ts';
 
 export type Doubt = {
   readonly field: keyof PouchLot;
@@ -27,27 +30,41 @@ export function doubtsOf(lot: PouchLot): Doubt[] {
   const warn = (field: keyof PouchLot, reason: string) => doubts.push({ field, severity: 'warn', reason });
 
   if (lot.bestBefore < lot.sealedOn)
-    refuse('bestBefore', `best-before ${lot.bestBefore} is before the sealing date ${lot.sealedOn}`);
+    refuse(
+      'bestBefore',
+      say('best-before {best} is before the sealing date {sealed}', {
+        best: lot.bestBefore,
+        sealed: lot.sealedOn,
+      }),
+    );
 
   const kcalPerG = lot.energyKcal / lot.dryWeightG;
   if (kcalPerG > MAX_KCAL_PER_G)
     refuse(
       'energyKcal',
-      `${kcalPerG.toFixed(1)} kcal per gram of dry weight is more than pure fat gives; check kJ or kcal, and per serving or per pouch`,
+      say(
+        '{richness} kcal per gram of dry weight is more than pure fat gives; check kJ or kcal, and per serving or per pouch',
+        { richness: shownFixed(kcalPerG, 1) },
+      ),
     );
   else if (lot.energyKcal === 0 && !lot.mealKinds.includes('drink'))
-    warn('energyKcal', 'no energy is stated');
+    warn('energyKcal', say('no energy is stated'));
   else if (kcalPerG < 1 && lot.energyKcal > 0)
     warn(
       'energyKcal',
-      `${kcalPerG.toFixed(1)} kcal per gram is little for dry food; is the weight the wet weight?`,
+      say('{richness} kcal per gram is little for dry food; is the weight the wet weight?', {
+        richness: shownFixed(kcalPerG, 1),
+      }),
     );
 
   const macrosG = (lot.proteinG ?? 0) + (lot.fatG ?? 0) + (lot.carbohydrateG ?? 0);
   if (macrosG > lot.dryWeightG * 1.02)
     refuse(
       'dryWeightG',
-      `protein, fat and carbohydrate come to ${macrosG.toFixed(0)} g, more than the dry weight of ${lot.dryWeightG} g`,
+      say('protein, fat and carbohydrate come to {parts} g, more than the dry weight of {dry} g', {
+        parts: shownFixed(macrosG, 0),
+        dry: shownExactly(lot.dryWeightG),
+      }),
     );
   if (lot.proteinG !== undefined && lot.fatG !== undefined && lot.carbohydrateG !== undefined) {
     const byFactorsKcal = atwaterKcal({
@@ -59,23 +76,38 @@ export function doubtsOf(lot: PouchLot): Doubt[] {
     if (larger > 20 && Math.abs(byFactorsKcal - lot.energyKcal) > ENERGY_TOLERANCE * larger)
       warn(
         'energyKcal',
-        `the stated ${lot.energyKcal.toFixed(0)} kcal is far from the ${byFactorsKcal.toFixed(0)} kcal that its protein, fat and carbohydrate give`,
+        say(
+          'the stated {stated} kcal is far from the {reckoned} kcal that its protein, fat and carbohydrate give',
+          { stated: shownFixed(lot.energyKcal, 0), reckoned: shownFixed(byFactorsKcal, 0) },
+        ),
       );
   }
 
   if (lot.waterMl > MAX_WATER_PER_DRY * lot.dryWeightG)
     warn(
       'waterMl',
-      `${lot.waterMl.toFixed(0)} ml on ${lot.dryWeightG} g of dry food is more than ten times its weight; check the unit, and per serving or per pouch`,
+      say(
+        '{water} ml on {dry} g of dry food is more than ten times its weight; check the unit, and per serving or per pouch',
+        { water: shownFixed(lot.waterMl, 0), dry: shownExactly(lot.dryWeightG) },
+      ),
     );
   if (lot.waterKind === 'none' && lot.waterMl > 0)
-    refuse('waterKind', `water kind "none" does not go with ${lot.waterMl.toFixed(0)} ml of water`);
+    refuse(
+      'waterKind',
+      say('water kind "none" does not go with {water} ml of water', { water: shownFixed(lot.waterMl, 0) }),
+    );
   if (lot.waterKind !== 'none' && lot.waterMl === 0)
-    warn('waterMl', `water kind "${lot.waterKind}" but no amount of water`);
+    warn(
+      'waterMl',
+      say('water kind "{kind}" but no amount of water', { kind: say(WATER_WORDS[lot.waterKind]) }),
+    );
   if (lot.stirAfterMin !== undefined && lot.stirAfterMin >= lot.steepMin)
     refuse(
       'stirAfterMin',
-      `stirring after ${lot.stirAfterMin} min does not fall within the steep time of ${lot.steepMin} min`,
+      say('stirring after {stir} min does not fall within the steep time of {steep} min', {
+        stir: shownExactly(lot.stirAfterMin),
+        steep: shownExactly(lot.steepMin),
+      }),
     );
   return doubts;
 }

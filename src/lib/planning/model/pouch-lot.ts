@@ -1,20 +1,21 @@
 import { z } from 'zod';
+import { say, sayLater, text, type Text } from '../../texts/say.ts';
 import { Allergen } from './allergens.ts';
 import { Diet } from './diets.ts';
 import { CalendarDate, MealKind, ShortText, WaterKind } from './words.ts';
 
-const grams = (what: string, max: number) =>
+const grams = (what: Text, most: number) =>
   z
-    .number(`${what} must be a number of grams`)
-    .nonnegative(`${what} must not be negative`)
-    .max(max, `${what} must be at most ${max} g`);
+    .number({ error: () => say('{what} must be a number of grams', { what: say(what) }) })
+    .nonnegative({ error: () => say('{what} must not be negative', { what: say(what) }) })
+    .max(most, { error: () => say('{what} must be at most {most} g', { what: say(what), most }) });
 
 export const LotCode = z
   .string()
   .trim()
-  .min(1, 'must not be empty')
-  .max(40, 'must be at most 40 characters')
-  .regex(/^[^\p{Cc}\p{Cs}/?#]*$/u, 'must be a single line without / ? #');
+  .min(1, sayLater('must not be empty'))
+  .max(40, sayLater('must be at most 40 characters'))
+  .regex(/^[^\p{Cc}\p{Cs}/?#]*$/u, sayLater('must be a single line without / ? #'));
 
 /**
  * Pouches of one sealing that are alike. Everything from `dryWeightG` to `costMinor` is for one serving;
@@ -25,53 +26,53 @@ export const PouchLot = z.strictObject({
   recipe: ShortText.describe('Name of the recipe'),
   mealKinds: z
     .array(MealKind)
-    .min(1, 'must name at least one meal: breakfast, lunch, snack, dinner or drink')
+    .min(1, sayLater('must name at least one meal: breakfast, lunch, snack, dinner or drink'))
     .describe('Meals this pouch suits'),
   sealedOn: CalendarDate.describe('Date of sealing'),
   bestBefore: CalendarDate.describe('Last day on which the planner may use it'),
   pouches: z
-    .int('must be a whole number of pouches')
-    .nonnegative('must not be negative')
-    .max(100_000, 'must be at most 100000')
+    .int(sayLater('must be a whole number of pouches'))
+    .nonnegative(sayLater('must not be negative'))
+    .max(100_000, sayLater('must be at most 100000'))
     .describe('Pouches there are'),
   servingsPerPouch: z
-    .number('must be a number')
-    .positive('must be more than 0')
-    .max(100, 'must be at most 100')
+    .number(sayLater('must be a number'))
+    .positive(sayLater('must be more than 0'))
+    .max(100, sayLater('must be at most 100'))
     .describe('Servings in one pouch'),
-  dryWeightG: grams('dry weight', 5000)
-    .positive('dry weight must be more than 0')
+  dryWeightG: grams(text('dry weight'), 5000)
+    .positive(sayLater('dry weight must be more than 0'))
     .describe('Dry weight of one serving, g'),
   energyKcal: z
-    .number('must be a number of kcal')
-    .nonnegative('must not be negative')
-    .max(20_000, 'must be at most 20000 kcal')
+    .number(sayLater('must be a number of kcal'))
+    .nonnegative(sayLater('must not be negative'))
+    .max(20_000, sayLater('must be at most 20000 kcal'))
     .describe('Energy of one serving, kcal'),
-  proteinG: grams('protein', 5000).optional().describe('Protein of one serving, g'),
-  fatG: grams('fat', 5000).optional().describe('Fat of one serving, g'),
-  carbohydrateG: grams('carbohydrate', 5000).optional().describe('Carbohydrate of one serving, g'),
+  proteinG: grams(text('protein'), 5000).optional().describe('Protein of one serving, g'),
+  fatG: grams(text('fat'), 5000).optional().describe('Fat of one serving, g'),
+  carbohydrateG: grams(text('carbohydrate'), 5000).optional().describe('Carbohydrate of one serving, g'),
   waterMl: z
-    .number('must be a number of ml')
-    .nonnegative('must not be negative')
-    .max(20_000, 'must be at most 20000 ml')
+    .number(sayLater('must be a number of ml'))
+    .nonnegative(sayLater('must not be negative'))
+    .max(20_000, sayLater('must be at most 20000 ml'))
     .describe('Water to add to one serving, ml'),
   waterKind: WaterKind.describe('Water to add: boiling, hot, cold or none'),
   steepMin: z
-    .number('must be a number of minutes')
-    .nonnegative('must not be negative')
-    .max(1440, 'must be at most 1440 minutes')
+    .number(sayLater('must be a number of minutes'))
+    .nonnegative(sayLater('must not be negative'))
+    .max(1440, sayLater('must be at most 1440 minutes'))
     .describe('Steep time at sea level, min'),
   stirAfterMin: z
-    .number('must be a number of minutes')
-    .positive('must be more than 0')
-    .max(1440, 'must be at most 1440 minutes')
+    .number(sayLater('must be a number of minutes'))
+    .positive(sayLater('must be more than 0'))
+    .max(1440, sayLater('must be at most 1440 minutes'))
     .optional()
     .describe('Part of the steep time after which to stir, min'),
-  tareG: grams('packaging weight', 2000).describe('Weight of one empty pouch with its absorber, g'),
+  tareG: grams(text('packaging weight'), 2000).describe('Weight of one empty pouch with its absorber, g'),
   volumeMl: z
-    .number('must be a number of ml')
-    .positive('must be more than 0')
-    .max(50_000, 'must be at most 50000 ml')
+    .number(sayLater('must be a number of ml'))
+    .positive(sayLater('must be more than 0'))
+    .max(50_000, sayLater('must be at most 50000 ml'))
     .optional()
     .describe('Outer volume of one sealed pouch, ml'),
   allergens: z
@@ -82,16 +83,16 @@ export const PouchLot = z.strictObject({
     ),
   diets: z.array(Diet).default([]).describe('Diets it is stated to meet'),
   costMinor: z
-    .int('must be whole minor units, such as cents')
-    .nonnegative('must not be negative')
-    .max(100_000_000, 'must be at most 100000000 minor units')
+    .int(sayLater('must be whole minor units, such as cents'))
+    .nonnegative(sayLater('must not be negative'))
+    .max(100_000_000, sayLater('must be at most 100000000 minor units'))
     .optional()
     .describe('Cost of one serving in minor units of the currency of the settings'),
   note: z
     .string()
     .trim()
-    .max(2000, 'must be at most 2000 characters')
-    .regex(/^(?:[^\p{Cc}\p{Cs}]|[\t\n\r])*$/u, 'must be text without control characters')
+    .max(2000, sayLater('must be at most 2000 characters'))
+    .regex(/^(?:[^\p{Cc}\p{Cs}]|[\t\n\r])*$/u, sayLater('must be text without control characters'))
     .default('')
     .describe('Free note'),
 });
@@ -105,7 +106,7 @@ export const Stock = z.array(PouchLot).superRefine((lots, context) => {
       context.addIssue({
         code: 'custom',
         path: [index, 'code'],
-        message: `"${lot.code}" is used by two lots; give each its own code`,
+        message: say('"{code}" is used by two lots; give each its own code', { code: lot.code }),
       });
     seen.add(lot.code);
   });

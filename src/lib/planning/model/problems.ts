@@ -1,30 +1,83 @@
-import type { z } from 'zod';
+import { z } from 'zod';
+import { say, text, type Text } from '../../texts/say.ts';
 
 /** What is wrong with one field of an input: where, what, and what would be right. */
-export type Problem = { readonly field: string; readonly message: string };
+export type Problem = {
+  readonly field: string;
+  readonly message: string;
+  /** Nothing is there; a form says so of an empty field, and no more. */
+  readonly missing?: true;
+};
 
 /** `['party', 0, 'name']` → `party[0].name`; the whole input is `(input)`. */
 export function fieldPath(path: readonly PropertyKey[]): string {
-  const text = path.map((part) => (typeof part === 'number' ? `[${part}]` : `.${String(part)}`)).join('');
-  return text.replace(/^\./, '') || '(input)';
+  const joined = path.map((part) => (typeof part === 'number' ? `[${part}]` : `.${String(part)}`)).join('');
+  return joined.replace(/^\./, '') || '(input)';
 }
+
+const KINDS: Readonly<Record<string, Text>> = {
+  string: text('must be a text'),
+  number: text('must be a number'),
+  int: text('must be a whole number'),
+  boolean: text('must be true or false'),
+  array: text('must be a list'),
+  object: text('must be an object with fields'),
+};
+
+/** What is said where a schema has no message of its own. */
+function usualMessage(issue: z.core.$ZodRawIssue): string {
+  switch (issue.code) {
+    case 'invalid_type':
+      return say(KINDS[issue.expected] ?? text('is of the wrong kind'));
+    case 'too_small':
+      return issue.origin === 'number' || issue.origin === 'int'
+        ? say('must be at least {least}', { least: Number(issue.minimum) })
+        : say('is too short');
+    case 'too_big':
+      return issue.origin === 'number' || issue.origin === 'int'
+        ? say('must be at most {most, number}', { most: Number(issue.maximum) })
+        : issue.origin === 'string'
+          ? say('must be at most {most, number} characters', { most: Number(issue.maximum) })
+          : say('must be at most {most, number} entries', { most: Number(issue.maximum) });
+    default:
+      return say('is not of a form that is known');
+  }
+}
+z.config({ customError: usualMessage });
 
 function plainMessage(issue: z.core.$ZodIssue): string {
   switch (issue.code) {
     case 'unrecognized_keys':
-      return `has the unknown field${issue.keys.length > 1 ? 's' : ''} ${issue.keys.map((key) => `"${key}"`).join(', ')}; check the spelling or remove it`;
-    case 'invalid_value':
-      return `must be one of: ${issue.values.map(String).join(', ')}${issue.input === undefined ? '' : `; found "${String(issue.input)}"`}`;
+      return say(
+        'has the unknown {count, plural, one {field} other {fields}} {fields}; check the spelling or remove it',
+        { count: issue.keys.length, fields: issue.keys.map((key) => `"${key}"`).join(', ') },
+      );
+    case 'invalid_value': {
+      const known = issue.values.map(String).join(', ');
+      return issue.input === undefined
+        ? say('must be one of: {known}', { known })
+        : say('must be one of: {known}; found "{found}"', { known, found: String(issue.input) });
+    }
     case 'invalid_type':
       return issue.input === undefined
-        ? `is missing; ${issue.message.startsWith('Invalid') ? `a ${issue.expected} is needed` : `it ${issue.message}`}`
+        ? say('is missing; it {must}', { must: issue.message })
         : issue.message;
     default:
       return issue.message;
   }
 }
 
+function isMissing(issue: z.core.$ZodIssue): boolean {
+  if (issue.code === 'custom') return issue.params?.['missing'] === true;
+  const byItsValue = ['invalid_type', 'invalid_value', 'invalid_format'].includes(issue.code);
+  return byItsValue && (issue.input === undefined || issue.input === '');
+}
+
 /** The problems of a failed `safeParse(input, { reportInput: true })`, one per field, in the order of the fields. */
 export function problemsOf(error: z.ZodError): Problem[] {
-  return error.issues.map((issue) => ({ field: fieldPath(issue.path), message: plainMessage(issue) }));
+  return error.issues.map((issue) => ({
+    field: fieldPath(issue.path),
+    message: plainMessage(issue),
+    ...(isMissing(issue) && { missing: true }),
+  }));
 }

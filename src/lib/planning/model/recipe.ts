@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { text, type Text } from '../../texts/say.ts';
+import { say, sayLater, text, type Text } from '../../texts/say.ts';
 import { MASS_G, VOLUME_ML } from '../units/convert.ts';
 import { minutes, priceMinor, share, weightG } from './amounts.ts';
 import { Food } from './composition.ts';
@@ -41,9 +41,9 @@ export const KITCHEN_UNIT_WORDS: Readonly<Record<KitchenUnit, Text>> = {
 
 export const Quantity = z.strictObject({
   amount: z
-    .number('must be an amount')
-    .positive('must be more than 0')
-    .max(1_000_000, 'must be at most 1,000,000'),
+    .number(sayLater('must be an amount'))
+    .positive(sayLater('must be more than 0'))
+    .max(1_000_000, sayLater('must be at most 1,000,000')),
   unit: KitchenUnit,
 });
 export type Quantity = z.infer<typeof Quantity>;
@@ -71,7 +71,7 @@ export const Ingredient = z
     food: Food,
     quantity: Quantity.describe('As bought'),
     trimmedShare: share()
-      .positive('must be more than 0')
+      .positive(sayLater('must be more than 0'))
       .default(1)
       .describe('Trimming yield: what is left after peeling, boning, pitting and draining'),
     price: Price.optional().describe('What was paid for how much'),
@@ -83,8 +83,10 @@ export const Ingredient = z
         path,
         message:
           unit === 'piece'
-            ? 'pieces need the weight of one: state it below'
-            : `"${unit}" is a volume and needs the weight of 1 ml: state it below, or weigh it`,
+            ? say('pieces need the weight of one: state it below')
+            : say('"{unit}" is a volume and needs the weight of 1 ml: state it below, or weigh it', {
+                unit: say(KITCHEN_UNIT_WORDS[unit]),
+              }),
       });
     if (weightOf(quantity, food) === undefined) unknown(['quantity', 'unit'], quantity.unit);
     if (price && weightOf(price.paidFor, food) === undefined)
@@ -114,7 +116,7 @@ export const WATER_FINDING_WORDS: Readonly<Record<WaterFinding, Text>> = {
 export const WaterNote = z.strictObject({
   date: CalendarDate,
   finding: WaterFinding,
-  note: z.string().trim().max(500, 'must be at most 500 characters').default(''),
+  note: z.string().trim().max(500, sayLater('must be at most 500 characters')).default(''),
   tripId: z.string().max(64).optional().describe('Trip after which it was said'),
 });
 export type WaterNote = z.infer<typeof WaterNote>;
@@ -122,25 +124,25 @@ export type WaterNote = z.infer<typeof WaterNote>;
 /** A dish as it is cooked, before it is dried. Amounts are for one cooking; a batch may cook it several times over. */
 export const Recipe = z.strictObject({
   name: ShortText.describe('Name of the dish'),
-  mealKinds: z.array(MealKind).min(1, 'must name at least one meal').describe('Meals it suits'),
-  ingredients: z.array(Ingredient).max(100, 'must have at most 100 ingredients').default([]),
+  mealKinds: z.array(MealKind).min(1, sayLater('must name at least one meal')).describe('Meals it suits'),
+  ingredients: z.array(Ingredient).max(100, sayLater('must have at most 100 ingredients')).default([]),
   servings: z
-    .number('must be a number')
-    .positive('must be more than 0')
-    .max(1000, 'must be at most 1000')
+    .number(sayLater('must be a number'))
+    .positive(sayLater('must be more than 0'))
+    .max(1000, sayLater('must be at most 1000'))
     .describe('Servings that one cooking gives'),
   cookingYield: z
-    .number('must be a share')
-    .min(0.1, 'must be at least 10 %')
-    .max(5, 'must be at most 500 %')
+    .number(sayLater('must be a share'))
+    .min(0.1, sayLater('must be at least 10 %'))
+    .max(5, sayLater('must be at most 500 %'))
     .default(1)
     .describe('Weight when cooked over the weight that went into the pot: water lost or taken up'),
   fatDrainedG: weightG().default(0).describe('Fat poured or rinsed off in one cooking, g'),
   energyFactors: z.enum(ENERGY_FACTORS).default('eu').describe('Factors that energy is reckoned by'),
   bulkGPerMl: z
-    .number('must be a number')
-    .positive('must be more than 0')
-    .max(2, 'must be at most 2 g/ml')
+    .number(sayLater('must be a number'))
+    .positive(sayLater('must be more than 0'))
+    .max(2, sayLater('must be at most 2 g/ml'))
     .default(1)
     .describe('Weight of one millilitre of the cooked dish as it lies on a tray, g'),
   waterKind: WaterKind.default('boiling'),
@@ -149,21 +151,21 @@ export const Recipe = z.strictObject({
     .describe('Steep time at sea level, min; left out: usual for the way of drying'),
   stirAfterMin: minutes().optional().describe('When to stir while it steeps, min'),
   waterShare: z
-    .number('must be a share')
-    .min(0.1, 'must be at least 10 %')
-    .max(2, 'must be at most 200 %')
+    .number(sayLater('must be a share'))
+    .min(0.1, sayLater('must be at least 10 %'))
+    .max(2, sayLater('must be at most 200 %'))
     .optional()
     .describe('Water to add, of the water removed, before any note; left out: usual for the way of drying'),
   waterNotes: z
     .array(WaterNote)
-    .max(200, 'must be at most 200')
+    .max(200, sayLater('must be at most 200'))
     .default([])
     .describe('How the water turned out, oldest first'),
   note: z
     .string()
     .trim()
-    .max(5000, 'must be at most 5000 characters')
-    .regex(/^(?:[^\p{Cc}\p{Cs}]|[\t\n\r])*$/u, 'must be text without control characters')
+    .max(5000, sayLater('must be at most 5000 characters'))
+    .regex(/^(?:[^\p{Cc}\p{Cs}]|[\t\n\r])*$/u, sayLater('must be text without control characters'))
     .default('')
     .describe('How it is cooked'),
 });

@@ -1,3 +1,4 @@
+import { say } from '../../texts/say.ts';
 import { addDays } from './calendar.ts';
 import type { Body } from './body.ts';
 import type { Terrain, WalkingTimeMethod } from './route.ts';
@@ -124,7 +125,7 @@ export function resolveTrip(
   const firstMeal = orDefault('firstMeal', trip.firstMeal, TRIP_DEFAULTS.firstMeal);
   const lastMealDefault =
     trip.dayCount === 1 && firstMeal === 'dinner'
-      ? { value: 'dinner' as const, reason: 'the only day begins with dinner' }
+      ? { value: 'dinner' as const, reason: say('the only day begins with dinner') }
       : TRIP_DEFAULTS.lastMeal;
   const lastMeal = orDefault('lastMeal', trip.lastMeal, lastMealDefault);
   const party = trip.party.map((eater, index): ResolvedEater => ({

@@ -1,14 +1,15 @@
 import { z } from 'zod';
+import { say, sayLater } from '../../texts/say.ts';
 import { ShortText } from './words.ts';
 
 const AlongM = z
-  .number('must be a distance')
-  .min(0, 'must not be negative')
-  .max(5_000_000, 'must be at most 5000 km');
+  .number(sayLater('must be a distance'))
+  .min(0, sayLater('must not be negative'))
+  .max(5_000_000, sayLater('must be at most 5000 km'));
 const AltitudeM = z
-  .number('must be an altitude')
-  .min(-430, 'must be at least -430 m')
-  .max(8848, 'must be at most 8848 m');
+  .number(sayLater('must be an altitude'))
+  .min(-430, sayLater('must be at least -430 m'))
+  .max(8848, sayLater('must be at most 8848 m'));
 
 /** A point of the smoothed profile: how far along the route, and how high. */
 export const ProfilePoint = z.strictObject({ distanceM: AlongM, altitudeM: AltitudeM });
@@ -29,13 +30,13 @@ export const Route = z
     name: ShortText,
     profile: z
       .array(ProfilePoint)
-      .min(2, 'must have at least two points')
-      .max(4000, 'must have at most 4000 points'),
+      .min(2, sayLater('must have at least two points'))
+      .max(4000, sayLater('must have at most 4000 points')),
     altitudeKnown: z
       .boolean()
       .default(true)
       .describe('False where the track had no elevation, so that the profile is flat by want of knowledge'),
-    waypoints: z.array(RouteWaypoint).max(400, 'must have at most 400 waypoints').default([]),
+    waypoints: z.array(RouteWaypoint).max(400, sayLater('must have at most 400 waypoints')).default([]),
   })
   .superRefine((route, context) => {
     const fail = (path: (string | number)[], message: string) =>
@@ -43,16 +44,22 @@ export const Route = z
     route.profile.forEach((point, index) => {
       const before = route.profile[index - 1];
       if (before && point.distanceM <= before.distanceM)
-        fail(['profile', index, 'distanceM'], 'must lie further along the route than the point before it');
+        fail(
+          ['profile', index, 'distanceM'],
+          say('must lie further along the route than the point before it'),
+        );
     });
     const endM = route.profile.at(-1)?.distanceM ?? 0;
     const names = new Set<string>();
     route.waypoints.forEach(({ name, distanceM }, index) => {
       if (names.has(name))
-        fail(['waypoints', index, 'name'], `"${name}" is on the route twice; tell them apart`);
+        fail(['waypoints', index, 'name'], say('"{name}" is on the route twice; tell them apart', { name }));
       names.add(name);
       if (distanceM > endM)
-        fail(['waypoints', index, 'distanceM'], `lies beyond the end of the route, ${Math.round(endM)} m`);
+        fail(
+          ['waypoints', index, 'distanceM'],
+          say('lies beyond the end of the route, {end} m', { end: Math.round(endM) }),
+        );
     });
   });
 export type Route = z.infer<typeof Route>;

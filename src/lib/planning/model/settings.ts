@@ -1,20 +1,24 @@
 import { z } from 'zod';
+import { sayLater } from '../../texts/say.ts';
 import { Allergen } from './allergens.ts';
 import { Diet } from './diets.ts';
 import { Observation } from './observation.ts';
 import { FuelContainer } from './trip.ts';
 import { CalendarDate, FuelKind, MealKind, ShortText } from './words.ts';
 
-const Share = z.number('must be a share').min(0, 'must not be negative').max(1, 'must be at most 100 %');
+const Share = z
+  .number(sayLater('must be a share'))
+  .min(0, sayLater('must not be negative'))
+  .max(1, sayLater('must be at most 100 %'));
 
 /** Food that a shop sells anywhere, to fill what the shelf lacks. */
 export const Staple = z.strictObject({
   name: ShortText,
-  meals: z.array(MealKind).min(1, 'must name at least one meal'),
+  meals: z.array(MealKind).min(1, sayLater('must name at least one meal')),
   kcalPer100G: z
-    .number('must be a number of kcal')
-    .positive('must be more than 0')
-    .max(930, 'must be at most 930 kcal per 100 g, which is a little more than pure fat gives')
+    .number(sayLater('must be a number of kcal'))
+    .positive(sayLater('must be more than 0'))
+    .max(930, sayLater('must be at most 930 kcal per 100 g, which is a little more than pure fat gives'))
     .describe('Energy as bought, kcal per 100 g'),
   allergens: z.array(Allergen).default([]),
   diets: z.array(Diet).default([]),
@@ -109,42 +113,42 @@ export const StoveRun = z
     date: CalendarDate,
     fuel: FuelKind,
     grossBeforeG: z
-      .number('must be a weight')
-      .positive('must be more than 0')
-      .max(20_000, 'must be at most 20 kg')
+      .number(sayLater('must be a weight'))
+      .positive(sayLater('must be more than 0'))
+      .max(20_000, sayLater('must be at most 20 kg'))
       .describe('Canister or bottle before, g'),
     grossAfterG: z
-      .number('must be a weight')
-      .positive('must be more than 0')
-      .max(20_000, 'must be at most 20 kg')
+      .number(sayLater('must be a weight'))
+      .positive(sayLater('must be more than 0'))
+      .max(20_000, sayLater('must be at most 20 kg'))
       .describe('The same after, g'),
     waterMl: z
-      .number('must be a volume')
-      .min(50, 'must be at least 50 ml')
-      .max(20_000, 'must be at most 20 l')
+      .number(sayLater('must be a volume'))
+      .min(50, sayLater('must be at least 50 ml'))
+      .max(20_000, sayLater('must be at most 20 l'))
       .describe('Water brought to the boil, ml'),
     fromC: z
-      .number('must be a temperature')
-      .min(0, 'must be at least 0 °C')
-      .max(60, 'must be at most 60 °C')
+      .number(sayLater('must be a temperature'))
+      .min(0, sayLater('must be at least 0 °C'))
+      .max(60, sayLater('must be at most 60 °C'))
       .describe('Temperature of the water before, °C'),
     altitudeM: z
-      .number('must be an altitude')
-      .min(-430, 'must be at least -430 m')
-      .max(8848, 'must be at most 8848 m')
+      .number(sayLater('must be an altitude'))
+      .min(-430, sayLater('must be at least -430 m'))
+      .max(8848, sayLater('must be at most 8848 m'))
       .describe('Where it was boiled, m'),
   })
   .refine((run) => run.grossAfterG < run.grossBeforeG, {
     path: ['grossAfterG'],
-    message: 'must be less than before the boil, since fuel was burnt',
+    ...sayLater('must be less than before the boil, since fuel was burnt'),
   });
 export type StoveRun = z.infer<typeof StoveRun>;
 
 const points = (what: string) =>
   z
-    .number('must be a number of points')
-    .min(0, 'must not be negative')
-    .max(10_000, 'must be at most 10,000 points')
+    .number(sayLater('must be a number of points'))
+    .min(0, sayLater('must not be negative'))
+    .max(10_000, sayLater('must be at most 10,000 points'))
     .describe(what);
 
 /**
@@ -173,7 +177,7 @@ export const Settings = z.strictObject({
   unitSystem: z.enum(['metric', 'us']).default('metric').describe('Units shown: metric or US customary'),
   currency: z
     .string()
-    .regex(/^[A-Z]{3}$/, 'must be an ISO 4217 code such as EUR')
+    .regex(/^[A-Z]{3}$/, sayLater('must be an ISO 4217 code such as EUR'))
     .default('EUR')
     .describe('ISO 4217 code'),
   mealShares: z
@@ -181,28 +185,28 @@ export const Settings = z.strictObject({
     .default({ breakfast: 0.22, lunch: 0.22, snack: 0.16, dinner: 0.35, drink: 0.05 })
     .refine(
       (shares) => Math.abs(Object.values(shares).reduce((sum, share) => sum + share, 0) - 1) < 0.0005,
-      'must add up to 100 %',
+      sayLater('must add up to 100 %'),
     )
     .describe('Share of the energy of a full day that each meal brings'),
   maxRecipesPerMeal: z
-    .int('must be a whole number')
-    .min(1, 'must be at least 1')
-    .max(10, 'must be at most 10')
+    .int(sayLater('must be a whole number'))
+    .min(1, sayLater('must be at least 1'))
+    .max(10, sayLater('must be at most 10'))
     .default(3)
     .describe('Most different recipes at one meal'),
   repeatAfterDays: z
-    .int('must be a whole number of days')
-    .min(0, 'must not be negative')
-    .max(14, 'must be at most 14 days')
+    .int(sayLater('must be a whole number of days'))
+    .min(0, sayLater('must not be negative'))
+    .max(14, sayLater('must be at most 14 days'))
     .default(1)
     .describe('Days for which another recipe is preferred before the same one comes again'),
-  openFromShare: Share.min(0.05, 'must be at least 5 %')
+  openFromShare: Share.min(0.05, sayLater('must be at least 5 %'))
     .default(0.65)
     .describe('A pouch is opened when at least this share of it is needed'),
   eatUpToShare: z
     .number()
-    .min(1, 'must be at least 100 %')
-    .max(3, 'must be at most 300 %')
+    .min(1, sayLater('must be at least 100 %'))
+    .max(3, sayLater('must be at most 300 %'))
     .default(1.2)
     .describe(
       "Most that an eater eats in a day, as a multiple of the day's target; what is opened above it is left over",
@@ -211,28 +215,28 @@ export const Settings = z.strictObject({
     'Least that a meal should bring, as a share of what is planned for it',
   ),
   proteinFloorG: z
-    .number('must be a number of grams')
-    .min(0, 'must not be negative')
-    .max(100, 'must be at most 100 g')
+    .number(sayLater('must be a number of grams'))
+    .min(0, sayLater('must not be negative'))
+    .max(100, sayLater('must be at most 100 g'))
     .default(20)
     .describe('Least protein in the food opened on a day, g per 1000 kcal, where it is known'),
   menuCosts: MenuCosts.prefault({}),
   waterAtRestMl: z
-    .number('must be a volume')
-    .min(1000, 'must be at least 1000 ml')
-    .max(8000, 'must be at most 8000 ml')
+    .number(sayLater('must be a volume'))
+    .min(1000, sayLater('must be at least 1000 ml'))
+    .max(8000, sayLater('must be at most 8000 ml'))
     .default(2250)
     .describe('Water of a day at rest, ml per eater, the water in the food included'),
   drinkPerWalkingHourMl: z
-    .number('must be a volume')
-    .min(0, 'must not be negative')
-    .max(1400, 'must be at most 1400 ml')
+    .number(sayLater('must be a volume'))
+    .min(0, sayLater('must not be negative'))
+    .max(1400, sayLater('must be at most 1400 ml'))
     .default(400)
     .describe('Least drinking water for each hour of walking, ml per eater; heat and hard work raise it'),
   hotWaterC: z
     .number()
-    .min(40, 'must be at least 40 °C')
-    .max(95, 'must be at most 95 °C')
+    .min(40, sayLater('must be at least 40 °C'))
+    .max(95, sayLater('must be at most 95 °C'))
     .default(70)
     .describe('Temperature that "hot" water is heated to, °C'),
   insulatedSteep: z.boolean().default(false).describe('Pouches steep in an insulating cover'),
@@ -243,15 +247,15 @@ export const Settings = z.strictObject({
     .describe('Measured boils: the stove weighed before and after'),
   learned: z
     .array(Observation)
-    .max(2000, 'must be at most 2000')
+    .max(2000, sayLater('must be at most 2000'))
     .default([])
     .describe('What finished trips taught: appetites, fuel burnt, hours walked'),
   fuelContainers: z
     .array(FuelContainer)
-    .min(1, 'must list at least one size')
-    .max(60, 'must list at most 60 sizes')
+    .min(1, sayLater('must list at least one size'))
+    .max(60, sayLater('must list at most 60 sizes'))
     .default(USUAL_CONTAINERS),
-  staples: z.array(Staple).max(200, 'must list at most 200 foods').default(USUAL_STAPLES),
+  staples: z.array(Staple).max(200, sayLater('must list at most 200 foods')).default(USUAL_STAPLES),
 });
 export type Settings = z.infer<typeof Settings>;
 

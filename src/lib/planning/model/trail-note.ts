@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { text, type Text } from '../../texts/say.ts';
+import { say, sayLater, text, type Text } from '../../texts/say.ts';
 import { LotCode } from './pouch-lot.ts';
 
 /** What became of pouches on the trail: opened and eaten, so much of what was opened thrown away, or carried home unopened. */
@@ -17,32 +17,33 @@ export const MOST_TRAIL_NOTES = 500;
 /** One thing noted on the trail, often without a network; its id lets it be sent again without counting twice. */
 export const TrailNote = z
   .strictObject({
-    id: z.uuid('must be a UUID').describe('Made where the note was taken'),
+    id: z.uuid(sayLater('must be a UUID')).describe('Made where the note was taken'),
     at: z.iso
-      .datetime({ offset: true, message: 'must be an instant such as 2026-07-04T18:30:00Z' })
+      .datetime({ offset: true, ...sayLater('must be an instant such as 2026-07-04T18:30:00Z') })
       .describe('When it was noted'),
     kind: z.enum(TRAIL_NOTE_KINDS),
     code: LotCode,
     pouches: z
-      .int('must be a whole number')
-      .min(0, 'must not be negative')
-      .max(1000, 'must be at most 1000')
+      .int(sayLater('must be a whole number'))
+      .min(0, sayLater('must not be negative'))
+      .max(1000, sayLater('must be at most 1000'))
       .default(0)
       .describe('Pouches eaten or brought home; of what is left over, the pouches it comes from'),
     servings: z
-      .number('must be a number')
-      .positive('must be more than 0')
-      .max(1000, 'must be at most 1000')
+      .number(sayLater('must be a number'))
+      .positive(sayLater('must be more than 0'))
+      .max(1000, sayLater('must be at most 1000'))
       .optional()
       .describe('Servings left over'),
-    text: z.string().trim().max(500, 'must be at most 500 characters').default(''),
+    text: z.string().trim().max(500, sayLater('must be at most 500 characters')).default(''),
   })
   .superRefine(({ kind, pouches, servings }, context) => {
     const missing = (path: string, message: string) =>
       context.addIssue({ code: 'custom', path: [path], message });
     if (kind === 'left over' && servings === undefined)
-      missing('servings', 'is missing; say how many servings were left over');
-    if (kind !== 'left over' && pouches === 0) missing('pouches', 'must be at least 1');
+      missing('servings', say('is missing; say how many servings were left over'));
+    if (kind !== 'left over' && pouches === 0)
+      missing('pouches', say('must be at least {least}', { least: 1 }));
   });
 export type TrailNote = z.infer<typeof TrailNote>;
 
@@ -50,7 +51,10 @@ export type TrailNote = z.infer<typeof TrailNote>;
 export const TrailNotesRequest = z.strictObject({
   notes: z
     .array(TrailNote)
-    .max(MOST_TRAIL_NOTES, `must be at most ${MOST_TRAIL_NOTES} notes; send the others after these`),
+    .max(
+      MOST_TRAIL_NOTES,
+      sayLater('must be at most {most} notes; send the others after these', { most: MOST_TRAIL_NOTES }),
+    ),
 });
 
 /** What became of one note that was sent. `known` ones arrived before and changed nothing now. */

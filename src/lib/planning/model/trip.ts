@@ -1,19 +1,20 @@
 import { z } from 'zod';
+import { say, sayLater } from '../../texts/say.ts';
 import { Allergen } from './allergens.ts';
 import { Body } from './body.ts';
 import { Diet } from './diets.ts';
 import { LotCode } from './pouch-lot.ts';
 import { Route, Terrain, WalkingTimeMethod } from './route.ts';
-import { CalendarDate, FuelKind, MainMeal, MealKind, ShortText } from './words.ts';
+import { CalendarDate, FuelKind, MainMeal, MEAL_WORDS, MealKind, ShortText } from './words.ts';
 
 const DailyEnergyKcal = z
-  .number('must be a number of kcal')
-  .min(500, 'must be at least 500 kcal a day')
-  .max(12_000, 'must be at most 12000 kcal a day');
+  .number(sayLater('must be a number of kcal'))
+  .min(500, sayLater('must be at least 500 kcal a day'))
+  .max(12_000, sayLater('must be at most 12000 kcal a day'));
 const LoadG = z
-  .number('must be a weight')
-  .nonnegative('must not be negative')
-  .max(80_000, 'must be at most 80 kg');
+  .number(sayLater('must be a weight'))
+  .nonnegative(sayLater('must not be negative'))
+  .max(80_000, sayLater('must be at most 80 kg'));
 
 /** One person of the party. What is left out takes the default of `trip-defaults.ts`. */
 export const Eater = z.strictObject({
@@ -30,9 +31,9 @@ export const Eater = z.strictObject({
   maxLoadG: LoadG.optional().describe('The most this eater may carry, g'),
   baseLoadG: LoadG.optional().describe('Pack without food, fuel and water, g'),
   waterCapacityMl: z
-    .number('must be a volume')
-    .nonnegative('must not be negative')
-    .max(40_000, 'must be at most 40 l')
+    .number(sayLater('must be a volume'))
+    .nonnegative(sayLater('must not be negative'))
+    .max(40_000, sayLater('must be at most 40 l'))
     .optional()
     .describe('What the water bottles and bags of this eater hold together, ml'),
 });
@@ -41,27 +42,27 @@ export type Eater = z.infer<typeof Eater>;
 /** Conditions of one day of the trip, from waking up to falling asleep at that evening's camp. */
 export const DayConditions = z.strictObject({
   walkingH: z
-    .number('must be a number of hours')
-    .min(0, 'must not be negative')
-    .max(20, 'must be at most 20 hours')
+    .number(sayLater('must be a number of hours'))
+    .min(0, sayLater('must not be negative'))
+    .max(20, sayLater('must be at most 20 hours'))
     .optional()
     .describe('Walking time with rests, h; left out: from the route or the leg'),
   distanceM: z
-    .number('must be a distance')
-    .min(0, 'must not be negative')
-    .max(150_000, 'must be at most 150 km a day')
+    .number(sayLater('must be a distance'))
+    .min(0, sayLater('must not be negative'))
+    .max(150_000, sayLater('must be at most 150 km a day'))
     .optional()
     .describe('Length of the leg where there is no route, m'),
   climbM: z
-    .number('must be a height')
-    .min(0, 'must not be negative')
-    .max(9000, 'must be at most 9000 m a day')
+    .number(sayLater('must be a height'))
+    .min(0, sayLater('must not be negative'))
+    .max(9000, sayLater('must be at most 9000 m a day'))
     .optional()
     .describe('Climb of the leg, m'),
   descentM: z
-    .number('must be a height')
-    .min(0, 'must not be negative')
-    .max(9000, 'must be at most 9000 m a day')
+    .number(sayLater('must be a height'))
+    .min(0, sayLater('must not be negative'))
+    .max(9000, sayLater('must be at most 9000 m a day'))
     .optional()
     .describe('Descent of the leg, m'),
   endsAt: ShortText.optional().describe(
@@ -69,28 +70,28 @@ export const DayConditions = z.strictObject({
   ),
   terrain: Terrain.optional().describe('Ground underfoot'),
   campAltitudeM: z
-    .number('must be an altitude')
-    .min(-430, 'must be at least -430 m')
-    .max(8848, 'must be at most 8848 m')
+    .number(sayLater('must be an altitude'))
+    .min(-430, sayLater('must be at least -430 m'))
+    .max(8848, sayLater('must be at most 8848 m'))
     .optional()
     .describe("Altitude of the day's highest stove stop, m; left out: from the route"),
   airTemperatureC: z
-    .number('must be a temperature')
-    .min(-50, 'must be at least -50 °C')
-    .max(55, 'must be at most 55 °C')
+    .number(sayLater('must be a temperature'))
+    .min(-50, sayLater('must be at least -50 °C'))
+    .max(55, sayLater('must be at most 55 °C'))
     .optional()
     .describe('Air temperature at midday, °C'),
   humidityShare: z
-    .number('must be a share')
-    .min(0, 'must not be negative')
-    .max(1, 'must be at most 100 %')
+    .number(sayLater('must be a share'))
+    .min(0, sayLater('must not be negative'))
+    .max(1, sayLater('must be at most 100 %'))
     .optional()
     .describe('Relative humidity at midday, 0 to 1'),
   wind: z.enum(['calm', 'breezy', 'windy']).optional().describe('Wind at the stove, behind its shield'),
   waterTemperatureC: z
-    .number('must be a temperature')
-    .min(-40, 'must be at least -40 °C')
-    .max(60, 'must be at most 60 °C')
+    .number(sayLater('must be a temperature'))
+    .min(-40, sayLater('must be at least -40 °C'))
+    .max(60, sayLater('must be at most 60 °C'))
     .optional()
     .describe('Temperature of the water before it is heated, °C; below 0 it is ice or snow'),
   campWater: z
@@ -98,9 +99,9 @@ export const DayConditions = z.strictObject({
     .optional()
     .describe('At the camp of this night: a water source, none (dry camp), or snow to melt'),
   waterEveryH: z
-    .number('must be a number of hours')
-    .min(0.25, 'must be at least a quarter of an hour')
-    .max(48, 'must be at most 48 hours')
+    .number(sayLater('must be a number of hours'))
+    .min(0.25, sayLater('must be at least a quarter of an hour'))
+    .max(48, sayLater('must be at most 48 hours'))
     .optional()
     .describe('Walking time between water sources on the way, h; not used where the route has sources'),
 });
@@ -110,14 +111,14 @@ export const FuelContainer = z.strictObject({
   label: ShortText.describe('What it is called on the packing list'),
   fuel: FuelKind,
   netG: z
-    .number('must be a weight')
-    .min(1, 'must be at least 1 g')
-    .max(10_000, 'must be at most 10000 g')
+    .number(sayLater('must be a weight'))
+    .min(1, sayLater('must be at least 1 g'))
+    .max(10_000, sayLater('must be at most 10000 g'))
     .describe('Fuel in it when full, g'),
   tareG: z
-    .number('must be a weight')
-    .nonnegative('must not be negative')
-    .max(5_000, 'must be at most 5000 g')
+    .number(sayLater('must be a weight'))
+    .nonnegative(sayLater('must not be negative'))
+    .max(5_000, sayLater('must be at most 5000 g'))
     .describe('Weight of the empty canister or bottle, g'),
 });
 export type FuelContainer = z.infer<typeof FuelContainer>;
@@ -128,46 +129,46 @@ export const StartedContainer = z
     label: ShortText.describe('Which one it is'),
     fuel: FuelKind,
     grossG: z
-      .number('must be a weight')
-      .nonnegative('must not be negative')
-      .max(15_000, 'must be at most 15 kg')
+      .number(sayLater('must be a weight'))
+      .nonnegative(sayLater('must not be negative'))
+      .max(15_000, sayLater('must be at most 15 kg'))
       .describe('Weight on the scale, g'),
     tareG: z
-      .number('must be a weight')
-      .nonnegative('must not be negative')
-      .max(5_000, 'must be at most 5 kg')
+      .number(sayLater('must be a weight'))
+      .nonnegative(sayLater('must not be negative'))
+      .max(5_000, sayLater('must be at most 5 kg'))
       .describe('Weight when empty, g'),
   })
   .refine((container) => container.grossG >= container.tareG, {
     path: ['grossG'],
-    message: 'is less than the container weighs when empty; weigh again, or correct the empty weight',
+    ...sayLater('is less than the container weighs when empty; weigh again, or correct the empty weight'),
   });
 export type StartedContainer = z.infer<typeof StartedContainer>;
 
 export const Stove = z.strictObject({
   fuel: FuelKind.optional().describe('Fuel it burns'),
   efficiency: z
-    .number('must be a share')
-    .min(0.05, 'must be at least 5 %')
-    .max(0.95, 'must be at most 95 %')
+    .number(sayLater('must be a share'))
+    .min(0.05, sayLater('must be at least 5 %'))
+    .max(0.95, sayLater('must be at most 95 %'))
     .optional()
     .describe('Share of the heat of the fuel that ends up in the water'),
   reserve: z
-    .number('must be a share')
-    .min(0, 'must not be negative')
-    .max(3, 'must be at most 300 %')
+    .number(sayLater('must be a share'))
+    .min(0, sayLater('must not be negative'))
+    .max(3, sayLater('must be at most 300 %'))
     .optional()
     .describe('Fuel taken above the need, as a share of the need'),
   potG: z
-    .number('must be a weight')
-    .nonnegative('must not be negative')
-    .max(5000, 'must be at most 5 kg')
+    .number(sayLater('must be a weight'))
+    .nonnegative(sayLater('must not be negative'))
+    .max(5000, sayLater('must be at most 5 kg'))
     .optional()
     .describe('Weight of the pot and lid that is heated each time, g'),
   potMl: z
-    .number('must be a volume')
-    .min(100, 'must be at least 0.1 l')
-    .max(20_000, 'must be at most 20 l')
+    .number(sayLater('must be a volume'))
+    .min(100, sayLater('must be at least 0.1 l'))
+    .max(20_000, sayLater('must be at most 20 l'))
     .optional()
     .describe('Water boiled at a time, ml'),
   started: z
@@ -181,8 +182,8 @@ export type Stove = z.infer<typeof Stove>;
 export const OpenedLot = z.strictObject({
   code: LotCode,
   pouches: z
-    .int('must be a whole number')
-    .positive('must be at least 1')
+    .int(sayLater('must be a whole number'))
+    .positive(sayLater('must be at least 1'))
     .max(1000)
     .describe('Pouches opened'),
   why: z
@@ -195,7 +196,7 @@ export type OpenedLot = z.infer<typeof OpenedLot>;
 
 /** One meal of the menu as it was chosen, by the planner or by hand. */
 export const ChosenMeal = z.strictObject({
-  day: z.int().min(1, 'must be at least 1').describe('Day of the trip, from 1'),
+  day: z.int().min(1, sayLater('must be at least 1')).describe('Day of the trip, from 1'),
   meal: MealKind,
   locked: z.boolean().default(false).describe('Kept as it is when the menu is planned again'),
   byHand: z.boolean().default(false).describe('Changed by hand since it was planned'),
@@ -207,9 +208,14 @@ const TripFields = z.strictObject({
   name: ShortText.describe('Name of the trip'),
   startDate: CalendarDate.describe('Date of day 1'),
   dayCount: z
-    .int('must be a whole number of days')
-    .min(1, 'must be at least 1 day')
-    .max(90, 'must be at most 90 days; plan a longer journey as several trips with a resupply between them')
+    .int(sayLater('must be a whole number of days'))
+    .min(1, sayLater('must be at least 1 day'))
+    .max(
+      90,
+      sayLater(
+        'must be at most 90 days; plan a longer journey as several trips with a resupply between them',
+      ),
+    )
     .describe('Number of days'),
   firstMeal: MainMeal.optional().describe('First meal of the first day'),
   lastMeal: MainMeal.optional().describe('Last meal of the last day'),
@@ -221,9 +227,9 @@ const TripFields = z.strictObject({
     .optional()
     .describe('Point of the range of each estimated need that the plan is made for'),
   deficitShare: z
-    .number('must be a share')
-    .min(0, 'must not be negative')
-    .max(0.4, 'must be at most 40 %')
+    .number(sayLater('must be a share'))
+    .min(0, sayLater('must not be negative'))
+    .max(0.4, sayLater('must be at most 40 %'))
     .optional()
     .describe('Planned energy deficit, as a share of the need; never applied to minors'),
   treatment: z
@@ -235,23 +241,23 @@ const TripFields = z.strictObject({
     .strictObject({
       method: WalkingTimeMethod.optional().describe('How walking time is reckoned'),
       partyFactor: z
-        .number('must be a factor')
-        .min(0.3, 'must be at least 0.3')
-        .max(4, 'must be at most 4')
+        .number(sayLater('must be a factor'))
+        .min(0.3, sayLater('must be at least 0.3'))
+        .max(4, sayLater('must be at most 4'))
         .optional()
         .describe('Time of this party over the time of the method'),
       restShare: z
-        .number('must be a share')
-        .min(0, 'must not be negative')
-        .max(2, 'must be at most 200 %')
+        .number(sayLater('must be a share'))
+        .min(0, sayLater('must not be negative'))
+        .max(2, sayLater('must be at most 200 %'))
         .optional()
         .describe('Rests, as a share of the time on the move'),
     })
     .default({}),
   party: z
     .array(Eater)
-    .min(1, 'must have at least one eater')
-    .max(40, 'must have at most 40 eaters')
+    .min(1, sayLater('must have at least one eater'))
+    .max(40, sayLater('must have at most 40 eaters'))
     .describe('Who eats and carries'),
   days: z
     .array(DayConditions)
@@ -271,15 +277,15 @@ const LAST_DAY_WITHIN_M = 200;
 
 /** A trip as a person enters it. */
 export const Trip = TripFields.superRefine((trip, context) => {
-  const fail = (path: (string | number)[], message: string) =>
-    context.addIssue({ code: 'custom', path, message });
+  const fail = (path: (string | number)[], message: string, params?: { missing: true }) =>
+    context.addIssue({ code: 'custom', path, message, ...(params && { params }) });
 
   const names = new Set<string>();
   trip.party.forEach(({ name }, index) => {
     if (names.has(name))
       fail(
         ['party', index, 'name'],
-        `"${name}" is in the party twice; tell them apart, for instance by an initial`,
+        say('"{name}" is in the party twice; tell them apart, for instance by an initial', { name }),
       );
     names.add(name);
   });
@@ -287,7 +293,10 @@ export const Trip = TripFields.superRefine((trip, context) => {
   if (trip.days.length > trip.dayCount)
     fail(
       ['days'],
-      `holds ${trip.days.length} days, but the trip has only ${trip.dayCount}; remove some or raise the number of days`,
+      say('holds {days} days, but the trip has only {most}; remove some or raise the number of days', {
+        days: trip.days.length,
+        most: trip.dayCount,
+      }),
     );
 
   if (
@@ -296,16 +305,26 @@ export const Trip = TripFields.superRefine((trip, context) => {
     trip.lastMeal &&
     MainMeal.options.indexOf(trip.firstMeal) > MainMeal.options.indexOf(trip.lastMeal)
   )
-    fail(['lastMeal'], `is ${trip.lastMeal}, before the first meal, ${trip.firstMeal}, of the same day`);
+    fail(
+      ['lastMeal'],
+      say('is {last}, before the first meal, {first}, of the same day', {
+        last: say(MEAL_WORDS[trip.lastMeal]),
+        first: say(MEAL_WORDS[trip.firstMeal]),
+      }),
+    );
 
   trip.days.forEach(({ distanceM, climbM, descentM }, index) => {
     const heightM = (climbM ?? 0) + (descentM ?? 0);
     if (heightM > 0 && distanceM === undefined && !trip.route)
-      fail(['days', index, 'distanceM'], 'is missing; climb and descent need the length of the leg');
+      fail(['days', index, 'distanceM'], say('is missing; climb and descent need the length of the leg'), {
+        missing: true,
+      });
     else if (distanceM !== undefined && heightM > distanceM)
       fail(
         ['days', index, 'climbM'],
-        'and descent together are steeper than 45° on the whole; check the distance, the climb and the descent',
+        say(
+          'and descent together are steeper than 45° on the whole; check the distance, the climb and the descent',
+        ),
       );
   });
 
@@ -314,16 +333,21 @@ export const Trip = TripFields.superRefine((trip, context) => {
   trip.days.forEach(({ endsAt }, index) => {
     if (endsAt === undefined) return;
     const waypoint = trip.route?.waypoints.find((other) => other.name === endsAt);
-    if (!waypoint) fail(['days', index, 'endsAt'], `"${endsAt}" is no waypoint of the route`);
+    if (!waypoint)
+      fail(['days', index, 'endsAt'], say('"{place}" is no waypoint of the route', { place: endsAt }));
     else if (waypoint.distanceM < endM)
       fail(
         ['days', index, 'endsAt'],
-        `"${endsAt}" lies before the end of an earlier day; order the days along the route`,
+        say('"{place}" lies before the end of an earlier day; order the days along the route', {
+          place: endsAt,
+        }),
       );
     else if (index === trip.dayCount - 1 && routeEndM - waypoint.distanceM > LAST_DAY_WITHIN_M)
       fail(
         ['days', index, 'endsAt'],
-        `"${endsAt}" is not the end of the route, where the last day ends; leave it open, or add a day`,
+        say('"{place}" is not the end of the route, where the last day ends; leave it open, or add a day', {
+          place: endsAt,
+        }),
       );
     else endM = waypoint.distanceM;
   });
@@ -331,16 +355,23 @@ export const Trip = TripFields.superRefine((trip, context) => {
   const meals = new Set<string>();
   trip.menu.forEach(({ day, meal, opened }, index) => {
     if (day > trip.dayCount)
-      fail(['menu', index, 'day'], `is day ${day}, but the trip has only ${trip.dayCount} days`);
+      fail(
+        ['menu', index, 'day'],
+        say('is day {day}, but the trip has only {most} days', { day, most: trip.dayCount }),
+      );
     const key = `${day} ${meal}`;
-    if (meals.has(key)) fail(['menu', index], `lists the ${meal} of day ${day} a second time`);
+    if (meals.has(key))
+      fail(
+        ['menu', index],
+        say('lists the {meal} of day {day} a second time', { meal: say(MEAL_WORDS[meal]), day }),
+      );
     meals.add(key);
     const codes = new Set<string>();
     opened.forEach(({ code }, position) => {
       if (codes.has(code))
         fail(
           ['menu', index, 'opened', position, 'code'],
-          `lists "${code}" twice at one meal; add up the pouches`,
+          say('lists "{code}" twice at one meal; add up the pouches', { code }),
         );
       codes.add(code);
     });

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { text, type Text } from '../../texts/say.ts';
+import { sayLater, text, type Text } from '../../texts/say.ts';
 
 /** The meals of a day, in the order in which they are eaten. */
 export const MEAL_KINDS = ['breakfast', 'lunch', 'snack', 'dinner', 'drink'] as const;
@@ -36,12 +36,12 @@ export const FuelKind = z.enum(FUEL_KINDS);
 export type FuelKind = z.infer<typeof FuelKind>;
 
 /** An ISO 8601 calendar date, `2026-11-25`. */
-export const CalendarDate = z.iso.date('must be a date such as 2026-07-04');
+export const CalendarDate = z.iso.date(sayLater('must be a date such as 2026-07-04'));
 
 /** A name that a person typed: trimmed, one line, not empty. */
 export const ShortText = z
   .string()
   .trim()
-  .min(1, 'must not be empty')
-  .max(120, 'must be at most 120 characters')
-  .regex(/^[^\p{Cc}\p{Cs}]*$/u, 'must be a single line');
+  .min(1, sayLater('must not be empty'))
+  .max(120, sayLater('must be at most 120 characters'))
+  .regex(/^[^\p{Cc}\p{Cs}]*$/u, sayLater('must be a single line'));

@@ -37,6 +37,18 @@ export function unitOf(quantity: Quantity, system: UnitSystem): Unit {
   return SHOWN[quantity][system].unit;
 }
 
+/** @returns a number with all its digits, as it was entered. */
+export const shownExactly = (value: number): string =>
+  sayNumber(value, { maximumFractionDigits: 10, useGrouping: false });
+
+/** @returns a number with so many decimals, without groups. */
+export const shownFixed = (value: number, digits: number): string =>
+  sayNumber(value, {
+    minimumFractionDigits: digits,
+    maximumFractionDigits: digits,
+    useGrouping: false,
+  });
+
 /** @returns a value of the core as the number a person reads, with no more digits than it deserves. */
 export function shownNumber(value: number, quantity: Quantity, system: UnitSystem): string {
   const { unit, digits } = SHOWN[quantity][system];

@@ -22,7 +22,8 @@ const PlanRequest = z.strictObject({
   search: z.enum(['none', ...EFFORTS]).default('none'),
 });
 
-const refusal = (problems: readonly Problem[]) => json({ problems }, { status: 400 });
+const refusal = (problems: readonly Problem[]) =>
+  json({ problems: problems.map(({ field, message }) => ({ field, message })) }, { status: 400 });
 
 /**
  * `POST /api/plan` with JSON `{ trip, stock?, settings?, search? }`, as docs/schema describes them, answers with the TripPlan.

@@ -8,7 +8,8 @@ import type { RequestHandler } from './$types';
 /** 500 notes with their longest texts in four-byte characters take some 1.5 MB. */
 const LARGEST_BODY_BYTES = 2_000_000;
 
-const refusal = (problems: readonly Problem[]) => json({ problems }, { status: 400 });
+const refusal = (problems: readonly Problem[]) =>
+  json({ problems: problems.map(({ field, message }) => ({ field, message })) }, { status: 400 });
 
 /** The notes of the trip in the order of arrival: `{ notes }`, with what became of each. */
 export const GET: RequestHandler = async ({ locals, params }) =>
