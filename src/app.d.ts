@@ -1,11 +1,17 @@
+import type { ReadLink } from '$lib/server/access/read-link-repository';
+import type { Session } from '$lib/server/access/session-repository';
 import type { App as Ridgelarder } from '$lib/server/app';
 
 declare global {
   namespace App {
     interface Locals {
       app: Ridgelarder;
-      /** The request came in where pages can only be read. */
+      /** Whoever asks can only read: at the address for readers, by a link, or without having signed in. */
       readsOnly: boolean;
+      /** The device is signed in. */
+      session?: Session | undefined;
+      /** The link that whoever asks came by. */
+      link?: ReadLink | undefined;
     }
   }
 }

@@ -1,18 +1,16 @@
-import { error, type Handle, type HandleServerError } from '@sveltejs/kit';
+import type { Handle, HandleServerError } from '@sveltejs/kit';
+import { admit } from '$lib/server/access/admit';
 import { app, closeApp } from '$lib/server/app';
 import { UserError } from '$lib/server/errors';
 import { LANGUAGE_COOKIE, languageOf, speaking } from '$lib/server/language-of-request';
-import { READING_HEADER } from '$lib/server/reading';
 import { toHttpError } from '$lib/server/to-http-error';
 import { say } from '$lib/texts/say';
 
 export const handle: Handle = ({ event, resolve }) => {
   const language = languageOf(event.request, event.cookies.get(LANGUAGE_COOKIE));
   return speaking(language, async () => {
-    event.locals.readsOnly = event.request.headers.has(READING_HEADER);
-    if (event.locals.readsOnly && !['GET', 'HEAD'].includes(event.request.method))
-      error(403, say('From this address, pages can be read and nothing else.'));
     event.locals.app = await app().catch(toHttpError);
+    await admit(event).catch(toHttpError);
     return resolve(event, {
       transformPageChunk: ({ html }) => html.replace('<html lang="en">', `<html lang="${language}">`),
     });

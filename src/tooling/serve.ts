@@ -1,21 +1,43 @@
-import {
-  createServer,
-  type IncomingMessage,
-  type RequestListener,
-  type Server,
-  type ServerResponse,
-} from 'node:http';
+import { createServer, type RequestListener, type Server } from 'node:http';
+import { isIP } from 'node:net';
+import { networkInterfaces } from 'node:os';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
+import {
+  hostOf,
+  isLocalhost,
+  isLoopbackAddress,
+  originAsked,
+  type KnownNames,
+} from '../lib/server/access/own-origin.ts';
+import { SET_IT } from '../lib/server/access/passphrase.ts';
+import { securityHeaders } from '../lib/server/access/response-headers.ts';
+import { NEEDS_PASSPHRASE, PUBLIC_ORIGIN } from '../lib/server/reading.ts';
 import { forReaders, problemWithAddress } from './readers.ts';
 import { ROOT } from './run.ts';
 
-const HOST = '127.0.0.1';
+/** Where only this machine reaches the program. */
+const LOOPBACK = '127.0.0.1';
+/** Every address of the machine: what arrives at any of them is heard. */
+const EVERYWHERE = ['0.0.0.0', '::'];
+/** Tells the app whether it was asked over TLS, by a proxy in front. */
+const PROTOCOL_HEADER = 'x-ridgelarder-protocol';
 /** Ports tried, one after the other, when the wanted one is taken. */
 const PORTS_TRIED = 20;
 const LARGEST_UPLOAD = '80M';
 /** Requests that still run this long after the stop are cut off. */
 const PATIENCE_MS = 5000;
+
+export type Wanted = {
+  /** The port to listen on; where it is taken, the next free one; 0 for any. */
+  readonly port: number;
+  /** The address to listen on; left out, only this machine is heard. */
+  readonly address?: string | undefined;
+  /** An IPv4 address of this machine at which phones can read. */
+  readonly readersAt?: string | undefined;
+  /** Whether a passphrase is set; beyond this machine nothing is served without. */
+  readonly hasPassphrase: boolean;
+} & KnownNames;
 
 export type Running = {
   readonly origin: string;
@@ -28,14 +50,16 @@ export type Running = {
 /** @returns whether the server now listens on `port`; `false` where another program has it. */
 function listen(server: Server, port: number, host: string): Promise<boolean> {
   return new Promise((resolve, reject) => {
-    server.once('error', (error: NodeJS.ErrnoException) =>
-      error.code === 'EADDRINUSE' ? resolve(false) : reject(error),
-    );
+    server.once('error', (error: NodeJS.ErrnoException) => {
+      if (error.code === 'EADDRINUSE') resolve(false);
+      else if (error.code === 'EADDRNOTAVAIL') reject(new Error(`${host} is no address of this machine.`));
+      else reject(error);
+    });
     server.listen(port, host, () => resolve(true));
   });
 }
 
-async function listenOnFree(server: Server, wanted: number, host = HOST): Promise<number> {
+async function listenOnFree(server: Server, wanted: number, host: string): Promise<number> {
   for (let port = wanted; port < wanted + PORTS_TRIED; port++) {
     if (await listen(server, port, host)) {
       const address = server.address();
@@ -45,51 +69,77 @@ async function listenOnFree(server: Server, wanted: number, host = HOST): Promis
   throw new Error(`Ports ${wanted} to ${wanted + PORTS_TRIED - 1} are all taken. Set PORT to a free one.`);
 }
 
-/**
- * @param origin what RIDGELARDER_ORIGIN says
- * @returns what is wrong with it, for the user; `undefined` where it is the origin of a page that came over TLS
- */
-function problemWithOrigin(origin: string): string | undefined {
-  const url = URL.parse(origin);
-  if (url?.protocol === 'https:' && url.origin === origin) return undefined;
-  return `RIDGELARDER_ORIGIN is "${origin}", which is not where a proxy with TLS can be found. Set it to https:// and a name, such as https://larder.home.arpa, without a slash at the end, or leave it out.`;
+/** @returns what is wrong with what is wanted, for the user; `undefined` where it can be tried */
+export function problemWith({
+  address = LOOPBACK,
+  readersAt,
+  names,
+  behind,
+  hasPassphrase,
+}: Wanted): string | undefined {
+  if (isIP(address) === 0)
+    return `RIDGELARDER_HOST is "${address}", which is no address. Set it to an address of this machine such as 192.168.1.20, to 0.0.0.0 for all of them, or leave it out.`;
+  if (behind !== undefined && !isTlsOrigin(behind))
+    return `RIDGELARDER_ORIGIN is "${behind}", which is not where a proxy with TLS can be found. Set it to https:// and a name, such as https://larder.home.arpa, without a slash at the end, or leave it out.`;
+  const odd = names.find((name) => URL.parse(`http://${name}`)?.host !== name);
+  if (odd !== undefined)
+    return `RIDGELARDER_NAMES holds "${odd}", which is no name of a computer. Set it to names with commas between them, such as larder.local,pantry.home.arpa, or leave it out.`;
+  if (!isLoopbackAddress(address) && !hasPassphrase)
+    return `RIDGELARDER_HOST is ${address}, so that others in the network could change everything here, and no passphrase is set. Set one first:\n\n    ${SET_IT}\n\nThen start again; or leave RIDGELARDER_HOST out.`;
+  return readersAt === undefined ? undefined : problemWithAddress(readersAt);
 }
 
+const isTlsOrigin = (origin: string): boolean => {
+  const url = URL.parse(origin);
+  return url?.protocol === 'https:' && url.origin === origin;
+};
+
 /**
- * Only requests addressed to our own origin reach the app: a page opened under another name of this machine could not
- * post its forms (its origin would differ), and a foreign name that resolves to this machine has no business here.
+ * Only requests addressed to one of our own names reach the app, and each is told under which: a foreign name that leads to this machine
+ * has no business here. Every response bears the headers that keep other sites out.
  *
- * @param behind the origin of the proxy in front, if there is one; to the app, what is asked of us directly was asked there
+ * @param at the origin to name to whoever asked for another
  */
-function atOwnAddress(origin: string, behind: string | undefined, handler: RequestListener): RequestListener {
-  const { host } = new URL(origin);
-  const hosts = behind === undefined ? [host] : [host, new URL(behind).host];
-  return (request: IncomingMessage, response: ServerResponse) => {
-    if (behind !== undefined && request.headers.origin === origin) request.headers.origin = behind;
-    if (request.headers.host !== undefined && hosts.includes(request.headers.host))
-      return handler(request, response);
-    if (request.headers.host?.startsWith('localhost'))
-      response.writeHead(307, { location: origin + request.url }).end();
-    else response.writeHead(421, { 'content-type': 'text/plain' }).end(`Ridgelarder is at ${origin}\n`);
+function atOwnNames(at: string, known: KnownNames, handler: RequestListener): RequestListener {
+  return (request, response) => {
+    const { host } = request.headers;
+    const arrival = { address: request.socket.localAddress ?? '', port: request.socket.localPort ?? 0 };
+    const origin = originAsked(host, arrival, known);
+    for (const [name, value] of Object.entries(securityHeaders(origin))) response.setHeader(name, value);
+    if (!request.url?.startsWith('/')) response.writeHead(400).end();
+    else if (origin !== undefined) {
+      request.headers[PROTOCOL_HEADER] = new URL(origin).protocol.slice(0, -1);
+      handler(request, response);
+    } else if (isLocalhost(host, arrival))
+      response.writeHead(307, { location: `http://${hostOf(arrival)}${request.url}` }).end();
+    else
+      response
+        .writeHead(421, { 'content-type': 'text/plain; charset=utf-8' })
+        .end(
+          `Ridgelarder is at ${at}. Where it has another name in your network, start it with RIDGELARDER_NAMES set to that name.\n`,
+        );
   };
 }
 
+/** @returns the address by which this machine is reached: of those of the network the first, where it listens on all */
+function namedAddress(address: string): string {
+  if (!EVERYWHERE.includes(address)) return address;
+  const own = Object.values(networkInterfaces()).flatMap((entries) => entries ?? []);
+  return own.find(({ family, internal }) => family === 'IPv4' && !internal)?.address ?? LOOPBACK;
+}
+
 /**
- * Serves the built app on 127.0.0.1, and for reading at another address of this machine where one is given.
+ * Serves the built app, on 127.0.0.1 where no other address is wanted, and for reading at another address of this machine where one is given.
  *
- * @param wanted the port to listen on; where it is taken, the next free one; 0 for any
- * @param readersAt an IPv4 address of this machine
- * @param behind the origin at which a proxy on this machine passes requests on, `https://…`
- * @throws where no port is free, the other address is none of this machine, or the origin is none
+ * @throws where no port is free, an address is none of this machine, or `problemWith` finds something
  */
-export async function serve(wanted: number, readersAt?: string, behind?: string): Promise<Running> {
-  const problem =
-    (readersAt === undefined ? undefined : problemWithAddress(readersAt)) ??
-    (behind === undefined ? undefined : problemWithOrigin(behind));
+export async function serve(wanted: Wanted): Promise<Running> {
+  const problem = problemWith(wanted);
   if (problem) throw new Error(problem);
+  const { address = LOOPBACK, readersAt, names, behind } = wanted;
   const server = createServer();
-  const port = await listenOnFree(server, wanted);
-  const origin = `http://${HOST}:${port}`;
+  const port = await listenOnFree(server, wanted.port, address);
+  const origin = `http://${hostOf({ address: namedAddress(address), port })}`;
   const servers = [server];
   let readersOrigin: string | undefined;
   if (readersAt !== undefined) {
@@ -99,16 +149,20 @@ export async function serve(wanted: number, readersAt?: string, behind?: string)
   }
   // The handler reads its settings from the environment when it is loaded, so it is loaded after the port is known.
   Object.assign(process.env, {
-    ORIGIN: behind ?? origin,
+    PROTOCOL_HEADER,
     BODY_SIZE_LIMIT: LARGEST_UPLOAD,
     RIDGELARDER_ROOT: ROOT,
     RIDGELARDER_READERS_ORIGIN: readersOrigin ?? '',
+    [PUBLIC_ORIGIN]: behind ?? '',
+    [NEEDS_PASSPHRASE]: isLoopbackAddress(address) ? '' : 'yes',
   });
+  delete process.env['ORIGIN']; // each request says which of our names it was addressed to
   const build: { handler: RequestListener } = await import(
     pathToFileURL(path.join(ROOT, 'build/handler.js')).href
   );
-  server.on('request', atOwnAddress(origin, behind, build.handler));
-  if (readersOrigin !== undefined) servers[1]?.on('request', forReaders(readersOrigin, build.handler));
+  server.on('request', atOwnNames(origin, { names, behind }, build.handler));
+  if (readersOrigin !== undefined)
+    servers[1]?.on('request', atOwnNames(readersOrigin, { names: [] }, forReaders(build.handler)));
 
   const stop = async () => {
     const closed = servers.map((open) => new Promise((resolve) => open.close(resolve)));

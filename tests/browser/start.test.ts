@@ -54,7 +54,7 @@ test('at the address for readers, lots and trail cards are read, and nothing els
   const lot = await app.open(`${readers}/shelf/D02`);
   const text = await lot.locator('main').innerText();
   expect(text).toMatch(/Bean chilli with beef[^]*At home[^]*Water for a serving[^]*Allergens/);
-  expect(await lot.locator('form, nav').count()).toBe(0);
+  expect(await lot.locator('form, header nav').count()).toBe(0);
   const card = await app.open(`${readers}${trip}/card`);
   expect(await card.locator('main').innerText()).toContain('Day 1');
   expect(await card.locator('main').innerText()).not.toContain('RIDGELARDER_READERS');

@@ -6,6 +6,9 @@
 /** So many trips are kept, those opened last. */
 export const MOST_KEPT_TRIPS = 5;
 
+/** What the names of the caches begin with that hold pages of trips. */
+export const TRIP_CACHES = 'trips-';
+
 /** Marks requests for copies to keep: nobody is looking, so what a page says once is not said. */
 export const KEEPING_HEADER = 'x-ridgelarder-keeping';
 

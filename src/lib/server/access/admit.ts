@@ -1,0 +1,107 @@
+import { error, redirect, type Cookies, type RequestEvent } from '@sveltejs/kit';
+import { KEEPING_HEADER } from '../../offline/kept-trips.ts';
+import { NEEDS_PASSPHRASE, READING_HEADER } from '../reading.ts';
+import { cameFromHere } from './own-origin.ts';
+import { SET_IT } from './passphrase.ts';
+import { homeOf, linkMay, readersMay, type Asked } from './read-scope.ts';
+import { LONGEST_DAYS } from './session-repository.ts';
+
+const READING = ['GET', 'HEAD'];
+/** Reckons and keeps nothing, so that other programs may ask, which do not say where they come from. */
+const CHANGES_NOTHING = '/api/plan';
+/** Answered whoever asks. */
+const OPEN_TO_ALL = ['/sign-in', '/sign-in/link', '/language'];
+const DAY_S = 86_400;
+
+type Event = Pick<
+  RequestEvent,
+  'request' | 'url' | 'route' | 'params' | 'cookies' | 'isDataRequest' | 'locals' | 'setHeaders'
+>;
+
+/**
+ * Lets a request in, to everything or for reading, as `locals` then says; or refuses it.
+ *
+ * @throws HttpError 401, 403, 503; Redirect to the page for signing in
+ */
+export async function admit(event: Event): Promise<void> {
+  const { request, url, locals } = event;
+  const asked: Asked = { method: request.method, route: event.route.id, tripId: event.params['id'] };
+  if (
+    !READING.includes(request.method) &&
+    !cameFromHere(request.headers, url.origin, event.route.id === CHANGES_NOTHING)
+  )
+    error(
+      403,
+      `This was sent by a page of another address, or by a program that does not say where it comes from, so nothing was changed. Open ${url.origin} and do it there.`,
+    );
+
+  const { passphrase, sessions, links } = locals.app.access;
+  locals.readsOnly = true;
+  if (request.headers.has(READING_HEADER)) {
+    if (!readersMay(asked) && event.route.id !== '/language') error(403, NOT_FOR_READERS);
+    return;
+  }
+
+  const stored = await passphrase.stored();
+  if (!stored) {
+    if (process.env[NEEDS_PASSPHRASE])
+      error(503, `There is no passphrase any more, so nobody is let in from the network. Set one: ${SET_IT}`);
+    locals.readsOnly = false;
+    return;
+  }
+  // What only they may read who sign in stays in no cache of the browser.
+  event.setHeaders({ 'cache-control': 'private, no-store' });
+  const token = event.cookies.get(cookieName(url));
+  locals.session = token === undefined ? undefined : await sessions.find(token, stored.id);
+  if (locals.session) {
+    locals.readsOnly = false;
+    return;
+  }
+  locals.link = token === undefined ? undefined : await links.find(token);
+  if (OPEN_TO_ALL.includes(event.route.id ?? '')) return;
+  if (!locals.link) refuse(event);
+  else if (event.route.id === '/') redirect(303, homeOf(locals.link));
+  else if (!linkMay(locals.link, asked)) error(403, NOT_BY_LINK);
+}
+
+const NOT_FOR_READERS =
+  'From this address, pouches and trail cards can be read, and nothing else. Go to the computer that Ridgelarder runs on for the rest.';
+const NOT_BY_LINK =
+  'The link that you came by does not open this. Ask whoever gave it to you, or sign in with the passphrase at /sign-in.';
+
+/** A page leads to signing in. What was sent stays in the form that it was sent from, and a copy for later is not made of another page. */
+function refuse({ request, url, isDataRequest }: Event): never {
+  const reads = READING.includes(request.method);
+  const isPage = isDataRequest || (request.headers.get('accept') ?? '').includes('text/html');
+  if (reads && isPage && !request.headers.has(KEEPING_HEADER))
+    redirect(303, `/sign-in?to=${encodeURIComponent(url.pathname + url.search)}`);
+  error(
+    401,
+    reads
+      ? 'Sign in first, at /sign-in.'
+      : 'You are not signed in any more, so nothing was changed. Sign in at /sign-in in another window; then go back here and send it again.',
+  );
+}
+
+/** Behind TLS browsers hold the cookie to this very name and to TLS; without, they would not take such a name. */
+const cookieName = ({ protocol }: URL): string =>
+  protocol === 'https:' ? '__Host-ridgelarder-access' : 'ridgelarder-access';
+
+const cookieOptions = ({ protocol }: URL) =>
+  ({ path: '/', httpOnly: true, sameSite: 'lax', secure: protocol === 'https:' }) as const;
+
+/** Lets a browser in with a token, until the session or link ends that it belongs to. @param seconds how long at most */
+export function letIn(cookies: Cookies, url: URL, token: string, seconds = LONGEST_DAYS * DAY_S): void {
+  cookies.set(cookieName(url), token, { ...cookieOptions(url), maxAge: seconds });
+}
+
+/** Takes the token away from a browser. */
+export function letOut(cookies: Cookies, url: URL): void {
+  cookies.delete(cookieName(url), cookieOptions(url));
+}
+
+/** @returns the address that asks, behind a proxy too, which adds it to what it was told */
+export function addressOf(event: Pick<RequestEvent, 'request' | 'url' | 'getClientAddress'>): string {
+  const told = event.url.protocol === 'https:' ? event.request.headers.get('x-forwarded-for') : null;
+  return told?.split(',').at(-1)?.trim() || event.getClientAddress();
+}

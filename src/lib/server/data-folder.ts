@@ -1,0 +1,2 @@
+/** Where everything is kept: `RIDGELARDER_DATA`, or `data` where the program was started. */
+export const dataFolder = (): string => process.env['RIDGELARDER_DATA'] || 'data';

@@ -1,0 +1,51 @@
+import { fail, redirect } from '@sveltejs/kit';
+import type { RefusedForm } from '$lib/forms/read-form.ts';
+import { counted } from '$lib/plural.ts';
+import { letOut } from '$lib/server/access/admit.ts';
+import { isLoopbackAddress, pathWithin } from '$lib/server/access/own-origin.ts';
+import { signIn } from '$lib/server/access/sign-in.ts';
+import { toHttpError } from '$lib/server/to-http-error.ts';
+import type { Actions, PageServerLoad } from './$types';
+
+/** Longer ones are never set, and would only keep the computer busy. */
+const LONGEST = 2000;
+
+export const load: PageServerLoad = ({ locals, url }) => {
+  const to = pathWithin(url.searchParams.get('to') ?? undefined, url.origin);
+  if (!locals.readsOnly) redirect(303, to);
+  return {
+    to,
+    hasLeft: url.searchParams.has('left'),
+    link: locals.link && { forWhom: locals.link.forWhom },
+    isPlain: url.protocol === 'http:' && !isLoopbackAddress(url.hostname.replace(/^\[|\]$/g, '')),
+  };
+};
+
+export const actions: Actions = {
+  in: async (event) => {
+    const form = await event.request.formData();
+    const text = (name: string) => String(form.get(name) ?? '');
+    const to = pathWithin(text('to'), event.url.origin);
+    const answer = await signIn(event, text('passphrase').slice(0, LONGEST)).catch(toHttpError);
+    if (answer.outcome === 'in') redirect(303, to);
+    const refused = (status: number, message: string) =>
+      fail<RefusedForm>(status, { entered: { to: [to] }, problems: [{ field: 'passphrase', message }] });
+    if (answer.outcome === 'wrong')
+      return refused(
+        403,
+        'this is not the passphrase; look at capital letters and the language of the keyboard',
+      );
+    event.setHeaders({ 'retry-after': String(answer.waitS) });
+    return refused(
+      429,
+      `too many wrong passphrases came in, so none is looked at for now; try again in ${counted(Math.ceil(answer.waitS / 60), 'minute')}`,
+    );
+  },
+
+  /** Signs this browser out; what it kept of trips is forgotten by the page that follows. */
+  out: async ({ locals, cookies, url }) => {
+    if (locals.session) await locals.app.access.sessions.end(locals.session.tokenHash).catch(toHttpError);
+    letOut(cookies, url);
+    redirect(303, '/sign-in?left');
+  },
+};
