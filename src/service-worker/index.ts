@@ -13,18 +13,20 @@ import {
   KEEPING_HEADER,
   KEPT_AT_HEADER,
   pageOf,
+  TRIP_CACHES,
   tripOf,
   tripsToForget,
   type KeptAnswer,
   type KeptQuestion,
+  type KeptTrip,
 } from '../lib/offline/kept-trips.ts';
+import { isLanguage, useCatalog, useLanguage, type Catalog, type Language } from '../lib/texts/say.ts';
+import { offlinePage } from './offline-page.ts';
 
 declare const self: ServiceWorkerGlobalScope;
 
-const OFFLINE_PAGE = '/offline.html';
 const SHELL = `shell-${version}`;
-const TRIPS = 'trips-';
-const OWN_TRIPS = `${TRIPS}${version}`;
+const OWN_TRIPS = `${TRIP_CACHES}${version}`;
 const SHELL_FILES = new Set([...build, ...files]);
 
 /** A kept copy is shown when the server has not answered after this long: one bar of signal can take minutes to fail. */
@@ -32,6 +34,14 @@ const PATIENCE_MS = 8000;
 /** Answers of a proxy whose server is not there. */
 const NO_SERVER = [502, 503, 504];
 const GONE = 404;
+/** Where a browser is given another language. */
+const LANGUAGE_PATH = '/language';
+
+const catalogs = import.meta.glob<Catalog>('../lib/texts/*/offline.json', { eager: true, import: 'default' });
+for (const [path, catalog] of Object.entries(catalogs)) {
+  const language = path.split('/').at(-2);
+  if (isLanguage(language)) useCatalog(language, catalog);
+}
 
 self.addEventListener('install', (event) => event.waitUntil(install()));
 self.addEventListener('activate', (event) => event.waitUntil(activate()));
@@ -41,7 +51,7 @@ self.addEventListener('message', onMessage);
 async function install(): Promise<void> {
   const shell = await caches.open(SHELL);
   await shell.addAll([...SHELL_FILES].map((file) => new Request(file, { cache: 'no-cache' })));
-  for (const id of await keptTrips(TRIPS)) await keep(id);
+  for (const id of await keptTrips(TRIP_CACHES)) await keep(id);
   await self.skipWaiting();
 }
 
@@ -62,9 +72,10 @@ function onFetch(event: FetchEvent): void {
     const answered = answer(event, pathname);
     event.respondWith(answered.then(({ response }) => response));
     event.waitUntil(
-      answered.then(({ isFresh, response }) =>
-        isFresh && (response.ok || response.status === GONE) ? keepSoon(tripOf(pathname)) : undefined,
-      ),
+      answered.then(({ isFresh, response }) => {
+        if (isFresh && pathname === LANGUAGE_PATH) return keepAllAnew();
+        return isFresh && (response.ok || response.status === GONE) ? keepSoon(tripOf(pathname)) : undefined;
+      }),
     );
   }
 }
@@ -98,21 +109,32 @@ const after = (ms: number) => new Promise<undefined>((resolve) => setTimeout(res
 async function notKept(pathname: string): Promise<Response> {
   // Refused its data, a running page goes there anew, and is then answered as below.
   if (pathname.endsWith(DATA_SUFFIX)) return Response.error();
-  const shell = await caches.open(SHELL);
-  const page = await (await shell.match(OFFLINE_PAGE))?.text();
-  const links = await Promise.all((await keptTrips(OWN_TRIPS)).map(linkTo));
-  return new Response(page?.replace('<!-- trips -->', links.join('')) ?? 'There is no connection.', {
+  const cache = await caches.open(OWN_TRIPS);
+  const cards = await Promise.all(
+    (await keptTrips(OWN_TRIPS)).map(async (id) => {
+      const card = await cache.match(cardOf(id), { ignoreVary: true });
+      return { address: cardOf(id), html: (await card?.text()) ?? '' };
+    }),
+  );
+  const spoken = languageOf(cards.map(({ html }) => html));
+  useLanguage(() => spoken);
+  return new Response(offlinePage(cards.map(linkTo)), {
     status: 503,
     headers: { 'content-type': 'text/html; charset=utf-8' },
   });
 }
 
 /** The title of a kept page is HTML already. */
-async function linkTo(id: string): Promise<string> {
-  const cache = await caches.open(OWN_TRIPS);
-  const html = await (await cache.match(cardOf(id), { ignoreVary: true }))?.text();
-  const title = /<title>([^<]*)<\/title>/.exec(html ?? '')?.[1];
-  return `<li><a href="${cardOf(id)}">${title ?? 'Trail card'}</a></li>`;
+function linkTo({ address, html }: { address: string; html: string }): string {
+  const title = /<title>([^<]*)<\/title>/.exec(html)?.[1];
+  return `<li><a href="${address}">${title ?? address}</a></li>`;
+}
+
+/** A service worker sees no cookies: it speaks as the pages do that it has kept, or else as the browser would ask for. */
+function languageOf(pages: readonly string[]): Language {
+  const ofPages = pages.map((html) => /<html lang="(\w+)"/.exec(html)?.[1]);
+  const ofBrowser = navigator.languages.map((tag) => tag.split('-')[0]);
+  return [...ofPages, ...ofBrowser].find(isLanguage) ?? 'en';
 }
 
 /** What each window was last shown of a page: since when a copy of it was kept, or that it came from the server. */
@@ -171,15 +193,24 @@ async function keep(id: string): Promise<void> {
   await forgetSurplus(cache);
 }
 
+/** In another language now. Those opened last come last, so that they are the last to be forgotten as before. */
+async function keepAllAnew(): Promise<void> {
+  const kept = await lastKept(await caches.open(OWN_TRIPS));
+  for (const { id } of kept.sort((a, b) => (a.keptAt < b.keptAt ? -1 : 1))) await keepSoon(id);
+}
+
 async function forgetSurplus(cache: Cache): Promise<void> {
+  await Promise.all(tripsToForget(await lastKept(cache)).map(forget));
+}
+
+async function lastKept(cache: Cache): Promise<KeptTrip[]> {
   const latest = new Map<string, string>();
   for (const request of await cache.keys()) {
     const id = tripOf(new URL(request.url).pathname);
     const keptAt = (await cache.match(request, { ignoreVary: true }))?.headers.get(KEPT_AT_HEADER);
     if (id && keptAt && keptAt > (latest.get(id) ?? '')) latest.set(id, keptAt);
   }
-  const kept = [...latest].map(([id, keptAt]) => ({ id, keptAt }));
-  await Promise.all(tripsToForget(kept).map(forget));
+  return [...latest].map(([id, keptAt]) => ({ id, keptAt }));
 }
 
 async function forget(id: string): Promise<void> {

@@ -171,6 +171,23 @@ test('what is not kept says so and leads to what is', async () => {
   await page.getByRole('heading', { name: 'Trail card', exact: true }).waitFor();
 });
 
+test('in another language, what is kept follows, and what is not kept says so in that language', async () => {
+  const page = await phone(`${trip}/card`);
+  await page.getByRole('link', { name: 'Deutsch' }).click();
+  await page.waitForFunction(() => document.documentElement.lang === 'de');
+  const menuIsGerman = async (menu: string) =>
+    (await (await caches.match(menu))?.text())?.includes('<html lang="de">');
+  await expect.poll(() => page.evaluate(menuIsGerman, `${trip}/menu`), KEEPING).toBe(true);
+
+  await page.context().setOffline(true);
+  await visit(page, `${trip}/menu`);
+  await page.getByText('Ohne Netz: Stand').waitFor();
+  await page.goto(`${app.origin}/shelf`);
+  await page.getByRole('heading', { name: 'Ohne Netz' }).waitFor();
+  expect(await page.locator('html').getAttribute('lang')).toBe('de');
+  expect(await barriers(page)).toEqual([]);
+});
+
 test('an older version goes when the new one has what it had; only good answers are kept', async () => {
   const page = await phone(`${trip}/card`);
   await page.evaluate(async (card) => {

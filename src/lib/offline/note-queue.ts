@@ -5,7 +5,7 @@
  */
 import type { TrailNote, TrailNoteResult } from '../planning/model/trail-note.ts';
 import { friendlyAmount } from '../planning/units/fractions.ts';
-import { counted } from '../plural.ts';
+import { say } from '../texts/say.ts';
 
 export type QueuedNote = {
   /** Order in which notes were taken on this device. */
@@ -86,9 +86,16 @@ export function leftOverChoices(servings: number, most = 6): number[] {
 
 /** @returns a note in words: "1 pouch eaten", "1/2 serving left over" */
 export function noteWords({ kind, pouches, servings = 0 }: TrailNote): string {
-  const amount =
-    kind === 'left over'
-      ? `${friendlyAmount(servings)} ${servings <= 1 ? 'serving' : 'servings'}`
-      : counted(pouches, 'pouch', 'pouches');
-  return `${amount} ${kind}`;
+  switch (kind) {
+    case 'eaten':
+      return say('{pouches, plural, one {# pouch} other {# pouches}} eaten', { pouches });
+    case 'brought home':
+      return say('{pouches, plural, one {# pouch} other {# pouches}} brought home', { pouches });
+    case 'left over': {
+      const amount = friendlyAmount(servings);
+      return servings <= 1
+        ? say('{amount} serving left over', { amount })
+        : say('{amount} servings left over', { amount });
+    }
+  }
 }

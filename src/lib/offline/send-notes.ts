@@ -1,4 +1,5 @@
 import type { TrailNoteResult } from '../planning/model/trail-note.ts';
+import { say } from '../texts/say.ts';
 import { isUnsent, settled, type NoteOnServer, type QueuedNote } from './note-queue.ts';
 import { putNotes, takeBatch } from './note-store.ts';
 
@@ -33,7 +34,7 @@ async function sendBatch(changed: () => Promise<void>): Promise<boolean> {
   if (batch.length === 0) return false;
   await changed();
   const answered = await deliver(batch);
-  if (answered.every(isUnsent)) throw new NotSent('The server said nothing about them.');
+  if (answered.every(isUnsent)) throw new NotSent(say('The server said nothing about them.'));
   await putNotes(answered);
   await changed();
   return true;
@@ -68,16 +69,18 @@ async function deliver(batch: readonly QueuedNote[]): Promise<QueuedNote[]> {
 /** @throws NotSent where there is no good answer, nor one of the statuses that are expected */
 async function ask(address: string, init?: RequestInit, expected: readonly number[] = []): Promise<Response> {
   const response = await fetch(address, init).catch(() => undefined);
-  if (!response) throw new NotSent('There is no connection.');
+  if (!response) throw new NotSent(say('There is no connection.'));
   if (!response.ok && !expected.includes(response.status))
-    throw new NotSent(`The server cannot take them now (${response.status}).`);
+    throw new NotSent(say('The server cannot take them now ({status}).', { status: response.status }));
   return response;
 }
 
 /** @throws NotSent where it is no JSON: somebody else answered, such as the sign-in page of a network */
 function read<Answer>(response: Response): Promise<Answer> {
   return response.json().catch(() => {
-    throw new NotSent('Something else answers in place of the server; this network may want you to sign in.');
+    throw new NotSent(
+      say('Something else answers in place of the server; this network may want you to sign in.'),
+    );
   });
 }
 
@@ -88,5 +91,8 @@ async function refusal(response: Response): Promise<string> {
   };
   const why =
     answer.message ?? answer.problems?.map(({ field, message }) => `${field} ${message}`).join('; ') ?? '';
-  return `The server refused it (${response.status})${why && `: ${why}`}`;
+  const { status } = response;
+  return why
+    ? say('The server refused it ({status}): {why}', { status, why })
+    : say('The server refused it ({status})', { status });
 }

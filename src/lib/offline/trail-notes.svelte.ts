@@ -1,4 +1,5 @@
 import type { TrailNote } from '../planning/model/trail-note.ts';
+import { say } from '../texts/say.ts';
 import { isUnsent, retryDelayMs, type QueuedNote } from './note-queue.ts';
 import { addNote, allNotes, removeAnswered, undoNote } from './note-store.ts';
 import { noted } from './noted.svelte.ts';
@@ -78,7 +79,10 @@ class TrailNotes {
       await this.#reread();
     } catch (error) {
       noted.any = true;
-      this.trouble = `This browser does not keep notes (${String(error)}). Write them down, and enter them after the trip.`;
+      this.trouble = say(
+        'This browser does not keep notes ({reason}). Write them down, and enter them after the trip.',
+        { reason: String(error) },
+      );
     }
   }
 }

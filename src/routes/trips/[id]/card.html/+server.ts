@@ -9,6 +9,7 @@ import trailCard from '$lib/components/trip/trail-card.css?inline';
 import TrailCard from '$lib/components/trip/TrailCard.svelte';
 import { planStoredTrip } from '$lib/server/plan-stored-trip.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
+import { language, say } from '$lib/texts/say.ts';
 import { sheetPaper, type SheetPaper } from '$lib/trip-views/sheet-papers.ts';
 import type { RequestHandler } from './$types';
 
@@ -25,13 +26,13 @@ export const GET: RequestHandler = async ({ locals, params, url }) => {
   const { body } = render(TrailCard, { props: { plan, system: unitSystem } });
   const styles = [app, sheet, trailCard, PAPERS[sheetPaper(url, unitSystem)]].join('\n');
   const html = `<!doctype html>
-<html lang="en">
+<html lang="${language()}">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${POLICY}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
-<title>${escaped(stored.trip.name)} · Trail card</title>
+<title>${escaped(stored.trip.name)} · ${escaped(say('Trail card'))}</title>
 <style>
 ${styles}
 .file { display: flex; justify-content: center; padding: var(--space-3) }
@@ -40,13 +41,13 @@ ${styles}
 </head>
 <body>
 <main class="file">
-<h1 class="visually-hidden">Trail card</h1>
+<h1 class="visually-hidden">${escaped(say('Trail card'))}</h1>
 ${withoutMarks(body)}
 </main>
 </body>
 </html>
 `;
-  const fileName = encodeURIComponent(`${stored.trip.name}, trail card.html`);
+  const fileName = encodeURIComponent(`${say('{trip}, trail card', { trip: stored.trip.name })}.html`);
   return new Response(html, {
     headers: {
       'content-type': 'text/html; charset=utf-8',
