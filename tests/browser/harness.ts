@@ -122,6 +122,21 @@ export async function barriers(page: Page): Promise<string[]> {
 export const tooWide = (page: Page): Promise<number> =>
   page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
+/** What still moves or scrolls smoothly for somebody who asked for less motion. */
+const moving = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const isLong = (times: string) => times.split(',').some((time) => parseFloat(time) > 0.01);
+    const styled = [...document.querySelectorAll('*')].filter((element) => {
+      const { animationDuration, transitionDuration, scrollBehavior } = getComputedStyle(element);
+      return isLong(animationDuration) || isLong(transitionDuration) || scrollBehavior !== 'auto';
+    });
+    const running = document
+      .getAnimations()
+      .filter(({ playState }) => playState === 'running')
+      .map(({ effect }) => (effect as KeyframeEffect | null)?.target);
+    return [...styled, ...running].map((element) => element?.outerHTML.slice(0, 120) ?? '');
+  });
+
 /** On a phone by day, on a tablet, on a desk by night. */
 const LOOKS: readonly { readonly width: number; readonly colorScheme?: 'light' | 'dark' }[] = [
   { width: PHONE_PX, colorScheme: 'light' },
@@ -129,7 +144,7 @@ const LOOKS: readonly { readonly width: number; readonly colorScheme?: 'light' |
   { width: DESK_PX, colorScheme: 'dark' },
 ];
 
-/** Opens a page on all of these: no barrier in light and dark, nothing wider than the window, one first heading, a title. */
+/** Opens a page on all of these: no barrier in light and dark, nothing wider than the window, one first heading, a title; nothing moves for who wants it so. */
 export async function checkPage(app: Session, address: string): Promise<void> {
   const page = await app.open(address, { widthPx: PHONE_PX });
   for (const { width, colorScheme } of LOOKS) {
@@ -140,6 +155,8 @@ export async function checkPage(app: Session, address: string): Promise<void> {
     }
     expect(await tooWide(page), `${address} at ${width} px is wider than the window, by px`).toBe(0);
   }
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  expect(await moving(page), `${address}: moving`).toEqual([]);
   expect(await page.getByRole('heading', { level: 1 }).count(), `${address}: first headings`).toBe(1);
   expect(await page.title()).toContain('Ridgelarder');
 }
