@@ -89,15 +89,20 @@ const ON_POSTGRES = new TestDatabase('PostgreSQL', postgresUrl === undefined, 0.
   if (schema === undefined) {
     schema = `test_${randomUUID().replaceAll('-', '')}`;
     schemas.set(folder, schema);
-    await postgres.query(`create schema ${schema}`);
   }
+  await postgres.query(`create schema if not exists ${schema}`);
   return `${postgresUrl}?options=-c%20search_path%3D${schema}`;
 });
 
-/** Runs tests on each database there is; those on PostgreSQL are skipped where it is not installed. */
+/** Runs tests on PostgreSQL; they are skipped where it is not installed. */
+export function onPostgres(tests: (database: TestDatabase) => void): void {
+  describe.skipIf(ON_POSTGRES.isAbsent)('on PostgreSQL', () => tests(ON_POSTGRES));
+}
+
+/** Runs tests on each database there is. */
 export function onEachDatabase(tests: (database: TestDatabase) => void): void {
-  for (const database of [ON_SQLITE, ON_POSTGRES])
-    describe.skipIf(database.isAbsent)(`on ${database.name}`, () => tests(database));
+  describe('on SQLite', () => tests(ON_SQLITE));
+  onPostgres(tests);
 }
 
 export function madeUpLot(fields: Partial<PouchLot> = {}): PouchLot {

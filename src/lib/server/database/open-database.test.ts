@@ -3,7 +3,8 @@ import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { sql } from 'kysely';
 import { expect, test } from 'vitest';
-import { expectUserError, temporaryFolder } from '../test-data.ts';
+import { lotFields } from '../lot-row.ts';
+import { expectUserError, madeUpLot, onEachDatabase, temporaryFolder } from '../test-data.ts';
 import { MIGRATIONS } from './migrations.ts';
 import { openDatabase, reading, writing } from './open-database.ts';
 
@@ -39,146 +40,6 @@ test('opening again changes nothing', async () => {
   const before = await readFile(join(folder, FILE));
   await (await openDatabase(folder)).destroy();
   expect((await readFile(join(folder, FILE))).equals(before)).toBe(true);
-});
-
-test('many may open a new folder at once', async () => {
-  const folder = await temporaryFolder();
-  const all = await Promise.all(Array.from({ length: 6 }, () => openDatabase(folder)));
-  for (const db of all) expect(await db.selectFrom('lots').selectAll().execute()).toEqual([]);
-  await Promise.all(all.map((db) => db.destroy()));
-});
-
-test('the ledger cannot be rewritten, not even past the repositories', async () => {
-  const db = await openDatabase(await temporaryFolder());
-  await sql`insert into lots values (1, 'A', 'r', '[]', '', '', 1, 1, 1, null, null, null, 1, 'none', 0, 1, null, null, '[]', null, '', 1, null, null)`.execute(
-    db,
-  );
-  const entry = {
-    at: '',
-    kind: 'sealed',
-    lotId: 1,
-    tripId: null,
-    fromPlace: 'outside',
-    toPlace: 'shelf',
-    pouches: 3,
-    note: '',
-  } as const;
-  await db.insertInto('ledger').values(entry).execute();
-  await expect(db.updateTable('ledger').set({ pouches: 9 }).execute()).rejects.toThrow(
-    'only ever appended to',
-  );
-  await expect(db.deleteFrom('ledger').execute()).rejects.toThrow('only ever appended to');
-  for (const wrong of [
-    { pouches: 0 },
-    { pouches: -1 },
-    { toPlace: 'outside' as const },
-    { toPlace: 'set-aside' as const },
-    { toPlace: 'attic' as 'shelf' },
-    { lotId: 2 },
-    { tripId: 'no such trip', toPlace: 'set-aside' as const },
-  ])
-    await expect(
-      db
-        .insertInto('ledger')
-        .values({ ...entry, ...wrong })
-        .execute(),
-      JSON.stringify(wrong),
-    ).rejects.toThrow('constraint');
-  expect(await db.selectFrom('ledger').select('pouches').execute()).toEqual([{ pouches: 3 }]);
-  await db.destroy();
-});
-
-test('a migration that fails in its middle leaves the file as it was, and says so', async () => {
-  const folder = await temporaryFolder();
-  await (await openDatabase(folder)).destroy();
-  const migrations = MIGRATIONS as Record<string, (typeof MIGRATIONS)[string]>;
-  migrations['9999-broken'] = {
-    up: async (db) => {
-      await sql`create table half_done (id integer)`.execute(db);
-      await sql`insert into no_such_table values (1)`.execute(db);
-    },
-  };
-  try {
-    await expectUserError(
-      openDatabase(folder),
-      'Unusable',
-      join(folder, FILE),
-      'could not be brought up to date',
-    );
-  } finally {
-    delete migrations['9999-broken'];
-  }
-  const db = await openDatabase(folder);
-  const tables = await db.introspection.getTables();
-  expect(tables.map(({ name }) => name)).not.toContain('half_done');
-  await db.destroy();
-});
-
-test('a file of the first tables is brought up to date, and keeps its lots', async () => {
-  const folder = await temporaryFolder();
-  const migrations = MIGRATIONS as Record<string, (typeof MIGRATIONS)[string]>;
-  const later = Object.entries(migrations).slice(1);
-  for (const [name] of later) delete migrations[name];
-  try {
-    const old = await openDatabase(folder);
-    await sql`insert into lots values (1, 'A', 'r', '[]', '', '', 1, 1, 1, null, null, null, 1, 'none', 0, 1, null, null, '[]', null, 'mine', 7)`.execute(
-      old,
-    );
-    await old.destroy();
-  } finally {
-    Object.assign(migrations, Object.fromEntries(later));
-  }
-  const db = await openDatabase(folder);
-  expect(await db.selectFrom('lots').selectAll().execute()).toMatchObject([
-    { code: 'A', note: 'mine', version: 7, stirAfterMin: null, batchId: null },
-  ]);
-  await db.destroy();
-});
-
-test('of a file from before trips could be finished, those that were eaten and over are', async () => {
-  const folder = await temporaryFolder();
-  const migrations = MIGRATIONS as Record<string, (typeof MIGRATIONS)[string]>;
-  const later = Object.entries(migrations).filter(([name]) => name >= '0004');
-  for (const [name] of later) delete migrations[name];
-  const old = await openDatabase(folder).finally(() => Object.assign(migrations, Object.fromEntries(later)));
-  await sql`insert into lots values (1, 'A', 'r', '[]', '', '', 1, 1, 1, null, null, null, 1, 'none', 0, 1, null, null, '[]', null, '', 1, null, null)`.execute(
-    old,
-  );
-  for (const id of ['over', 'called off', 'again', 'on the way', 'new'])
-    await sql`insert into trips values (${id}, '', null, 1, '2026-08-01T10:00:00.000Z')`.execute(old);
-  const move = (tripId: string, kind: string, from: string, to: string) =>
-    sql`insert into ledger values (null, '', ${kind}, 1, ${tripId}, ${from}, ${to}, 2, '')`.execute(old);
-  for (const id of ['over', 'called off', 'again', 'on the way']) {
-    await move(id, 'set aside', 'shelf', 'set-aside');
-    await move(id, 'packed', 'set-aside', 'packed');
-  }
-  await move('over', 'eaten', 'packed', 'outside');
-  await move('called off', 'brought back', 'packed', 'shelf');
-  await move('again', 'eaten', 'packed', 'outside');
-  await move('again', 'set aside', 'shelf', 'set-aside');
-  await old.destroy();
-
-  const db = await openDatabase(folder);
-  const finished = await db.selectFrom('trips').select(['id', 'finishedAt']).orderBy('id').execute();
-  expect(finished.filter(({ finishedAt }) => finishedAt !== null)).toEqual([
-    { id: 'over', finishedAt: '2026-08-01T10:00:00.000Z' },
-  ]);
-  await db.destroy();
-});
-
-test('a file of newer tables is refused and left alone', async () => {
-  const folder = await temporaryFolder();
-  const db = await openDatabase(folder);
-  await sql`insert into kysely_migration values ('2040-thaw', '2040-01-01T00:00:00.000Z')`.execute(db);
-  await db.destroy();
-  await expectUserError(
-    openDatabase(folder),
-    'Unusable',
-    join(folder, FILE),
-    'newer Ridgelarder',
-    '2040-thaw',
-    'RIDGELARDER_DATA',
-  );
 });
 
 test('a file that is no database is refused and left alone', async () => {
@@ -287,22 +148,6 @@ test('a change waits for another one to end, and gives up as Busy when that take
   await Promise.all([slow.destroy(), quick.destroy()]);
 });
 
-test('reading sees one state throughout, and does not wait for a change', async () => {
-  const folder = await temporaryFolder();
-  const [reader, writer] = [await openDatabase(folder), await openDatabase(folder)];
-  const counts = await reading(reader, async (trx) => {
-    const count = async () => (await trx.selectFrom('settings').select('id').execute()).length;
-    const before = await count();
-    await writing(writer, (change) =>
-      change.insertInto('settings').values({ id: 'new', settings: '' }).execute(),
-    );
-    return [before, await count()];
-  });
-  expect(counts).toEqual([0, 0]);
-  expect(await reader.selectFrom('settings').select('id').execute()).toEqual([{ id: 'new' }]);
-  await Promise.all([reader.destroy(), writer.destroy()]);
-});
-
 test('while one program changes, it reads what was before; its other changes wait their turn or give up as Busy', async () => {
   const folder = await temporaryFolder();
   const db = await openDatabase(folder, 150);
@@ -338,4 +183,194 @@ test('rows can be streamed', async () => {
   for await (const { id } of db.selectFrom('settings').select('id').orderBy('id').stream()) ids.push(id);
   expect(ids).toEqual(['a', 'b']);
   await db.destroy();
+});
+
+onEachDatabase(({ name, openTestDatabase }) => {
+  /** How a test's database is named to the user. */
+  const named = name === 'SQLite' ? FILE : 'PostgreSQL at 127.0.0.1';
+
+  test('many may open a new one at once', async () => {
+    const folder = await temporaryFolder();
+    const all = await Promise.all(Array.from({ length: 6 }, () => openTestDatabase(folder)));
+    for (const db of all) expect(await db.selectFrom('lots').selectAll().execute()).toEqual([]);
+  });
+
+  test('the ledger cannot be rewritten, not even past the repositories', async () => {
+    const db = await openTestDatabase();
+    await db
+      .insertInto('lots')
+      .values({ id: 1, ...lotFields(madeUpLot()), version: 1, batchId: null })
+      .execute();
+    const entry = {
+      at: '',
+      kind: 'sealed',
+      lotId: 1,
+      tripId: null,
+      fromPlace: 'outside',
+      toPlace: 'shelf',
+      pouches: 3,
+      note: '',
+    } as const;
+    await db.insertInto('ledger').values(entry).execute();
+    await expect(db.updateTable('ledger').set({ pouches: 9 }).execute()).rejects.toThrow(
+      'only ever appended to',
+    );
+    await expect(db.deleteFrom('ledger').execute()).rejects.toThrow('only ever appended to');
+    for (const wrong of [
+      { pouches: 0 },
+      { pouches: -1 },
+      { toPlace: 'outside' as const },
+      { toPlace: 'set-aside' as const },
+      { toPlace: 'attic' as 'shelf' },
+      { lotId: 2 },
+      { tripId: 'no such trip', toPlace: 'set-aside' as const },
+    ])
+      await expect(
+        db
+          .insertInto('ledger')
+          .values({ ...entry, ...wrong })
+          .execute(),
+        JSON.stringify(wrong),
+      ).rejects.toThrow('constraint');
+    expect(await db.selectFrom('ledger').select('pouches').execute()).toEqual([{ pouches: 3 }]);
+  });
+
+  test('text is sorted by its bytes, whatever the language of the database, and numbers come back as they were', async () => {
+    const db = await openTestDatabase();
+    const texts = ['', ' ', '-', '10', '9', 'B', 'Z', 'a', 'b', 'ß', 'ä', 'ﬀ', '🥾'];
+    const bytes = (text: string) => Buffer.from(text);
+    texts.sort((one, other) => Buffer.compare(bytes(one), bytes(other)));
+    const numbers = [0.1, 1 / 3, 1e-9, 5e-324, 123_456.789, Number.MAX_SAFE_INTEGER];
+    for (const [index, code] of texts.toReversed().entries())
+      await db
+        .insertInto('lots')
+        .values({
+          ...lotFields(madeUpLot({ code, energyKcal: numbers[index % numbers.length]! })),
+          version: Number.MAX_SAFE_INTEGER - index,
+          batchId: null,
+        })
+        .execute();
+    const rows = await db
+      .selectFrom('lots')
+      .select(['code', 'energyKcal', 'version'])
+      .orderBy('code')
+      .execute();
+    expect(rows).toEqual(
+      texts
+        .toReversed()
+        .map((code, index) => ({
+          code,
+          energyKcal: numbers[index % numbers.length],
+          version: Number.MAX_SAFE_INTEGER - index,
+        }))
+        .toReversed(),
+    );
+    const { smaller } = await db
+      .selectFrom('lots')
+      .select((eb) => eb.fn.countAll<number>().as('smaller'))
+      .where('code', '<', 'a')
+      .executeTakeFirstOrThrow();
+    expect(smaller).toBe(texts.indexOf('a'));
+  });
+
+  test('reading sees one state throughout, and does not wait for a change', async () => {
+    const folder = await temporaryFolder();
+    const [reader, writer] = [await openTestDatabase(folder), await openTestDatabase(folder)];
+    const counts = await reading(reader, async (trx) => {
+      const count = async () => (await trx.selectFrom('settings').select('id').execute()).length;
+      const before = await count();
+      await writing(writer, (change) =>
+        change.insertInto('settings').values({ id: 'new', settings: '' }).execute(),
+      );
+      return [before, await count()];
+    });
+    expect(counts).toEqual([0, 0]);
+    expect(await reader.selectFrom('settings').select('id').execute()).toEqual([{ id: 'new' }]);
+  });
+
+  test('a migration that fails in its middle leaves everything as it was, and says so', async () => {
+    const folder = await temporaryFolder();
+    await openTestDatabase(folder);
+    const migrations = MIGRATIONS as Record<string, (typeof MIGRATIONS)[string]>;
+    migrations['9999-broken'] = {
+      up: async (db) => {
+        await sql`create table half_done (id integer)`.execute(db);
+        await sql`insert into no_such_table values (1)`.execute(db);
+      },
+    };
+    try {
+      await expectUserError(openTestDatabase(folder), 'Unusable', named, 'could not be brought up to date');
+    } finally {
+      delete migrations['9999-broken'];
+    }
+    const db = await openTestDatabase(folder);
+    const tables = await db.introspection.getTables();
+    expect(tables.map(({ name }) => name)).not.toContain('half_done');
+  });
+
+  test('what has the first tables is brought up to date, and keeps its lots', async () => {
+    const folder = await temporaryFolder();
+    const migrations = MIGRATIONS as Record<string, (typeof MIGRATIONS)[string]>;
+    const later = Object.entries(migrations).slice(1);
+    for (const [name] of later) delete migrations[name];
+    try {
+      const old = await openTestDatabase(folder);
+      await sql`insert into lots values (1, 'A', 'r', '[]', '', '', 1, 1, 1, null, null, null, 1, 'none', 0, 1, null, null, '[]', null, 'mine', 7)`.execute(
+        old,
+      );
+    } finally {
+      Object.assign(migrations, Object.fromEntries(later));
+    }
+    const db = await openTestDatabase(folder);
+    expect(await db.selectFrom('lots').selectAll().execute()).toMatchObject([
+      { code: 'A', note: 'mine', version: 7, stirAfterMin: null, batchId: null },
+    ]);
+  });
+
+  test('of what is from before trips could be finished, those that were eaten and over are', async () => {
+    const folder = await temporaryFolder();
+    const migrations = MIGRATIONS as Record<string, (typeof MIGRATIONS)[string]>;
+    const later = Object.entries(migrations).filter(([name]) => name >= '0004');
+    for (const [name] of later) delete migrations[name];
+    const old = await openTestDatabase(folder).finally(() =>
+      Object.assign(migrations, Object.fromEntries(later)),
+    );
+    await sql`insert into lots values (1, 'A', 'r', '[]', '', '', 1, 1, 1, null, null, null, 1, 'none', 0, 1, null, null, '[]', null, '', 1, null, null)`.execute(
+      old,
+    );
+    for (const id of ['over', 'called off', 'again', 'on the way', 'new'])
+      await sql`insert into trips values (${id}, '', null, 1, '2026-08-01T10:00:00.000Z')`.execute(old);
+    const move = (tripId: string, kind: string, from: string, to: string) =>
+      sql`insert into ledger ("at", "kind", "lotId", "tripId", "fromPlace", "toPlace", "pouches", "note")\n      values ('', ${kind}, 1, ${tripId}, ${from}, ${to}, 2, '')`.execute(
+        old,
+      );
+    for (const id of ['over', 'called off', 'again', 'on the way']) {
+      await move(id, 'set aside', 'shelf', 'set-aside');
+      await move(id, 'packed', 'set-aside', 'packed');
+    }
+    await move('over', 'eaten', 'packed', 'outside');
+    await move('called off', 'brought back', 'packed', 'shelf');
+    await move('again', 'eaten', 'packed', 'outside');
+    await move('again', 'set aside', 'shelf', 'set-aside');
+
+    const db = await openTestDatabase(folder);
+    const finished = await db.selectFrom('trips').select(['id', 'finishedAt']).orderBy('id').execute();
+    expect(finished.filter(({ finishedAt }) => finishedAt !== null)).toEqual([
+      { id: 'over', finishedAt: '2026-08-01T10:00:00.000Z' },
+    ]);
+  });
+
+  test('what has newer tables is refused and left alone', async () => {
+    const folder = await temporaryFolder();
+    const db = await openTestDatabase(folder);
+    await sql`insert into kysely_migration values ('2040-thaw', '2040-01-01T00:00:00.000Z')`.execute(db);
+    await expectUserError(
+      openTestDatabase(folder),
+      'Unusable',
+      named,
+      'newer Ridgelarder',
+      '2040-thaw',
+      'choose another',
+    );
+  });
 });
