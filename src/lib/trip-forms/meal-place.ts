@@ -13,7 +13,7 @@ export function readPlace(
 }
 
 /** A list to choose from that is longer than this is narrowed by a word instead of scrolled. */
-const MOST_OPTIONS = 150;
+const MOST_OPTIONS = 50;
 
 /** @returns the options whose code or recipe holds what is looked for, as many as can be listed, and how many more there are. */
 export function narrowed(

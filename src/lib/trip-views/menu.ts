@@ -1,6 +1,6 @@
 import { keepMenu, listedMeal } from '../planning/menu/edit-menu.ts';
 import type { Stock } from '../planning/model/pouch-lot.ts';
-import type { MenuMeal, MenuPouches, TripPlan } from '../planning/model/trip-plan.ts';
+import type { MenuMeal, MenuPlan, MenuPouches, TripPlan } from '../planning/model/trip-plan.ts';
 import type { Trip } from '../planning/model/trip.ts';
 
 /** A lot on a meal: as it is listed, and as the shelf can serve it. */
@@ -54,6 +54,19 @@ function sharesOf(meal: MenuMeal): EaterShare[] {
       portions: own.map(({ code, servings }) => ({ code, recipe: recipes.get(code) ?? code, servings })),
     };
   });
+}
+
+/** A reason that stands at this share of what is opened is said once for all of it. */
+const COMMON_SHARE = 1 / 4;
+
+/** @returns the reason that stands most often in a menu, where repeating it at each lot would drown the others */
+export function commonReason({ meals }: MenuPlan): string | undefined {
+  const reasons = meals.flatMap(({ opened }) => opened.map(({ why }) => why));
+  const times = (reason: string) => reasons.filter((other) => other === reason).length;
+  const [most] = [...new Set(reasons)].sort((a, b) => times(b) - times(a));
+  return most !== undefined && times(most) > 1 && times(most) >= reasons.length * COMMON_SHARE
+    ? most
+    : undefined;
 }
 
 /** @returns the codes that the menu of a trip lists and no lot of the stock has, each once, in order. */

@@ -11,7 +11,7 @@ import { cardDays, dayToOpen, servingsOf } from './card.ts';
 import { shownMoney } from './cost.ts';
 import { energyByDay } from './energy.ts';
 import { LOAD_PARTS, packDays, peakLoads } from './loads.ts';
-import { menuByDay } from './menu.ts';
+import { commonReason, menuByDay } from './menu.ts';
 import { missingByDay } from './missing.ts';
 import { setAsideLines, setAsideMatches } from './set-aside.ts';
 import { showTerm } from './show-term.ts';
@@ -131,6 +131,25 @@ describe('menuByDay', () => {
     );
     const breakfast = menuByDay(listed, poorer)[1]?.meals[0];
     expect(breakfast?.rows).toEqual([{ code: 'B1', pouches: expect.any(Number), served: undefined }]);
+  });
+});
+
+describe('commonReason', () => {
+  const menuOf = (...reasons: string[]) => ({
+    ...plan.menu,
+    meals: plan.menu.meals.slice(0, 1).map((meal) => ({
+      ...meal,
+      opened: reasons.flatMap((why) => meal.opened.slice(0, 1).map((lot) => ({ ...lot, why }))),
+    })),
+  });
+
+  it('is the one that would be repeated most', () =>
+    expect(commonReason(menuOf('b', 'a', 'c', 'a', 'c', 'a'))).toBe('a'));
+
+  it('is none where hardly any reason stands twice, or nothing is opened', () => {
+    expect(commonReason(menuOf('a', 'a', 'b', 'c', 'd', 'e', 'f', 'g', 'h'))).toBeUndefined();
+    expect(commonReason(menuOf('a', 'b'))).toBeUndefined();
+    expect(commonReason(menuOf())).toBeUndefined();
   });
 });
 

@@ -8,7 +8,7 @@ import {
   type Outcome,
   type Table,
 } from '$lib/planning/menu/by-hand.ts';
-import { lockMeal, type MealPlace } from '$lib/planning/menu/edit-menu.ts';
+import { keepMenu, listedMeal, lockMeal, type MealPlace } from '$lib/planning/menu/edit-menu.ts';
 import { mealOptions } from '$lib/planning/menu/meal-options.ts';
 import { FormReader } from '$lib/forms/read-form.ts';
 import { UserError } from '$lib/server/errors.ts';
@@ -20,18 +20,21 @@ import { lotsLacking } from '$lib/trip-views/menu.ts';
 import { hasLeft } from '$lib/trip-views/stage.ts';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
 
-export const load: PageServerLoad = async ({ locals: { app }, params, url, parent }) => {
+export const load: PageServerLoad = async ({ locals: { app, readsOnly }, params, url, parent }) => {
   const { stage } = await parent();
   const [day, meal] = (url.searchParams.get('change') ?? '').split('-');
   const find = url.searchParams.get('find') ?? '';
   const { stored, stock, plan } = await planStoredTrip(app, params.id).catch(toHttpError);
-  const changing = hasLeft(stage) ? undefined : readPlace(day, meal, plan);
-  const options = changing && mealOptions(stored.trip.party, stock, plan.menu, changing, changing.date);
+  const changing = readsOnly || hasLeft(stage) ? undefined : readPlace(day, meal, plan);
+  const options = changing ? mealOptions(stored.trip.party, stock, plan.menu, changing, changing.date) : [];
+  const free = new Set(options.map(({ code }) => code));
+  const listed = changing && listedMeal(keepMenu(stored.trip, plan.menu), changing);
   return {
     changing,
     find,
-    lacking: lotsLacking(stored.trip, stock),
-    ...narrowed(options ?? [], find),
+    noneFree: (listed?.opened ?? []).map(({ code }) => code).filter((code) => !free.has(code)),
+    lacking: readsOnly ? [] : lotsLacking(stored.trip, stock),
+    ...narrowed(options, find),
   };
 };
 
