@@ -14,7 +14,7 @@ export function parseStored<Schema extends z.ZodType>(
   what: string,
 ): z.output<Schema> {
   const unusable = (problem: string, cause: unknown) =>
-    new UserError('Unusable', `${what} cannot be read: ${problem}. Put back a copy of the data folder.`, {
+    new UserError('Unusable', `${what} cannot be read: ${problem}. Put back a copy of the data.`, {
       cause,
     });
   let value: unknown;
