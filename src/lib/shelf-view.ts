@@ -2,6 +2,8 @@ import { ALLERGENS, avoided, type Allergen } from './planning/model/allergens.ts
 import { pouchEnergyKcal, type PouchLot } from './planning/model/pouch-lot.ts';
 import { addDays } from './planning/model/calendar.ts';
 import { MEAL_KINDS, type MealKind } from './planning/model/words.ts';
+import type { EntryKind } from './server/ledger.ts';
+import { text, type Text } from './texts/say.ts';
 
 /** What the shelf page needs of a lot. */
 const SHOWN_FIELDS = [
@@ -45,19 +47,41 @@ export type ShelfRow = {
 
 /** The columns of the table, in their order; each can be sorted by. */
 export const SHELF_COLUMNS = [
-  { key: 'code', label: 'Code' },
-  { key: 'recipe', label: 'Recipe' },
-  { key: 'mealKinds', label: 'Meals' },
-  { key: 'bestBefore', label: 'Best before' },
-  { key: 'pouches', label: 'Pouches at home' },
-  { key: 'setAside', label: 'Set aside' },
-  { key: 'servings', label: 'Servings' },
-  { key: 'servingKcal', label: 'Energy per serving' },
-  { key: 'pouchKcal', label: 'Energy per pouch' },
-  { key: 'servingDryG', label: 'Dry weight per serving' },
-  { key: 'kcalPer100G', label: 'Energy by weight' },
-] as const satisfies readonly { key: keyof ShelfRow; label: string }[];
+  { key: 'code', label: text('Code') },
+  { key: 'recipe', label: text('Recipe') },
+  { key: 'mealKinds', label: text('Meals') },
+  { key: 'bestBefore', label: text('Best before') },
+  { key: 'pouches', label: text('Pouches at home') },
+  { key: 'setAside', label: text('Set aside') },
+  { key: 'servings', label: text('Servings') },
+  { key: 'servingKcal', label: text('Energy per serving') },
+  { key: 'pouchKcal', label: text('Energy per pouch') },
+  { key: 'servingDryG', label: text('Dry weight per serving') },
+  { key: 'kcalPer100G', label: text('Energy by weight') },
+] as const satisfies readonly { key: keyof ShelfRow; label: Text }[];
 export type ShelfColumn = (typeof SHELF_COLUMNS)[number]['key'];
+
+/** What each kind of entry of the history is called. */
+export const ENTRY_WORDS: Readonly<Record<EntryKind, Text>> = {
+  sealed: text('sealed'),
+  imported: text('imported'),
+  'set aside': text('set aside'),
+  released: text('released'),
+  packed: text('packed'),
+  eaten: text('eaten'),
+  'brought back': text('brought back'),
+  unpacked: text('unpacked'),
+  reopened: text('reopened'),
+  discarded: text('discarded'),
+  counted: text('counted'),
+};
+
+/** What the state of a lot is called. */
+export const STATE_WORDS: Readonly<Record<ShelfRow['state'], Text>> = {
+  past: text('past'),
+  soon: text('soon'),
+  good: text('good'),
+};
 
 /** Best-before within so many days is near. */
 export const SOON_DAYS = 60;

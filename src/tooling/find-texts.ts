@@ -67,7 +67,7 @@ export function findTexts(root: string, file: string): FoundTexts {
       return;
     }
     if (node.type === 'NewExpression' && /^(?:Range|Type|Syntax)?Error$/.test(nameOf(node['callee']))) return;
-    if (node.type === 'TaggedTemplateExpression' && nameOf(node['tag']).startsWith('sql')) return;
+    if (node.type === 'TaggedTemplateExpression' && isSql(node['tag'])) return;
     if (node.type === 'Attribute') {
       const words = Array.isArray(node['value']) ? (node['value'] as Node[]) : [];
       const read = READ_ALOUD.includes(String(node['name'])) || parent?.type === 'Component';
@@ -113,9 +113,12 @@ function isNode(value: unknown): value is Node {
 }
 
 function nameOf(node: unknown): string {
-  if (!isNode(node)) return '';
-  if (node.type === 'MemberExpression') return nameOf(node['object']);
-  return String(node['name'] ?? '');
+  return isNode(node) && node.type === 'Identifier' ? String(node['name']) : '';
+}
+
+/** `sql` and `sql.raw` of kysely. */
+function isSql(tag: unknown): boolean {
+  return isNode(tag) && nameOf(tag.type === 'MemberExpression' ? tag['object'] : tag) === 'sql';
 }
 
 function literal(node: Node): string | undefined {

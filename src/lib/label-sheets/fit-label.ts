@@ -11,14 +11,14 @@ import type { Paper } from './papers.ts';
 export const LEAST_TYPE_PT = 5.5;
 /** Before the type gets smaller than this, a name is cut, and a label that is not dense says less, pt. */
 const COMFORTABLE_TYPE_PT = 6.5;
-const LARGEST_TYPE_PT = 14;
-const TYPE_STEP_PT = 0.25;
+export const LARGEST_TYPE_PT = 14;
+export const TYPE_STEP_PT = 0.25;
 /** Parts of the type size. */
 export const NAME_SCALE = { full: 1.3, dense: 1.15 } as const;
 export const LINE_HEIGHT = 1.15;
 export const GAP_ABOVE_LINE = 0.15;
 /** Rows of a name before it is cut, the better first. */
-const NAME_ROWS = [3, 2, 1] as const;
+export const NAME_ROWS = [3, 2, 1] as const;
 
 /** Side of the QR code as parts of the room inside the label, and at most, mm: a phone reads it at arm's length. */
 const QR_OF_HEIGHT = 0.65;

@@ -1,4 +1,5 @@
 import type { Label } from '../planning/label/make-label.ts';
+import { say } from '../texts/say.ts';
 import type { SizeClass } from './papers.ts';
 
 export type LabelLine = {
@@ -13,10 +14,11 @@ export type LabelLine = {
  * contains, the oxygen absorber, and how much water and time it takes.
  */
 export function labelLines(label: Label, size: SizeClass): LabelLine[] {
-  const { name, code, servings, water, steep, energy, protein, netWeight, diets } = label;
-  const pour = water ? `Pour in ${water.pouch} ${water.kind}` : 'Needs no water';
-  const ofProtein = protein === undefined ? [] : [`${protein} protein`];
-  const isShared = servings !== '1 serving';
+  const { name, code, servings, isShared, water, steep, energy, protein, netWeight, diets } = label;
+  const pour = water
+    ? say('Pour in {amount} {water}', { amount: water.pouch, water: water.kind })
+    : say('Needs no water');
+  const ofProtein = protein === undefined ? [] : [say('{amount} protein', { amount: protein })];
   const line = (kind: LabelLine['kind'], ...parts: readonly string[]): LabelLine => ({
     kind,
     text: unbrokenAmounts(`${parts.join(', ')}.`),
@@ -25,7 +27,7 @@ export function labelLines(label: Label, size: SizeClass): LabelLine[] {
 
   const lines: LabelLine[] = [
     { kind: 'name', text: name },
-    { kind: 'strong', text: `${code} · best before ${label.bestBefore}` },
+    { kind: 'strong', text: say('{code} · best before {date}', { code, date: label.bestBefore }) },
     { kind: 'strong', text: label.absorber },
     line('plain', pour, ...(steep ? [steep] : [])),
     { kind: 'strong', text: label.allergens },
@@ -35,9 +37,19 @@ export function labelLines(label: Label, size: SizeClass): LabelLine[] {
     ...lines,
     may(servings, energy.pouch, ...(isShared ? [] : ofProtein)),
     ...(isShared
-      ? [may(`One serving: ${water ? `${water.serving} water, ` : ''}${energy.serving}`, ...ofProtein)]
+      ? [
+          may(
+            water
+              ? say('One serving: {amount} water', { amount: water.serving })
+              : say('One serving: {energy}', { energy: energy.serving }),
+            ...(water ? [energy.serving] : []),
+            ...ofProtein,
+          ),
+        ]
       : []),
-    may([`${netWeight} of dry food`, ...diets].join(', ') + `. Sealed ${label.sealedOn}`),
+    may(
+      `${[say('{amount} of dry food', { amount: netWeight }), ...diets].join(', ')}. ${say('Sealed {date}', { date: label.sealedOn })}`,
+    ),
     { kind: 'plain', text: label.caution, optional: true },
   ];
 }

@@ -1,6 +1,7 @@
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import type { PouchLot } from '$lib/planning/model/pouch-lot.ts';
 import type { UnitSystem } from '$lib/planning/units/show.ts';
+import { say } from '$lib/texts/say.ts';
 import { PAPERS, perSheet, type Paper } from './papers.ts';
 
 /** So many labels at once keep the page quick. */
@@ -47,7 +48,7 @@ export function readLabels(
     const value = read.number(name);
     if (value === undefined) return 1;
     if (!Number.isInteger(value) || value < 1 || value > most)
-      wrong(name, `must be a whole number from 1 to ${most}`);
+      wrong(name, say('must be a whole number from 1 to {most}', { most: String(most) }));
     return value;
   };
 
@@ -57,12 +58,15 @@ export function readLabels(
   if (unknown.length > 0)
     wrong(
       'code',
-      `there is no lot ${unknown.map((code) => `"${code}"`).join(', ')} on the shelf; its code may have been changed`,
+      say('there is no lot {codes} on the shelf; its code may have been changed', {
+        codes: unknown.map((code) => `"${code}"`).join(', '),
+      }),
     );
 
   const asked = read.text('paper');
   const found = asked === undefined ? usualPaper(unitSystem) : PAPERS.find(({ id }) => id === asked);
-  if (!found) wrong('paper', `"${asked}" is none of the papers; choose one of the list`);
+  if (!found)
+    wrong('paper', say('"{paper}" is none of the papers; choose one of the list', { paper: asked ?? '' }));
   const paper = found ?? usualPaper(unitSystem);
 
   const places = perSheet(paper);
@@ -71,7 +75,12 @@ export function readLabels(
   const copies = forEachPouch ? 1 : wholeNumber('copies', MOST_LABELS);
   const address = readAddress(read.text('address') ?? origin);
   if (address === undefined)
-    wrong('address', 'must be an address such as http://192.168.1.20:4810, with nothing behind it');
+    wrong(
+      'address',
+      say('must be an address such as {example}, with nothing behind it', {
+        example: 'http://192.168.1.20:4810',
+      }),
+    );
 
   const wanted = chosen.flatMap((code) => {
     const lot = byCode.get(code);
@@ -81,12 +90,17 @@ export function readLabels(
   if (count > MOST_LABELS)
     wrong(
       'copies',
-      `these would be ${count} labels, and at most ${MOST_LABELS} are made at once; choose fewer lots or copies`,
+      say('these would be {count} labels, and at most {most} are made at once; choose fewer lots or copies', {
+        count: String(count),
+        most: String(MOST_LABELS),
+      }),
     );
   if (chosen.length > 0 && unknown.length === 0 && count === 0)
     wrong(
       'copies',
-      'there is no pouch at home of what is chosen, so there is no label to print; enter a number of copies',
+      say(
+        'there is no pouch at home of what is chosen, so there is no label to print; enter a number of copies',
+      ),
     );
 
   const request =

@@ -1,4 +1,5 @@
 import { MM_PER_INCH } from '../planning/units/print.ts';
+import { text, type Text } from '../texts/say.ts';
 
 /** How much a label says: `dense` where there is room for what has to be on it and little else. */
 export type SizeClass = 'full' | 'dense';
@@ -7,7 +8,7 @@ export type SizeClass = 'full' | 'dense';
 export type Paper = {
   /** In addresses. */
   readonly id: string;
-  readonly name: string;
+  readonly name: Text;
   readonly pageWidthMm: number;
   readonly pageHeightMm: number;
   readonly columns: number;
@@ -43,7 +44,7 @@ type Grid = {
   readonly edgeMm: number;
 };
 
-function paper(id: string, name: string, { page, grid, label, gapXMm = 0, edgeMm }: Grid): Paper {
+function paper(id: string, name: Text, { page, grid, label, gapXMm = 0, edgeMm }: Grid): Paper {
   const [[pageWidthMm, pageHeightMm], [columns, rows], [labelWidthMm, labelHeightMm]] = [page, grid, label];
   const marginLeftMm = (pageWidthMm - columns * labelWidthMm - (columns - 1) * gapXMm) / 2;
   const marginTopMm = (pageHeightMm - rows * labelHeightMm) / 2;
@@ -81,32 +82,47 @@ const single = (widthMm: number, heightMm: number): Grid => ({
 
 /** Sizes that label sheets and rolls are commonly sold in (common practice; measure yours). */
 export const PAPERS: readonly [Paper, ...Paper[]] = [
-  paper('a4-2x4', 'A4, 2 × 4 of 99.1 × 67.7 mm', { ...A4, grid: [2, 4], label: [99.1, 67.7], gapXMm: 2.5 }),
-  paper('a4-2x4-whole', 'A4, 2 × 4 of 105 × 74 mm', { ...A4, grid: [2, 4], label: [105, 74] }),
-  paper('a4-2x7', 'A4, 2 × 7 of 99.1 × 38.1 mm', { ...A4, grid: [2, 7], label: [99.1, 38.1], gapXMm: 2.5 }),
-  paper('a4-3x7', 'A4, 3 × 7 of 63.5 × 38.1 mm', { ...A4, grid: [3, 7], label: [63.5, 38.1], gapXMm: 2.5 }),
-  paper('a4-3x8', 'A4, 3 × 8 of 70 × 37 mm', { ...A4, grid: [3, 8], label: [70, 37] }),
-  paper('letter-2x3', 'US letter, 2 × 3 of 4 × 3 1/3 in', {
+  paper('a4-2x4', text('A4, 2 × 4 of 99.1 × 67.7 mm'), {
+    ...A4,
+    grid: [2, 4],
+    label: [99.1, 67.7],
+    gapXMm: 2.5,
+  }),
+  paper('a4-2x4-whole', text('A4, 2 × 4 of 105 × 74 mm'), { ...A4, grid: [2, 4], label: [105, 74] }),
+  paper('a4-2x7', text('A4, 2 × 7 of 99.1 × 38.1 mm'), {
+    ...A4,
+    grid: [2, 7],
+    label: [99.1, 38.1],
+    gapXMm: 2.5,
+  }),
+  paper('a4-3x7', text('A4, 3 × 7 of 63.5 × 38.1 mm'), {
+    ...A4,
+    grid: [3, 7],
+    label: [63.5, 38.1],
+    gapXMm: 2.5,
+  }),
+  paper('a4-3x8', text('A4, 3 × 8 of 70 × 37 mm'), { ...A4, grid: [3, 8], label: [70, 37] }),
+  paper('letter-2x3', text('US letter, 2 × 3 of 4 × 3 1/3 in'), {
     ...LETTER,
     grid: [2, 3],
     label: [inch(4), inch(10 / 3)],
     gapXMm: inch(3 / 16),
   }),
-  paper('letter-2x5', 'US letter, 2 × 5 of 4 × 2 in', {
+  paper('letter-2x5', text('US letter, 2 × 5 of 4 × 2 in'), {
     ...LETTER,
     grid: [2, 5],
     label: [inch(4), inch(2)],
     gapXMm: inch(3 / 16),
   }),
-  paper('letter-3x10', 'US letter, 3 × 10 of 2 5/8 × 1 in', {
+  paper('letter-3x10', text('US letter, 3 × 10 of 2 5/8 × 1 in'), {
     ...LETTER,
     grid: [3, 10],
     label: [inch(2.625), inch(1)],
     gapXMm: inch(1 / 8),
   }),
-  paper('roll-100x62', 'Single labels, 100 × 62 mm', single(100, 62)),
-  paper('roll-4x6', 'Single labels, 4 × 6 in', single(inch(4), inch(6))),
-  paper('roll-2x1', 'Single labels, 2 1/4 × 1 1/4 in', single(inch(2.25), inch(1.25))),
+  paper('roll-100x62', text('Single labels, 100 × 62 mm'), single(100, 62)),
+  paper('roll-4x6', text('Single labels, 4 × 6 in'), single(inch(4), inch(6))),
+  paper('roll-2x1', text('Single labels, 2 1/4 × 1 1/4 in'), single(inch(2.25), inch(1.25))),
 ];
 
 export const perSheet = ({ columns, rows }: Paper): number => columns * rows;

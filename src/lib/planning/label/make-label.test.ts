@@ -13,6 +13,7 @@ it('says what is in the pouch and what to do with it', () => {
     name: 'bean stew',
     code: 'D1',
     servings: '2 servings',
+    isShared: true,
     water: { kind: 'boiling water', pouch: '700 ml (3 cups)', serving: '350 ml (1 1/2 cups)' },
     steep: 'wait 6 min, stir, wait 4 min more',
     energy: { pouch: '1,200 kcal', serving: '600 kcal' },

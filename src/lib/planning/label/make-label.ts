@@ -1,3 +1,4 @@
+import { say, sayNumber } from '../../texts/say.ts';
 import { ALLERGENS, allergenLabel, type Allergen } from '../model/allergens.ts';
 import { dietLabel } from '../model/diets.ts';
 import { pouchEnergyKcal, pouchFoodG, type PouchLot } from '../model/pouch-lot.ts';
@@ -12,6 +13,8 @@ export type Label = {
   readonly code: string;
   /** "2 servings" */
   readonly servings: string;
+  /** Other than one serving is in the pouch. */
+  readonly isShared: boolean;
   readonly water:
     | {
         /** "boiling water" */
@@ -38,9 +41,6 @@ export type Label = {
   readonly caution: string;
 };
 
-const CAUTION = 'Puffed up, torn, damp or smelling wrong: do not taste it, throw it away.';
-const CAUTION_ONCE_WET = `${CAUTION} Once wet, eat it at once.`;
-
 /** The label of the pouches of a lot. The unit system asked for comes first; water is given in both, as a mug may be marked in either. */
 export function makeLabel(lot: PouchLot, unitSystem: UnitSystem): Label {
   const { servingsPerPouch, waterKind } = lot;
@@ -50,10 +50,14 @@ export function makeLabel(lot: PouchLot, unitSystem: UnitSystem): Label {
   return {
     name: lot.recipe,
     code: lot.code,
-    servings: `${Number(servingsPerPouch.toFixed(2))} serving${servingsPerPouch === 1 ? '' : 's'}`,
+    servings: say('{count, plural, one {{shown} serving} other {{shown} servings}}', {
+      count: servingsPerPouch,
+      shown: sayNumber(servingsPerPouch, { maximumFractionDigits: 2 }),
+    }),
+    isShared: servingsPerPouch !== 1,
     water: isWet
       ? {
-          kind: WATER_WORDS[waterKind],
+          kind: say(WATER_WORDS[waterKind]),
           pouch: pour(lot.waterMl * servingsPerPouch),
           serving: pour(lot.waterMl),
         }
@@ -69,20 +73,30 @@ export function makeLabel(lot: PouchLot, unitSystem: UnitSystem): Label {
     diets: lot.diets.map(dietLabel),
     sealedOn: lot.sealedOn,
     bestBefore: lot.bestBefore,
-    absorber: `Remove the oxygen absorber before ${isWet ? 'pouring water' : 'eating'}.`,
-    caution: isWet ? CAUTION_ONCE_WET : CAUTION,
+    absorber: isWet
+      ? say('Remove the oxygen absorber before pouring water.')
+      : say('Remove the oxygen absorber before eating.'),
+    caution: isWet
+      ? say(
+          'Puffed up, torn, damp or smelling wrong: do not taste it, throw it away. Once wet, eat it at once.',
+        )
+      : say('Puffed up, torn, damp or smelling wrong: do not taste it, throw it away.'),
   };
 }
 
 function allergenSentence(held: readonly Allergen[] | undefined): string {
-  if (held === undefined) return 'Allergens NOT STATED: not for anyone who has to avoid one.';
+  if (held === undefined) return say('Allergens NOT STATED: not for anyone who has to avoid one.');
   if (held.length === 0)
-    return `Contains none of the ${ALLERGENS.length} listed allergens, as the cook states.`;
+    return say('Contains none of the {count} listed allergens, as the cook states.', {
+      count: ALLERGENS.length,
+    });
   // US law names wheat, EU law the cereals with gluten: whoever looks for one of the two has to find it.
   const words = held.map((allergen) => {
-    if (allergen === 'wheat' && !held.includes('gluten')) return `${allergenLabel(allergen)} (gluten)`;
-    if (allergen === 'gluten' && !held.includes('wheat')) return `${allergenLabel(allergen)} (may be wheat)`;
+    if (allergen === 'wheat' && !held.includes('gluten'))
+      return say('{allergen} (gluten)', { allergen: allergenLabel(allergen) });
+    if (allergen === 'gluten' && !held.includes('wheat'))
+      return say('{allergen} (may be wheat)', { allergen: allergenLabel(allergen) });
     return allergenLabel(allergen);
   });
-  return `Contains: ${words.join(', ')}.`;
+  return say('Contains: {allergens}.', { allergens: words.join(', ') });
 }

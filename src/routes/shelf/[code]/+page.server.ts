@@ -12,6 +12,7 @@ import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { codeInAddress, lotHref } from '$lib/lot-href.ts';
 import { shelfRow } from '$lib/shelf-view.ts';
+import { say } from '$lib/texts/say.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 /** What an action hands back: of which form of the page, what is odd, and what was saved meanwhile. */
@@ -26,15 +27,18 @@ const MOST_POUCHES = 100_000;
 const noSuchLot = (code: string): never =>
   error(
     404,
-    `There is no lot with the code "${code}". Look for it on the shelf: its code may have been changed. Going back in the browser brings back what you typed.`,
+    say(
+      'There is no lot with the code "{code}". Look for it on the shelf: its code may have been changed. Going back in the browser brings back what you typed.',
+      { code },
+    ),
   );
 
-export const load: PageServerLoad = async ({ locals: { app }, params, parent }) => {
+export const load: PageServerLoad = async ({ locals: { app, readsOnly }, params, parent }) => {
   const code = codeInAddress(params.code);
   const lot = (await app.shelf.getLot(code)) ?? noSuchLot(code);
   const [{ shown }, history, trips] = await Promise.all([
     parent(),
-    app.shelf.history(code),
+    readsOnly ? [] : app.shelf.history(code),
     app.trips.listTrips(),
   ]);
   const promised = trips.flatMap(({ id, trip, stage, reserved }) => {
@@ -94,7 +98,7 @@ export const actions: Actions = {
     const pouches = wholePouches(read, 'discarded', 1);
     const reason = read.text('discardReason');
     if (reason === undefined)
-      read.add([{ field: 'discardReason', message: 'say why, so that the history can tell later' }]);
+      read.add([{ field: 'discardReason', message: say('say why, so that the history can tell later') }]);
     if (pouches === undefined || reason === undefined)
       return fail<Refusal>(422, { ...read.refused(), of: 'discard' });
     try {
@@ -112,6 +116,14 @@ function wholePouches(read: FormReader, name: string, least: number): number | u
   const pouches = read.number(name);
   if (pouches !== undefined && Number.isInteger(pouches) && pouches >= least && pouches <= MOST_POUCHES)
     return pouches;
-  read.add([{ field: name, message: `must be a whole number of pouches from ${least} to ${MOST_POUCHES}` }]);
+  read.add([
+    {
+      field: name,
+      message: say('must be a whole number of pouches from {least} to {most}', {
+        least,
+        most: String(MOST_POUCHES),
+      }),
+    },
+  ]);
   return undefined;
 }
