@@ -103,6 +103,8 @@ describe('readLoad', () => {
       ],
     );
     expect(batchLabel('trays[3].loadedG')).toBe('Tray 4, with wet food');
+    expect(batchLabel('fills[0].pouches')).toBe('Pouches, line 1, how many');
+    expect(batchLabel('reading.cooked poultry')).toBe('Temperature, cooked poultry');
   });
   it('does not drop a tray whose empty weight alone was entered, nor one more than the dryer has', () => {
     const trays = (rows: readonly number[]): Entered =>

@@ -4,48 +4,70 @@ import { bareField, withoutUndefined, type Entered, type FormReader } from '$lib
 import { recipeTotals } from '$lib/planning/drying/recipe-totals.ts';
 import { safetyChecks, type SafetyStep } from '$lib/planning/drying/safety-steps.ts';
 import { Batch, Weighing, type PouchFill } from '$lib/planning/model/batch.ts';
+import { COOKING_CLASS_WORDS, COOKING_CLASSES } from '$lib/planning/model/composition.ts';
 import type { Kitchen } from '$lib/planning/model/kitchen.ts';
 import type { Problem } from '$lib/planning/model/problems.ts';
 import type { Recipe } from '$lib/planning/model/recipe.ts';
 import { fieldValue, type Quantity } from '$lib/planning/units/show.ts';
 import type { Stored } from '$lib/server/records.ts';
+import { say, text, type Text } from '$lib/texts/say.ts';
 
 /** The label of every field of the batch sheet but those of trays and pouches. */
-export const BATCH_LABELS: Readonly<Record<string, string>> = {
-  code: 'Code',
-  recipe: 'Recipe',
-  timesCooked: 'Times the recipe',
-  cookedOn: 'Cooked on',
-  cookedG: 'Cooked dish, weighed',
-  dryer: 'Dryer',
-  preFrozen: 'Frozen hard before it goes in',
-  trays: 'Trays',
-  afterH: 'After drying for',
-  energyKwh: 'Electricity of the run, metered',
-  packedG: 'Dry food for the pouches',
-  'cup.volumeMl': 'A cup of it holds',
-  'cup.netG': 'and weighs, filled',
-  servings: 'Servings',
-  mostPerPouch: 'Most servings in a pouch',
-  fills: 'Pouches',
-  allergens: 'Allergens',
-  allergensStated: 'Allergens of the batch',
-  bestBefore: 'Best before',
-  note: 'Note for the lots',
-  releasedBecause: 'Why it is let onto the shelf all the same',
+export const BATCH_LABELS: Readonly<Record<string, Text>> = {
+  code: text('Code'),
+  recipe: text('Recipe'),
+  timesCooked: text('Times the recipe'),
+  cookedOn: text('Cooked on'),
+  cookedG: text('Cooked dish, weighed'),
+  dryer: text('Dryer'),
+  preFrozen: text('Frozen hard before it goes in'),
+  trays: text('Trays'),
+  afterH: text('After drying for'),
+  energyKwh: text('Electricity of the run, metered'),
+  packedG: text('Dry food for the pouches'),
+  'cup.volumeMl': text('A cup of it holds'),
+  'cup.netG': text('and weighs, filled'),
+  servings: text('Servings'),
+  mostPerPouch: text('Most servings in a pouch'),
+  fills: text('Pouches'),
+  allergens: text('Allergens'),
+  allergensStated: text('Allergens of the batch'),
+  bestBefore: text('Best before'),
+  note: text('Note for the lots'),
+  releasedBecause: text('Why it is let onto the shelf all the same'),
+};
+const TRAY_LABELS: Readonly<Record<string, Text>> = {
+  tareG: text('Tray {number}, empty'),
+  loadedG: text('Tray {number}, with wet food'),
+  grossG: text('Tray {number}, now'),
+  feel: text('Tray {number}, felt'),
+};
+const FILL_LABELS: Readonly<Record<string, Text>> = {
+  container: text('Pouches, line {number}, pouch'),
+  servings: text('Pouches, line {number}, servings'),
+  pouches: text('Pouches, line {number}, how many'),
+  absorbers: text('Pouches, line {number}, absorbers'),
 };
 
 /** @returns the label of a field, of a tray or line of pouches too. */
 export function batchLabel(field: string): string | undefined {
-  const [, index, part] = /^(?:trays|weighed)\[(\d+)\]\.(\w+)/.exec(field) ?? [];
-  if (index !== undefined && part !== undefined)
-    return `Tray ${Number(index) + 1}, ${{ tareG: 'empty', loadedG: 'with wet food', grossG: 'now', feel: 'felt' }[part] ?? part}`;
-  const [, line, of] = /^fills\[(\d+)\](?:\.(\w+))?/.exec(field) ?? [];
-  if (line !== undefined)
-    return `Pouches, line ${Number(line) + 1}${of === undefined ? '' : `, ${{ container: 'pouch', servings: 'servings', pouches: 'how many', absorbers: 'absorbers' }[of] ?? of}`}`;
+  const [, list, index, part = ''] = /^(trays|weighed|fills)\[(\d+)\](?:\.(\w+))?/.exec(field) ?? [];
+  if (list !== undefined) {
+    const number = Number(index) + 1;
+    const label = (list === 'fills' ? FILL_LABELS : TRAY_LABELS)[part];
+    if (label) return say(label, { number });
+    return list === 'fills' ? say('Pouches, line {number}', { number }) : say('Tray {number}', { number });
+  }
   const [, check] = /^reading\.(.*)$/.exec(field) ?? [];
-  if (check !== undefined) return `Temperature, ${check}`;
-  return BATCH_LABELS[field];
+  if (check !== undefined) return say('Temperature, cooked {what}', { what: cookedWord(check) });
+  const label = BATCH_LABELS[field];
+  return label && say(label);
+}
+
+/** @returns what is cooked through, from the id of its check. */
+export function cookedWord(checkId: string): string {
+  const name = COOKING_CLASSES.find((other) => checkId === `cooked ${other}`);
+  return name ? say(COOKING_CLASS_WORDS[name]) : checkId;
 }
 
 const grams = (value: number | undefined, { unitSystem }: ShownIn, quantity: Quantity = 'food'): string[] => [
@@ -113,13 +135,16 @@ export function readNewBatch(
   kitchen: Kitchen,
 ): Batch | undefined {
   const dryer = kitchen.dryers.find(({ name }) => name === read.text('dryer'));
-  if (!recipe) read.add([{ field: 'recipe', message: 'choose a recipe; the one chosen is there no more' }]);
-  if (!dryer) read.add([{ field: 'dryer', message: 'choose one of the dryers of your equipment' }]);
+  if (!recipe)
+    read.add([{ field: 'recipe', message: say('choose a recipe; the one chosen is there no more') }]);
+  if (!dryer) read.add([{ field: 'dryer', message: say('choose one of the dryers of your equipment') }]);
   if (recipe && recipeTotals(recipe.value).problems.length > 0)
     read.add([
       {
         field: 'recipe',
-        message: `"${recipe.value.name}" is not ready: its page says what has to be mended first`,
+        message: say('"{recipe}" is not ready: its page says what has to be mended first', {
+          recipe: recipe.value.name,
+        }),
       },
     ]);
   return checked(read, {
@@ -152,7 +177,7 @@ export const readLoad: ReadStep = (read, batch, kitchen, today) => {
     read.text('dryer') === batch.dryer.name
       ? batch.dryer
       : kitchen.dryers.find(({ name }) => name === read.text('dryer'));
-  if (!dryer) read.add([{ field: 'dryer', message: 'choose one of the dryers of your equipment' }]);
+  if (!dryer) read.add([{ field: 'dryer', message: say('choose one of the dryers of your equipment') }]);
   const onForm = linesOf(read.entered, 'trays');
   const rows = onForm.filter((row) => read.text(`trays[${row}].loadedG`) !== undefined);
   const onlyEmpty = onForm.filter((row) => !rows.includes(row) && read.number(`trays[${row}].tareG`));
@@ -160,16 +185,21 @@ export const readLoad: ReadStep = (read, batch, kitchen, today) => {
     read.add(
       onlyEmpty.map((row) => ({
         field: `trays[${row}].loadedG`,
-        message: 'weigh it with its food too, or set its empty weight back to 0 where it stays out',
+        message: say('weigh it with its food too, or set its empty weight back to 0 where it stays out'),
       })),
     );
   if (rows.length === 0)
-    read.add([{ field: 'trays', message: 'weigh at least one tray with its wet food; none is entered' }]);
+    read.add([
+      { field: 'trays', message: say('weigh at least one tray with its wet food; none is entered') },
+    ]);
   if (batch.weighings.length > 0 && rows.length !== batch.trays.length)
     read.add([
       {
         field: 'trays',
-        message: `are ${rows.length} now, but ${batch.trays.length} were weighed while drying. Remove those weighings first, or bring the trays back`,
+        message: say(
+          'are {now} now, but {before} were weighed while drying. Remove those weighings first, or bring the trays back',
+          { now: rows.length, before: batch.trays.length },
+        ),
       },
     ]);
   return checked(
@@ -195,7 +225,7 @@ export const readLoad: ReadStep = (read, batch, kitchen, today) => {
 export const readWeighing: ReadStep = (read, batch, _, today) => {
   const at = batch.weighings.length;
   if (batch.trays.length === 0)
-    read.add([{ field: '', message: 'No tray has been weighed in yet: do that first, under "Load".' }]);
+    read.add([{ field: '', message: say('No tray has been weighed in yet: do that first, under "Load".') }]);
   const trays = batch.trays.map((_tray, index) =>
     withoutUndefined({
       grossG: read.number(`weighed[${index}].grossG`, { quantity: 'food' }),
@@ -207,7 +237,7 @@ export const readWeighing: ReadStep = (read, batch, _, today) => {
     trays.every(({ grossG }) => grossG === undefined) &&
     read.problems.length === 0
   )
-    read.add([{ field: 'weighed[0].grossG', message: 'weigh at least one tray' }]);
+    read.add([{ field: 'weighed[0].grossG', message: say('weigh at least one tray') }]);
   const onForm = (field: string) => field.replace(/^trays/, 'weighed');
   const weighing = Weighing.safeParse(withoutUndefined({ afterH: read.number('afterH'), trays }), {
     reportInput: true,
@@ -235,7 +265,7 @@ export const readPortions: ReadStep = (read, batch) => {
     read.add([
       {
         field: volumeMl === undefined ? 'cup.volumeMl' : 'cup.netG',
-        message: 'a cup needs both its volume and its weight, or neither',
+        message: say('a cup needs both its volume and its weight, or neither'),
       },
     ]);
   return checked(read, {
@@ -264,7 +294,7 @@ export const readFills: ReadStep = (read, batch, kitchen) => {
     const pouch = pouches.find((size) => size.label === label);
     if (!pouch)
       read.add([
-        { field: `fills[${line}].container`, message: 'choose one of the pouches of your equipment' },
+        { field: `fills[${line}].container`, message: say('choose one of the pouches of your equipment') },
       ]);
     const absorber = absorbers.find((size) => size.label === read.text(`fills[${line}].absorber`));
     const count = read.number(`fills[${line}].absorbers`) ?? 0;
@@ -278,7 +308,7 @@ export const readFills: ReadStep = (read, batch, kitchen) => {
     });
   });
   if (fills.length === 0)
-    read.add([{ field: 'fills', message: 'enter at least one line, or take what is proposed' }]);
+    read.add([{ field: 'fills', message: say('enter at least one line, or take what is proposed') }]);
   return checked(read, { ...batch, fills }, (problems) =>
     atLines(
       renamed(problems, (field) => field.replace(/\.pouch$/, '.container')),
@@ -315,7 +345,7 @@ function readChecks(read: FormReader, batch: Batch, step: SafetyStep, today: str
 }
 
 const renamed = (problems: readonly Problem[], name: (field: string) => string): Problem[] =>
-  problems.map(({ field, message }) => ({ field: name(field), message }));
+  problems.map((problem) => ({ ...problem, field: name(problem.field) }));
 
 function checked(
   read: FormReader,

@@ -1,7 +1,8 @@
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import type { ShownIn } from '$lib/forms/lot-form.ts';
 import { FormReader, type Entered } from '$lib/forms/read-form.ts';
 import { defaultKitchen, type Kitchen, type LoggedRun } from '$lib/planning/model/kitchen.ts';
+import { useLanguage } from '$lib/texts/say.ts';
 import {
   dryerNames,
   KITCHEN_PARTS,
@@ -202,7 +203,11 @@ it('says what is taken for a field of a line that is left empty', () => {
   expect(usualOfLine('pouches', 'priceMinor', METRIC)).toBe('0.00 EUR');
   expect(usualOfLine('runs', 'energyKwh', METRIC)).toBeUndefined();
   expect(usualOfLine('dryers', 'trayCount', METRIC)).toBeUndefined();
+  useLanguage(() => 'de');
+  expect(usualOfLine('absorbers', 'tareG', US)).toBe('0,071 oz');
+  expect(usualOfLine('pouches', 'priceMinor', METRIC)).toBe('0,00 EUR');
 });
+afterEach(() => useLanguage(() => 'en'));
 
 it('has a label in words for every field', () => {
   for (const field of Object.keys(kitchenFields(KITCHEN, METRIC)))

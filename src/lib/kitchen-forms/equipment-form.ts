@@ -4,13 +4,16 @@ import type { Entered, FormReader } from '$lib/forms/read-form.ts';
 import { FAT_LIMITS } from '$lib/planning/drying/recipe-totals.ts';
 import {
   AbsorberSize,
+  BARRIER_WORDS,
   BARRIERS,
   defaultKitchen,
   Dryer,
+  FAT_CLASS_WORDS,
   FAT_CLASSES,
   Kitchen,
   LoggedRun,
   PouchSize,
+  PROCESS_WORDS,
   PROCESSES,
   type Process,
   type ProcessFigures,
@@ -18,7 +21,8 @@ import {
 } from '$lib/planning/model/kitchen.ts';
 import { problemsOf } from '$lib/planning/model/problems.ts';
 import { moneyFieldValue } from '$lib/planning/units/money.ts';
-import { fieldValue, unitOf, type Quantity } from '$lib/planning/units/show.ts';
+import { fieldValue, shownFixed, unitOf, type Quantity } from '$lib/planning/units/show.ts';
+import { say, sayNumber, text, type Text } from '$lib/texts/say.ts';
 
 /** The parts of the equipment page; each is saved and reset by itself. */
 export const KITCHEN_PARTS = {
@@ -35,138 +39,150 @@ export type KitchenPart = keyof typeof KITCHEN_PARTS;
 
 /** How a field of the model stands in the form. */
 export type FormField = {
-  readonly label: string;
+  readonly label: Text;
   /** `box`: ticked or not; `dryer`: one of the kitchen. */
   readonly kind: 'text' | 'date' | 'number' | 'money' | 'choice' | 'box' | 'dryer';
   /** What a number measures, where people read it in a unit of their own. */
   readonly quantity?: Quantity;
   /** The unit of any other number; of money, what it is paid for. */
   readonly unit?: string;
-  readonly options?: readonly string[];
+  /** What can be chosen, and how it is called. */
+  readonly words?: Readonly<Record<string, Text>>;
   /** The words beside a box. */
-  readonly box?: string;
-  readonly hint?: string;
+  readonly box?: Text;
+  readonly hint?: Text;
 };
 type FieldsOf<Model> = Readonly<Record<keyof Model & string, FormField>>;
 
-const PROCESS_FIELD: FormField = { label: 'Way of drying', kind: 'choice', options: PROCESSES };
-const BARRIER_FIELD: FormField = { label: 'Barrier', kind: 'choice', options: BARRIERS };
-const PRICE_OF_ONE: FormField = { label: 'Price of one', kind: 'money' };
+const PROCESS_FIELD: FormField = { label: text('Way of drying'), kind: 'choice', words: PROCESS_WORDS };
+const BARRIER_FIELD: FormField = { label: text('Barrier'), kind: 'choice', words: BARRIER_WORDS };
+const PRICE_OF_ONE: FormField = { label: text('Price of one'), kind: 'money' };
 
 const DRYER_FIELDS: FieldsOf<Dryer> = {
-  name: { label: 'Name', kind: 'text', hint: 'Runs are found by it.' },
+  name: { label: text('Name'), kind: 'text', hint: text('Runs are found by it.') },
   process: PROCESS_FIELD,
-  trayCount: { label: 'Trays', kind: 'number' },
+  trayCount: { label: text('Trays'), kind: 'number' },
   trayAreaCm2: {
-    label: 'Area of a tray',
+    label: text('Area of a tray'),
     kind: 'number',
     unit: 'cm²',
-    hint: 'Length times width inside the rim.',
+    hint: text('Length times width inside the rim.'),
   },
   trayLimitG: {
-    label: 'Most wet food on a tray',
+    label: text('Most wet food on a tray'),
     kind: 'number',
     quantity: 'food',
-    hint: 'What its maker allows, or what came out dry so far.',
+    hint: text('What its maker allows, or what came out dry so far.'),
   },
   depthLimitMm: {
-    label: 'Deepest layer on a tray',
+    label: text('Deepest layer on a tray'),
     kind: 'number',
     unit: 'mm',
-    hint: 'A thicker one dries slowly and may stay damp within.',
+    hint: text('A thicker one dries slowly and may stay damp within.'),
   },
   meanPowerW: {
-    label: 'Mean power over a run',
+    label: text('Mean power over a run'),
     kind: 'number',
     unit: 'W',
-    hint: 'Taken while no run of it was metered.',
+    hint: text('Taken while no run of it was metered.'),
   },
-  priceMinor: { label: 'Price of the machine', kind: 'money' },
+  priceMinor: { label: text('Price of the machine'), kind: 'money' },
   expectedBatches: {
-    label: 'Batches it is to last',
+    label: text('Batches it is to last'),
     kind: 'number',
-    hint: 'They share its price (common practice).',
+    hint: text('They share its price (common practice).'),
   },
 };
 
 /** Figures of a way of drying. */
 export const PROCESS_FIELDS: FieldsOf<ProcessFigures> = {
   residualShare: {
-    label: 'Expected residual moisture',
+    label: text('Expected residual moisture'),
     kind: 'number',
     quantity: 'share',
-    hint: 'Of the dry food. Freeze-dried food ends at 1 to 4 %, dehydrated dishes at some 5 to 10 % (common practice).',
+    hint: text(
+      'Of the dry food. Freeze-dried food ends at 1 to 4 %, dehydrated dishes at some 5 to 10 % (common practice).',
+    ),
   },
   mostResidualShare: {
-    label: 'Most residual moisture',
+    label: text('Most residual moisture'),
     kind: 'number',
     quantity: 'share',
-    hint: 'Food with more is not let onto the shelf. A little above what is expected (common practice).',
+    hint: text(
+      'Food with more is not let onto the shelf. A little above what is expected (common practice).',
+    ),
   },
   lossBoundPerH: {
-    label: 'Dry below a loss in an hour of',
+    label: text('Dry below a loss in an hour of'),
     kind: 'number',
     quantity: 'share',
-    hint: 'Of what a tray holds, from one weighing to the next (common practice).',
+    hint: text('Of what a tray holds, from one weighing to the next (common practice).'),
   },
   waterShare: {
-    label: 'Water to add',
+    label: text('Water to add'),
     kind: 'number',
     quantity: 'share',
-    hint: 'Of the water removed. A little less than all of it (common practice).',
+    hint: text('Of the water removed. A little less than all of it (common practice).'),
   },
   steepMin: {
-    label: 'Steep time',
+    label: text('Steep time'),
     kind: 'number',
     unit: 'min',
-    hint: 'At sea level. Freeze-dried: 5 min, stir, 4 min more; what was dried warm takes longer (common practice).',
+    hint: text(
+      'At sea level. Freeze-dried: 5 min, stir, 4 min more; what was dried warm takes longer (common practice).',
+    ),
   },
   stirAfterMin: {
-    label: 'Stir after',
+    label: text('Stir after'),
     kind: 'number',
     unit: 'min',
-    hint: 'From the pouring on; 0: no stirring (common practice).',
+    hint: text('From the pouring on; 0: no stirring (common practice).'),
   },
 };
 
 const POUCH_FIELDS: FieldsOf<PouchSize> = {
-  label: { label: 'Name', kind: 'text' },
+  label: { label: text('Name'), kind: 'text' },
   barrier: BARRIER_FIELD,
   volumeMl: {
-    label: 'Volume when filled and sealed',
+    label: text('Volume when filled and sealed'),
     kind: 'number',
     quantity: 'pour',
-    hint: 'Fill one with water and measure that.',
+    hint: text('Fill one with water and measure that.'),
   },
-  tareG: { label: 'Empty weight', kind: 'number', quantity: 'food' },
+  tareG: { label: text('Empty weight'), kind: 'number', quantity: 'food' },
   priceMinor: PRICE_OF_ONE,
-  canBeCut: { label: 'Cutting', kind: 'box', box: 'One can be cut and sealed as two halves' },
+  canBeCut: { label: text('Cutting'), kind: 'box', box: text('One can be cut and sealed as two halves') },
 };
 
 const ABSORBER_FIELDS: FieldsOf<AbsorberSize> = {
-  label: { label: 'Name', kind: 'text' },
-  oxygenMl: { label: 'Oxygen that one takes up', kind: 'number', unit: 'ml', hint: 'Sold in cc: the same.' },
-  tareG: { label: 'Weight of one', kind: 'number', quantity: 'food' },
+  label: { label: text('Name'), kind: 'text' },
+  oxygenMl: {
+    label: text('Oxygen that one takes up'),
+    kind: 'number',
+    unit: 'ml',
+    hint: text('Sold in cc: the same.'),
+  },
+  tareG: { label: text('Weight of one'), kind: 'number', quantity: 'food' },
   priceMinor: PRICE_OF_ONE,
 };
 
 const RUN_FIELDS: FieldsOf<LoggedRun> = {
-  date: { label: 'Date', kind: 'date' },
-  dryer: { label: 'Dryer', kind: 'dryer' },
+  date: { label: text('Date'), kind: 'date' },
+  dryer: { label: text('Dryer'), kind: 'dryer' },
   waterRemovedG: {
-    label: 'Water removed',
+    label: text('Water removed'),
     kind: 'number',
     quantity: 'food',
-    hint: 'All trays: weight when loaded, less weight when dry.',
+    hint: text('All trays: weight when loaded, less weight when dry.'),
   },
-  hours: { label: 'Time', kind: 'number', unit: 'h' },
+  hours: { label: text('Time'), kind: 'number', unit: 'h' },
   energyKwh: {
-    label: 'Electricity',
+    label: text('Electricity'),
     kind: 'number',
     unit: 'kWh',
-    hint: 'Read off a meter; may be left empty.',
+    hint: text('Read off a meter; may be left empty.'),
   },
-  preFrozen: { label: 'Loading', kind: 'box', box: 'The trays went in frozen hard' },
+  preFrozen: { label: text('Loading'), kind: 'box', box: text('The trays went in frozen hard') },
 };
 
 /** The lists of the page, with the fields of a line in the order of the form. */
@@ -183,43 +199,48 @@ const LINE_SHAPES = {
   absorbers: AbsorberSize.shape,
   runs: LoggedRun.shape,
 };
-const LINE_NAMES = { dryers: 'Dryer', pouches: 'Pouch', absorbers: 'Absorber', runs: 'Run' } as const;
+const LINE_LABELS = {
+  dryers: text('Dryer {number}'),
+  pouches: text('Pouch {number}'),
+  absorbers: text('Absorber {number}'),
+  runs: text('Run {number}'),
+} as const;
 
 export const FIGURES = {
   headspaceShare: {
-    label: 'Headspace',
+    label: text('Headspace'),
     kind: 'number',
     quantity: 'share',
-    hint: 'Part of a pouch without food, to stir in and to seal; a fifth (common practice).',
+    hint: text('Part of a pouch without food, to stir in and to seal; a fifth (common practice).'),
   },
   absorberReserve: {
-    label: 'Reserve of absorber',
+    label: text('Reserve of absorber'),
     kind: 'number',
     quantity: 'share',
-    hint: 'More than the oxygen asks for: air hides in the food, and absorbers age (common practice).',
+    hint: text('More than the oxygen asks for: air hides in the food, and absorbers age (common practice).'),
   },
   storageTemperatureC: {
-    label: 'Temperature where the shelf stands',
+    label: text('Temperature where the shelf stands'),
     kind: 'number',
     quantity: 'temperature',
-    hint: 'Take that of a warm week. The usual one is that of a room (common practice).',
+    hint: text('Take that of a warm week. The usual one is that of a room (common practice).'),
   },
   electricityMinorPerKwh: {
-    label: 'Electricity',
+    label: text('Electricity'),
     kind: 'money',
     unit: 'kWh',
-    hint: 'As the bill says. The usual value stands for no place in particular.',
+    hint: text('As the bill says. The usual value stands for no place in particular.'),
   },
   shopServingMinor: {
-    label: 'A serving like it in a shop',
+    label: text('A serving like it in a shop'),
     kind: 'money',
-    hint: 'To tell what drying saves. May be left empty.',
+    hint: text('To tell what drying saves. May be left empty.'),
   },
   readyDaysBefore: {
-    label: 'Everything is sealed before departure by',
+    label: text('Everything is sealed before departure by'),
     kind: 'number',
     unit: 'days',
-    hint: 'Time for a run that takes longer (common practice).',
+    hint: text('Time for a run that takes longer (common practice).'),
   },
 } as const satisfies Partial<Record<keyof Kitchen, FormField>>;
 type FigureName = keyof typeof FIGURES;
@@ -247,8 +268,13 @@ export const STORAGE_TABLES = PROCESSES.map((process) => ({
     })),
   })),
 }));
-/** What the classes of fat mean. */
-export const FAT_CLASS_HINT = `Fat in the dry matter: lean up to ${FAT_LIMITS[0] * 100} %, middling up to ${FAT_LIMITS[1] * 100} %, fatty above.`;
+
+/** @returns what the classes of fat mean. */
+export const fatClassHint = (): string =>
+  say('Fat in the dry matter: lean up to {lean} %, middling up to {middling} %, fatty above.', {
+    lean: sayNumber(FAT_LIMITS[0] * 100),
+    middling: sayNumber(FAT_LIMITS[1] * 100),
+  });
 
 const isList = (name: string): name is KitchenList => Object.hasOwn(LINE_FIELDS, name);
 const fieldsOf = (list: KitchenList): Readonly<Record<string, FormField>> => LINE_FIELDS[list];
@@ -256,27 +282,45 @@ const fieldsOf = (list: KitchenList): Readonly<Record<string, FormField>> => LIN
 /** @returns the label of a field of the equipment page, `dryers[1].trayCount` included. */
 export function kitchenLabel(field: string): string {
   const [, list = '', index, part = ''] = /^(\w+)\[(\d+)\](?:\.(\w+))?/.exec(field) ?? [];
-  if (isList(list))
-    return [`${LINE_NAMES[list]} ${Number(index) + 1}`, fieldsOf(list)[part]?.label ?? '']
+  if (isList(list) && index !== undefined) {
+    const label = fieldsOf(list)[part]?.label;
+    return [say(LINE_LABELS[list], { number: Number(index) + 1 }), label ? say(label) : '']
       .filter(Boolean)
       .join(', ');
+  }
   const key = list === 'storage' ? STORAGE_KEYS[Number(index)] : undefined;
   if (key)
-    return `Months, ${key.process}, ${key.barrier}, ${key.absorber ? 'with' : 'without'} absorber, ${key.fatClass}`;
+    return say(
+      'Months, {process}, {barrier}, {absorber, select, yes {with} other {without}} absorber, {fatClass}',
+      {
+        process: say(PROCESS_WORDS[key.process]),
+        barrier: say(BARRIER_WORDS[key.barrier]),
+        absorber: key.absorber ? 'yes' : 'no',
+        fatClass: say(FAT_CLASS_WORDS[key.fatClass]),
+      },
+    );
   const [, process, figure = ''] = /^processes\.([\w-]+)\.(\w+)$/.exec(field) ?? [];
-  if (process !== undefined)
-    return `${PROCESS_FIELDS[figure as keyof ProcessFigures]?.label ?? figure}, ${process}`;
-  if (Object.hasOwn(FIGURES, field)) return FIGURES[field as FigureName].label;
-  return (
-    {
-      dryers: 'Dryers',
-      pouches: 'Pouches',
-      absorbers: 'Absorbers',
-      runs: 'Runs',
-      storage: 'Months',
-      cookDays: 'Days to cook and to unload',
-    }[list || field] ?? field
-  );
+  if (process !== undefined) {
+    const label = PROCESS_FIELDS[figure as keyof ProcessFigures]?.label;
+    return `${label ? say(label) : figure}, ${sayOneOf(PROCESS_WORDS, process)}`;
+  }
+  if (Object.hasOwn(FIGURES, field)) return say(FIGURES[field as FigureName].label);
+  return sayOneOf(WHOLE_LABELS, list || field);
+}
+
+const WHOLE_LABELS: Readonly<Record<string, Text>> = {
+  dryers: text('Dryers'),
+  pouches: text('Pouches'),
+  absorbers: text('Absorbers'),
+  runs: text('Runs'),
+  storage: text('Months'),
+  cookDays: text('Days to cook and to unload'),
+};
+
+/** @returns the words for a code, or the code itself where the table has none. */
+export function sayOneOf(words: Readonly<Record<string, Text>>, code: string): string {
+  const word = words[code];
+  return word ? say(word) : code;
 }
 
 /** @returns the unit beside a field, if it has one. */
@@ -285,7 +329,19 @@ export function unitOfField(
   { unitSystem, currency }: ShownIn,
 ): string | undefined {
   if (kind === 'money') return unit ? `${currency}/${unit}` : currency;
-  return quantity ? unitOf(quantity, unitSystem) : unit;
+  return quantity ? unitOf(quantity, unitSystem) : unit === 'days' ? say('days') : unit;
+}
+
+/** @returns a number as it stands in a form, as a person reads it; other words as they are. */
+export function asWritten(value: string): string {
+  const number = Number(value);
+  if (value === '' || !Number.isFinite(number)) return value;
+  return shownFixed(number, value.split('.')[1]?.length ?? 0);
+}
+
+/** @returns the value of a field, as it stands in the form, as a person reads it: with its unit. */
+export function withUnit(value: string, field: FormField, shown: ShownIn): string {
+  return [asWritten(value), unitOfField(field, shown)].filter(Boolean).join(' ');
 }
 
 /** @returns what a field of a line holds when it is left empty, with its unit; `undefined` where it has to be filled in or may stay empty. */
@@ -295,7 +351,7 @@ export function usualOfLine(list: KitchenList, name: string, shown: ShownIn): st
   const usual = shape[name]?.safeParse(undefined).data;
   const field = fieldsOf(list)[name];
   if (!field || usual === undefined || field.kind === 'box') return undefined;
-  return [shownValues(usual, field, shown)[0], unitOfField(field, shown)].filter(Boolean).join(' ');
+  return withUnit(shownValues(usual, field, shown)[0] ?? '', field, shown);
 }
 
 /** @returns what the forms of the equipment page are filled with. */

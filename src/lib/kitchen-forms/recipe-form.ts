@@ -5,47 +5,48 @@ import type { Food } from '$lib/planning/model/composition.ts';
 import { Ingredient, Recipe, WaterNote } from '$lib/planning/model/recipe.ts';
 import { moneyFieldValue } from '$lib/planning/units/money.ts';
 import { fieldValue, type Quantity } from '$lib/planning/units/show.ts';
+import { say, sayNumber, text, type Text } from '$lib/texts/say.ts';
 
 /** The label of every field of a recipe, in the order of the form. */
-export const RECIPE_LABELS: Readonly<Record<string, string>> = {
-  name: 'Name',
-  mealKinds: 'Meals',
-  servings: 'Servings of one cooking',
-  ingredients: 'Ingredients',
-  cookingYield: 'Cooking yield',
-  fatDrainedG: 'Fat poured or rinsed off',
-  energyFactors: 'Energy by',
-  bulkGPerMl: 'Weight of 1 ml on the tray',
-  waterKind: 'Water when eaten',
-  steepMin: 'Steep time',
-  stirAfterMin: 'Stir after',
-  waterShare: 'Water to add, of the water removed',
-  note: 'How it is cooked',
+export const RECIPE_LABELS: Readonly<Record<string, Text>> = {
+  name: text('Name'),
+  mealKinds: text('Meals'),
+  servings: text('Servings of one cooking'),
+  ingredients: text('Ingredients'),
+  cookingYield: text('Cooking yield'),
+  fatDrainedG: text('Fat poured or rinsed off'),
+  energyFactors: text('Energy by'),
+  bulkGPerMl: text('Weight of 1 ml on the tray'),
+  waterKind: text('Water when eaten'),
+  steepMin: text('Steep time'),
+  stirAfterMin: text('Stir after'),
+  waterShare: text('Water to add, of the water removed'),
+  note: text('How it is cooked'),
 };
 
 /** The label of every field of an ingredient. */
-export const INGREDIENT_LABELS: Readonly<Record<string, string>> = {
-  'food.name': 'Food',
-  'quantity.amount': 'Amount',
-  'quantity.unit': 'Unit',
-  trimmedShare: 'Left after trimming',
-  'price.paidMinor': 'Price paid',
-  'price.paidFor.amount': 'For how much',
-  'price.paidFor.unit': 'Bought in',
-  'food.composition.waterG': 'Water',
-  'food.composition.proteinG': 'Protein',
-  'food.composition.fatG': 'Fat',
-  'food.composition.carbohydrateG': 'Carbohydrate',
-  'food.composition.fibreG': 'Fibre',
-  'food.composition.alcoholG': 'Alcohol',
-  'food.composition.energyKcal': 'Energy as stated',
-  'food.source': 'Where the figures come from',
-  'food.cookingClass': 'When raw, cooked as',
-  'food.gPerMl': 'Weight of 1 ml',
-  'food.gPerPiece': 'Weight of one piece',
-  'food.allergensStated': 'Allergens stated',
-  'food.allergens': 'Allergens',
-  'food.diets': 'Diets',
+export const INGREDIENT_LABELS: Readonly<Record<string, Text>> = {
+  'food.name': text('Food'),
+  'quantity.amount': text('Amount'),
+  'quantity.unit': text('Unit'),
+  trimmedShare: text('Left after trimming'),
+  'price.paidMinor': text('Price paid'),
+  'price.paidFor.amount': text('For how much'),
+  'price.paidFor.unit': text('Bought in'),
+  'food.composition.waterG': text('Water'),
+  'food.composition.proteinG': text('Protein'),
+  'food.composition.fatG': text('Fat'),
+  'food.composition.carbohydrateG': text('Carbohydrate'),
+  'food.composition.fibreG': text('Fibre'),
+  'food.composition.alcoholG': text('Alcohol'),
+  'food.composition.energyKcal': text('Energy as stated'),
+  'food.source': text('Where the figures come from'),
+  'food.cookingClass': text('When raw, cooked as'),
+  'food.gPerMl': text('Weight of 1 ml'),
+  'food.gPerPiece': text('Weight of one piece'),
+  'food.allergensStated': text('Allergens stated'),
+  'food.allergens': text('Allergens'),
+  'food.diets': text('Diets'),
 };
 
 const RECIPE_NUMBERS = {
@@ -150,11 +151,19 @@ export function readIngredient(
   );
   const isTyped = Object.keys(typed).length > 0;
   if (name !== undefined && !known && !isTyped) {
-    const like = namesLike(tables, name).map((other) => `"${other}"`);
+    const like = namesLike(tables, name).map((food) => say('"{food}"', { food }));
     read.add([
       {
         field: 'food.name',
-        message: `no table has "${name}".${like.length > 0 ? ` Did you mean ${like.join(', ')}?` : ''} Choose another name, or enter below what 100 g of it hold`,
+        message:
+          like.length > 0
+            ? say(
+                'no table has "{name}". Did you mean {like}? Choose another name, or enter below what 100 g of it hold',
+                { name, like: like.join(', ') },
+              )
+            : say('no table has "{name}". Choose another name, or enter below what 100 g of it hold', {
+                name,
+              }),
       },
     ]);
   }
@@ -164,7 +173,7 @@ export function readIngredient(
   const paidMinor = read.money('price.paidMinor', shown.currency, stored?.price?.paidMinor);
   const paidAmount = read.number('price.paidFor.amount');
   if (paidMinor !== undefined && paidAmount === undefined)
-    read.add([{ field: 'price.paidFor.amount', message: 'say for how much of it this was paid' }]);
+    read.add([{ field: 'price.paidFor.amount', message: say('say for how much of it this was paid') }]);
   const statedAllergens = read.text('food.allergensStated');
   return read.accept(
     Ingredient.safeParse(
@@ -218,7 +227,10 @@ function noWater(typed: Readonly<Record<string, number>>): string {
     (sum, part) => sum + (typed[part] ?? 0),
     0,
   );
-  return `there is no figure for its water, and without one nothing can be said of its dry weight. 100 g less the other parts would leave ${Math.max(0, 100 - othersG).toFixed(0)} g; a label does not state it, a table does`;
+  return say(
+    'there is no figure for its water, and without one nothing can be said of its dry weight. 100 g less the other parts would leave {rest} g; a label does not state it, a table does',
+    { rest: sayNumber(Math.max(0, 100 - othersG), { maximumFractionDigits: 0 }) },
+  );
 }
 
 /** Reads a note of how the water turned out. */

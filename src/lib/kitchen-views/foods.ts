@@ -2,9 +2,17 @@ import type { Stored } from '../server/records.ts';
 import { compositionDoubts } from '../planning/model/composition-doubts.ts';
 import type { Food } from '../planning/model/composition.ts';
 import { energyKcalOf } from '../planning/model/energy-factors.ts';
+import { sayNumber, text } from '../texts/say.ts';
 
 /** The parts of 100 g, in the order of the table. */
-export const PART_COLUMNS = ['Water', 'Protein', 'Fat', 'Carbohydrate', 'Fibre', 'Alcohol'] as const;
+export const PART_COLUMNS = [
+  text('Water'),
+  text('Protein'),
+  text('Fat'),
+  text('Carbohydrate'),
+  text('Fibre'),
+  text('Alcohol'),
+];
 
 /** One row of a table of foods, per 100 g. */
 export type FoodRow = {
@@ -21,17 +29,16 @@ export type FoodRow = {
   readonly own?: { readonly id: string; readonly version: number };
 };
 
-const grams = new Intl.NumberFormat('en', { maximumFractionDigits: 1 });
-const kcal = new Intl.NumberFormat('en', { maximumFractionDigits: 0 });
-
 /** @param own the record of the food, where it is the user's own */
 export function foodRow(food: Food, own?: Stored<Food>): FoodRow {
   const { composition } = food;
   const { waterG, proteinG, fatG, carbohydrateG, fibreG, alcoholG, energyKcal } = composition;
   return {
     name: food.name,
-    parts: [waterG, proteinG, fatG, carbohydrateG, fibreG, alcoholG].map((part) => grams.format(part)),
-    energy: kcal.format(energyKcal ?? energyKcalOf(composition, 'eu')),
+    parts: [waterG, proteinG, fatG, carbohydrateG, fibreG, alcoholG].map((part) =>
+      sayNumber(part, { maximumFractionDigits: 1 }),
+    ),
+    energy: sayNumber(energyKcal ?? energyKcalOf(composition, 'eu'), { maximumFractionDigits: 0 }),
     byFactors: energyKcal === undefined,
     source: food.source,
     doubts: compositionDoubts(composition),

@@ -9,6 +9,7 @@ import {
 import { waterShareOf, type WaterShare } from '../planning/drying/rehydration.ts';
 import type { Kitchen, Process } from '../planning/model/kitchen.ts';
 import { ingredientCost, ingredientG, type Recipe } from '../planning/model/recipe.ts';
+import { say } from '../texts/say.ts';
 import { scaledAmount } from './batch.ts';
 
 /** One column of the table of what a recipe comes to. */
@@ -59,14 +60,14 @@ export function recipeView(recipe: Recipe, kitchen: Kitchen, process: Process): 
     costMinor: totals.costMinor * share,
   });
   const dryG = dryWeightG(totals.cookedG, totals.moisture, figures.residualShare);
-  const dried = column('100 g dried', 100, dryG > 0 ? 100 / dryG : 0, true);
+  const dried = column(say('100 g dried'), 100, dryG > 0 ? 100 / dryG : 0, true);
   return {
     totals,
     fatCaution: fatCaution(totals),
     columns: [
-      column('one cooking', totals.cookedG, 1),
-      column('a serving', totals.cookedG / recipe.servings, 1 / recipe.servings),
-      column('100 g cooked', 100, totals.cookedG > 0 ? 100 / totals.cookedG : 0, true),
+      column(say('one cooking'), totals.cookedG, 1),
+      column(say('a serving'), totals.cookedG / recipe.servings, 1 / recipe.servings),
+      column(say('100 g cooked'), 100, totals.cookedG > 0 ? 100 / totals.cookedG : 0, true),
       { ...dried, parts: { ...dried.parts, waterG: dryG > 0 ? 100 * figures.residualShare : 0 } },
     ],
     ingredients: recipe.ingredients.map((ingredient) => ({

@@ -8,6 +8,7 @@ import { addUserError } from '$lib/forms/user-error.ts';
 import { foodRow } from '$lib/kitchen-views/foods.ts';
 import { foodTables } from '$lib/server/food-tables.ts';
 import { UnreadableFile } from '$lib/shelf-csv/text-encoding.ts';
+import { say, sayNumber } from '$lib/texts/say.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 const MOST_RESULTS = 50;
@@ -18,7 +19,11 @@ const MAX_FILE_BYTES = 2_000_000;
 const MOST_REMARKS = 200;
 /** What a form adds around the file in it. */
 const FORM_BYTES = 10_000;
-const TOO_LARGE = `The file is larger than ${MAX_FILE_BYTES / 1_000_000} MB, the most that is taken at once. Is it the right file? A longer table can be imported in parts.`;
+const tooLarge = () =>
+  say(
+    'The file is larger than {inMB} MB, the most that is taken at once. Is it the right file? A longer table can be imported in parts.',
+    { inMB: sayNumber(MAX_FILE_BYTES / 1_000_000) },
+  );
 
 export const load: PageServerLoad = async ({ locals: { app }, url }) => {
   const words = url.searchParams.get('q')?.trim().slice(0, 200) ?? '';
@@ -65,13 +70,13 @@ export const actions: Actions = {
       });
     // Looked at before the body is read, so that a huge file is never held in memory.
     if (Number(request.headers.get('content-length')) > MAX_FILE_BYTES + FORM_BYTES)
-      return refuse(413, TOO_LARGE);
+      return refuse(413, tooLarge());
     const form = await request.formData();
     const read = new FormReader(form, 'metric');
     const file = form.get('file');
     if (!(file instanceof File) || file.name === '')
-      return refuse(422, 'No file was chosen. Choose a CSV file first.', read);
-    if (file.size > MAX_FILE_BYTES) return refuse(413, TOO_LARGE, read);
+      return refuse(422, say('No file was chosen. Choose a CSV file first.'), read);
+    if (file.size > MAX_FILE_BYTES) return refuse(413, tooLarge(), read);
     const mark = read.text('decimalMark');
     try {
       const table = await readFoodsCsv(await file.bytes(), mark === '.' || mark === ',' ? mark : undefined);

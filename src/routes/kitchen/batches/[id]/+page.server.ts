@@ -19,6 +19,7 @@ import type { App } from '$lib/server/app.ts';
 import { UserError } from '$lib/server/errors.ts';
 import { knownRuns } from '$lib/server/kitchen-repository.ts';
 import type { Stored } from '$lib/server/records.ts';
+import { say } from '$lib/texts/say.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 /** The steps of the sheet, each with a form of its own. */
@@ -27,7 +28,8 @@ type Refusal = RefusedForm & { readonly of: Step };
 
 async function batchOf(app: App, id: string): Promise<Stored<Batch>> {
   return (
-    (await app.kitchen.batches.get(id)) ?? error(404, 'There is no such batch. It may have been deleted.')
+    (await app.kitchen.batches.get(id)) ??
+    error(404, say('There is no such batch. It may have been deleted.'))
   );
 }
 
@@ -77,7 +79,10 @@ async function change(
     read.add([
       {
         field: '',
-        message: `This batch was sealed on ${stored.value.sealed.on}; what is on its sheet stands. Change its lots on the shelf.`,
+        message: say(
+          'This batch was sealed on {date}; what is on its sheet stands. Change its lots on the shelf.',
+          { date: stored.value.sealed.on },
+        ),
       },
     ]);
   const batch = step(read, stored.value, kitchen, app.today());
@@ -141,7 +146,10 @@ export const actions: Actions = {
         read.add([
           {
             field: 'releasedBecause',
-            message: `not everything is shown to be safe and dry (${sheet.holds.length} points, listed below). Dry on, weigh again, tick what is done; or say here why it is let onto the shelf all the same`,
+            message: say(
+              'not everything is shown to be safe and dry ({points} points, listed below). Dry on, weigh again, tick what is done; or say here why it is let onto the shelf all the same',
+              { points: sheet.holds.length },
+            ),
           },
         ]);
         return refused(422);
@@ -161,7 +169,7 @@ export const actions: Actions = {
     const { value, id } = await batchOf(app, params.id);
     const refused = (status: number) => fail<Refusal>(status, { ...read.refused(), of: 'delete' });
     if (value.sealed) {
-      read.add([{ field: '', message: 'A sealed batch stays: the history of its lots names it.' }]);
+      read.add([{ field: '', message: say('A sealed batch stays: the history of its lots names it.') }]);
       return refused(422);
     }
     try {

@@ -3,7 +3,9 @@ import { sayDone } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { freeBatchCode, readNewBatch } from '$lib/kitchen-forms/batch-form.ts';
+import { PROCESS_WORDS } from '$lib/planning/model/kitchen.ts';
 import { recipeTotals } from '$lib/planning/drying/recipe-totals.ts';
+import { say } from '$lib/texts/say.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ locals: { app }, url }) => {
@@ -16,9 +18,14 @@ export const load: PageServerLoad = async ({ locals: { app }, url }) => {
     recipes: recipes.map(({ id, value }) => ({
       value: id,
       label:
-        recipeTotals(value).problems.length === 0 ? value.name : `${value.name} (not ready: see its page)`,
+        recipeTotals(value).problems.length === 0
+          ? value.name
+          : say('{recipe} (not ready: see its page)', { recipe: value.name }),
     })),
-    dryers: kitchen.dryers.map(({ name, process }) => ({ value: name, label: `${name} (${process})` })),
+    dryers: kitchen.dryers.map(({ name, process }) => ({
+      value: name,
+      label: `${name} (${say(PROCESS_WORDS[process])})`,
+    })),
     fields: {
       recipe: url.searchParams.get('recipe') ?? recipes[0]?.id ?? '',
       timesCooked: url.searchParams.get('times') ?? '1',

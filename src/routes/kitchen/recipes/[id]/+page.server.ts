@@ -16,6 +16,7 @@ import type { Settings } from '$lib/planning/model/settings.ts';
 import type { App } from '$lib/server/app.ts';
 import { allFoods } from '$lib/server/food-tables.ts';
 import type { Stored } from '$lib/server/records.ts';
+import { say } from '$lib/texts/say.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 /** What an action hands back, and of which form of the page. */
@@ -24,7 +25,10 @@ type Refusal = RefusedForm & { readonly of: 'recipe' | 'ingredient' | 'water' | 
 async function recipeOf(app: App, id: string): Promise<Stored<Recipe>> {
   return (
     (await app.kitchen.recipes.get(id)) ??
-    error(404, 'There is no such recipe. It may have been deleted; batches made from it keep their copy.')
+    error(
+      404,
+      say('There is no such recipe. It may have been deleted; batches made from it keep their copy.'),
+    )
   );
 }
 
