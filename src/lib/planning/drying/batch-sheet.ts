@@ -15,6 +15,7 @@ import { recipeTotals, type RecipeTotals } from './recipe-totals.ts';
 import { waterShareOf, waterToAddMl, type WaterShare } from './rehydration.ts';
 import { openChecks, safetyChecks, whyCheckOpen, type SafetyCheck } from './safety-steps.ts';
 import { sealedLots } from './sealed-lots.ts';
+import { say } from '../../texts/say.ts';
 
 /** All that is reckoned of a batch before its pouches are judged. */
 export type BatchFigures = {
@@ -96,7 +97,9 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
     checks: safetyChecks(recipe).map((check) => ({ ...check, open: whyCheckOpen(check, batch.checks) })),
     notices,
     holds: [
-      ...dryness.trays.flatMap(({ open }, index) => open.map((reason) => `Tray ${index + 1}: ${reason}.`)),
+      ...dryness.trays.flatMap(({ open }, index) =>
+        open.map((reason) => say('Tray {number}: {reason}.', { number: index + 1, reason })),
+      ),
       ...openChecks(batch).map(({ check, why }) => `${check.text} – ${why}.`),
     ],
     ...sealedLots(batch, figures, fills ?? [], notices, sealedOn),

@@ -1,3 +1,4 @@
+import { say } from '../../texts/say.ts';
 export type CostLine = { readonly what: string; readonly minor: number };
 export type BatchCost = {
   readonly lines: readonly CostLine[];
@@ -34,12 +35,15 @@ export function batchCost(of: {
   readonly shopServingMinor: number | undefined;
 }): BatchCost {
   const running: CostLine[] = [
-    { what: 'ingredients', minor: of.ingredientsMinor },
-    { what: 'electricity', minor: of.energyKwh * of.minorPerKwh },
-    { what: 'pouches', minor: of.pouchesMinor },
-    { what: 'oxygen absorbers', minor: of.absorbersMinor },
+    { what: say('ingredients'), minor: of.ingredientsMinor },
+    { what: say('electricity'), minor: of.energyKwh * of.minorPerKwh },
+    { what: say('pouches'), minor: of.pouchesMinor },
+    { what: say('oxygen absorbers'), minor: of.absorbersMinor },
   ];
-  const machine: CostLine = { what: 'share of the machine', minor: of.machineMinor / of.expectedBatches };
+  const machine: CostLine = {
+    what: say('share of the machine'),
+    minor: of.machineMinor / of.expectedBatches,
+  };
   const runningMinor = running.reduce((sum, { minor }) => sum + minor, 0);
   const totalMinor = runningMinor + machine.minor;
   const perServingMinor = of.servings > 0 ? totalMinor / of.servings : 0;

@@ -2,6 +2,7 @@ import type { Batch, TrayFeel } from '../model/batch.ts';
 import type { ProcessFigures } from '../model/kitchen.ts';
 import { showBoth } from '../units/both.ts';
 import { dryWeightG, moistureAt } from './mass-balance.ts';
+import { say, sayNumber } from '../../texts/say.ts';
 
 export type TrayDryness = {
   readonly wetG: number;
@@ -67,30 +68,45 @@ export function judgeDryness(
     };
 
     const open: string[] = [];
-    if (!last) open.push('it has not been weighed yet');
+    if (!last) open.push(say('it has not been weighed yet'));
     else if (!before || lossPerH === undefined)
-      open.push('it needs a second weighing, an hour or more later');
+      open.push(say('it needs a second weighing, an hour or more later'));
     else if (last.afterH - before.afterH < LEAST_INTERVAL_H)
-      open.push(`its last two weighings lie less than ${LEAST_INTERVAL_H} h apart`);
+      open.push(
+        say('its last two weighings lie less than {hours} h apart', { hours: sayNumber(LEAST_INTERVAL_H) }),
+      );
     else if (lossPerH > figures.lossBoundPerH)
       open.push(
-        `it still loses ${percent(lossPerH)} of its weight in an hour; the bound is ${percent(figures.lossBoundPerH)}`,
+        say('it still loses {loss} of its weight in an hour; the bound is {bound}', {
+          loss: percent(lossPerH),
+          bound: percent(figures.lossBoundPerH),
+        }),
       );
     else if (lossPerH < -figures.lossBoundPerH)
       open.push(
-        'it has gained weight since the weighing before: damp air, or the scale; dry on and weigh again',
+        say('it has gained weight since the weighing before: damp air, or the scale; dry on and weigh again'),
       );
     if (residual && residual.value > figures.mostResidualShare)
       open.push(
-        `by its weight it still holds ${percent(residual.value)} water; at most ${percent(figures.mostResidualShare)} is let through`,
+        say('by its weight it still holds {share} water; at most {most} is let through', {
+          share: percent(residual.value),
+          most: percent(figures.mostResidualShare),
+        }),
       );
-    if (last && feel === 'not felt') open.push('nobody has felt it through');
-    if (feel === 'cold spot') open.push('a cold spot was felt: ice or water is left there');
-    if (feel === 'damp or soft spot') open.push('a damp or soft spot was felt');
+    if (last && feel === 'not felt') open.push(say('nobody has felt it through'));
+    if (feel === 'cold spot') open.push(say('a cold spot was felt: ice or water is left there'));
+    if (feel === 'damp or soft spot') open.push(say('a damp or soft spot was felt'));
     if (last && moistureAt(wetG, moisture, nowG) < -MOISTURE_UNSURE / (1 - moisture)) {
-      open.push('it weighs less than its dry matter can, so its weight shows nothing');
+      open.push(say('it weighs less than its dry matter can, so its weight shows nothing'));
       doubts.push(
-        `Tray ${index + 1} weighs ${showBoth(nowG, 'food')}, less than the dry matter that the recipe gives it, ${showBoth(wetG * (1 - moisture), 'food')}. Check the tray's own weight, the scale, and the water of the ingredients.`,
+        say(
+          "Tray {number} weighs {weight}, less than the dry matter that the recipe gives it, {solids}. Check the tray's own weight, the scale, and the water of the ingredients.",
+          {
+            number: index + 1,
+            weight: showBoth(nowG, 'food'),
+            solids: showBoth(wetG * (1 - moisture), 'food'),
+          },
+        ),
       );
     }
     return {
@@ -108,7 +124,10 @@ export function judgeDryness(
   judged.forEach(({ residual }, index) => {
     if (residual && residual.value > Math.min(...known) + STANDS_OUT)
       doubts.push(
-        `Tray ${index + 1} holds more water than the driest tray, ${percent(residual.value)} against ${percent(Math.min(...known))}: a cold place in the dryer, or a thicker layer. Turn or swap it.`,
+        say(
+          'Tray {number} holds more water than the driest tray, {share} against {least}: a cold place in the dryer, or a thicker layer. Turn or swap it.',
+          { number: index + 1, share: percent(residual.value), least: percent(Math.min(...known)) },
+        ),
       );
   });
   return {
@@ -121,4 +140,5 @@ export function judgeDryness(
   };
 }
 
-const percent = (value: number): string => `${(value * 100).toFixed(1)} %`;
+const percent = (value: number): string =>
+  `${sayNumber(value * 100, { minimumFractionDigits: 1, maximumFractionDigits: 1, useGrouping: false })} %`;

@@ -1,5 +1,6 @@
 import type { Dryer, Process } from '../model/kitchen.ts';
 import type { Estimate } from '../model/trip-plan.ts';
+import { say } from '../../texts/say.ts';
 
 /** A finished run of a dryer. */
 export type Run = {
@@ -101,19 +102,22 @@ export function expectRun(
   const ofDryer = runs.filter((run) => run.dryer === dryer.name && run.waterRemovedG > 0);
   const alike = ofDryer.filter((run) => run.preFrozen === preFrozen);
   const used = alike.length >= LEAST_RUNS || alike.length === ofDryer.length ? alike : ofDryer;
-  const kind = used === alike ? ` ${preFrozen ? 'pre-frozen' : 'not pre-frozen'}` : '';
+  const kind = used !== alike ? 'any' : preFrozen ? 'frozen' : 'plain';
 
   const hours = predicted(
     used.map((run) => [run.waterRemovedG, run.hours]),
     waterG,
   );
   const hoursBasis = hours
-    ? `${used.length}${kind} ${used.length === 1 ? 'run' : 'runs'} of "${dryer.name}"`
-    : 'common practice, since no run of this dryer is known yet';
+    ? say(
+        '{runs}{kind, select, frozen { pre-frozen} plain { not pre-frozen} other {}} {runs, plural, one {run} other {runs}} of "{dryer}"',
+        { runs: used.length, kind, dryer: dryer.name },
+      )
+    : say('common practice, since no run of this dryer is known yet');
   const range = hours ?? usualHours(dryer.process, preFrozen, loadShare);
   const hoursTerm = hours
-    ? { label: 'water to be removed', value: waterG, unit: 'g' }
-    : { label: 'load', value: loadShare * 100, unit: '% of a full one' };
+    ? { label: say('water to be removed'), value: waterG, unit: 'g' }
+    : { label: say('load'), value: loadShare * 100, unit: say('% of a full one') };
 
   const metered = used.flatMap((run): [number, number][] =>
     run.energyKwh === undefined ? [] : [[run.waterRemovedG, run.energyKwh]],
@@ -125,11 +129,13 @@ export function expectRun(
     range[2] * kw * (1 + POWER_SPREAD),
   ];
   const energyBasis =
-    metered.length > 0 ? `${metered.length} metered` : `its mean power of ${dryer.meanPowerW} W`;
+    metered.length > 0
+      ? say('{count} metered', { count: metered.length })
+      : say('its mean power of {watts} W', { watts: String(dryer.meanPowerW) });
   return {
     hours: estimate(range, [hoursTerm]),
-    energyKwh: estimate(energy, [{ label: 'hours', value: range[1], unit: 'h' }]),
-    basis: `Hours by ${hoursBasis}; electricity by ${energyBasis}.`,
+    energyKwh: estimate(energy, [{ label: say('hours'), value: range[1], unit: 'h' }]),
+    basis: say('Hours by {hours}; electricity by {energy}.', { hours: hoursBasis, energy: energyBasis }),
   };
 }
 

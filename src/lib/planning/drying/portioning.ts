@@ -1,3 +1,4 @@
+import { say } from '../../texts/say.ts';
 import type { PouchFill } from '../model/batch.ts';
 import type { PouchSize } from '../model/kitchen.ts';
 
@@ -15,7 +16,7 @@ export const containerMl = ({ pouch, half }: Container): number =>
   pouch.volumeMl * (half ? HALF_VOLUME_SHARE : 1);
 export const containerTareG = ({ pouch, half }: Container): number => pouch.tareG * (half ? 0.5 : 1);
 export const containerName = ({ pouch, half }: Container): string =>
-  half ? `half of ${pouch.label}` : pouch.label;
+  half ? say('half of {pouch}', { pouch: pouch.label }) : pouch.label;
 
 /** Most servings in one pouch; a lot on the shelf takes no more. */
 const MOST_SERVINGS = 100;

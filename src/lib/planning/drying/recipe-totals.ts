@@ -5,6 +5,7 @@ import { DIETS, dietsMet, type Diet } from '../model/diets.ts';
 import { energyKcalOf } from '../model/energy-factors.ts';
 import { FAT_CLASSES, type FatClass } from '../model/kitchen.ts';
 import { ingredientCost, ingredientG, isTapWater, type Ingredient, type Recipe } from '../model/recipe.ts';
+import { say, sayNumber } from '../../texts/say.ts';
 
 /** Grams of what a food is made of. All but the water is dry matter. */
 export type Parts = {
@@ -105,22 +106,28 @@ export function recipeTotals(recipe: Recipe, timesCooked = 1, weighedG?: number)
 
   const problems: RecipeTotals['problems'][number][] = [];
   if (ingredients.length === 0)
-    problems.push({ field: 'ingredients', message: 'has none yet; add what goes in' });
+    problems.push({ field: 'ingredients', message: say('has none yet; add what goes in') });
   else if (solidsG <= 0)
     problems.push({
       field: 'ingredients',
-      message:
+      message: say(
         'holds no dry matter, so that nothing would be left when dry; check the composition of the ingredients',
+      ),
     });
   if (drainedG > fatBeforeG + 1e-9)
     problems.push({
       field: 'fatDrainedG',
-      message: `is more than all the fat of the ingredients, ${(fatBeforeG / timesCooked).toFixed(0)} g`,
+      message: say('is more than all the fat of the ingredients, {fat} g', {
+        fat: whole(fatBeforeG / timesCooked),
+      }),
     });
   if (ingredients.length > 0 && cookedG < solidsG * (1 - ROUNDING))
     problems.push({
       field: weighedG === undefined ? 'cookingYield' : 'cookedG',
-      message: `leaves ${cookedG.toFixed(0)} g, less than the dry matter of the ingredients, ${solidsG.toFixed(0)} g; check the weight, the amounts and their water`,
+      message: say(
+        'leaves {cooked} g, less than the dry matter of the ingredients, {solids} g; check the weight, the amounts and their water',
+        { cooked: whole(cookedG), solids: whole(solidsG) },
+      ),
     });
 
   const contained = new Set(ingredients.flatMap(({ food }) => food.allergens ?? []));
@@ -151,6 +158,11 @@ export function recipeTotals(recipe: Recipe, timesCooked = 1, weighedG?: number)
 /** What to say of food whose fat will not keep; `undefined` of any other. */
 export function fatCaution({ fatClass, parts, solidsG }: RecipeTotals): string | undefined {
   return fatClass === 'fatty' && solidsG > 0
-    ? `Fat is ${((parts.fatG / solidsG) * 100).toFixed(0)} % of the dry matter. Fat neither dries nor keeps: it turns rancid first and can leave the tray wet. Pour or rinse it off, choose leaner pieces, or plan to eat it soon.`
+    ? say(
+        'Fat is {share} % of the dry matter. Fat neither dries nor keeps: it turns rancid first and can leave the tray wet. Pour or rinse it off, choose leaner pieces, or plan to eat it soon.',
+        { share: whole((parts.fatG / solidsG) * 100) },
+      )
     : undefined;
 }
+
+const whole = (value: number): string => sayNumber(value, { maximumFractionDigits: 0, useGrouping: false });

@@ -1,3 +1,4 @@
+import { say, sayNumber, text, type Text } from '../../texts/say.ts';
 import type { Batch, CheckDone } from '../model/batch.ts';
 import type { CookingClass } from '../model/composition.ts';
 import type { Recipe } from '../model/recipe.ts';
@@ -16,7 +17,7 @@ export type SafetyCheck = {
   readonly leastC?: number;
 };
 
-const FSIS = 'USDA FSIS, safe minimum internal temperatures';
+const FSIS = text('USDA FSIS, safe minimum internal temperatures');
 
 /**
  * Safe minimum internal temperatures, °C, with the rest they need. Source: USDA FSIS, 165, 160 and 145 °F or 74, 71 and 63 °C: who reads either
@@ -25,15 +26,19 @@ const FSIS = 'USDA FSIS, safe minimum internal temperatures';
 export const SAFE_INTERNAL_C: Readonly<
   Record<
     Exclude<CookingClass, 'other'>,
-    { readonly leastC: number; readonly what: string; readonly rest?: string }
+    { readonly leastC: number; readonly what: Text; readonly rest?: Text }
   >
 > = {
-  poultry: { leastC: toCore(165, '°F'), what: 'poultry' },
-  'minced meat': { leastC: 71, what: 'minced meat' },
-  'whole meat': { leastC: toCore(145, '°F'), what: 'whole cuts of meat', rest: 'then a rest of 3 minutes' },
-  fish: { leastC: toCore(145, '°F'), what: 'fish' },
-  egg: { leastC: 71, what: 'eggs and egg dishes' },
-  leftovers: { leastC: toCore(165, '°F'), what: 'what is reheated' },
+  poultry: { leastC: toCore(165, '°F'), what: text('poultry') },
+  'minced meat': { leastC: 71, what: text('minced meat') },
+  'whole meat': {
+    leastC: toCore(145, '°F'),
+    what: text('whole cuts of meat'),
+    rest: text('then a rest of 3 minutes'),
+  },
+  fish: { leastC: toCore(145, '°F'), what: text('fish') },
+  egg: { leastC: 71, what: text('eggs and egg dishes') },
+  leftovers: { leastC: toCore(165, '°F'), what: text('what is reheated') },
 };
 
 /**
@@ -49,16 +54,18 @@ export function safetyChecks(recipe: Recipe): SafetyCheck[] {
     {
       id: 'hands',
       step: 'cook',
-      text: 'Hands, boards, knives, trays and surfaces washed before and after.',
-      source: 'USDA FSIS, basics of handling food safely',
+      text: say('Hands, boards, knives, trays and surfaces washed before and after.'),
+      source: say('USDA FSIS, basics of handling food safely'),
     },
     ...(heated.length > 0
       ? [
           {
             id: 'apart',
             step: 'cook' as const,
-            text: 'Raw meat, fish and egg kept apart from what is ready to eat, on boards and trays of their own.',
-            source: 'USDA FSIS, basics of handling food safely',
+            text: say(
+              'Raw meat, fish and egg kept apart from what is ready to eat, on boards and trays of their own.',
+            ),
+            source: say('USDA FSIS, basics of handling food safely'),
           },
         ]
       : []),
@@ -67,50 +74,74 @@ export function safetyChecks(recipe: Recipe): SafetyCheck[] {
       return {
         id: `cooked ${name}`,
         step: 'cook',
-        text: `Cooked through before drying: ${what} to at least ${showBoth(leastC, 'temperature')} in the middle${rest ? `, ${rest}` : ''}. Drying does not kill germs.`,
-        source: FSIS,
+        text: rest
+          ? say(
+              'Cooked through before drying: {what} to at least {least} in the middle, {rest}. Drying does not kill germs.',
+              { what: say(what), least: showBoth(leastC, 'temperature'), rest: say(rest) },
+            )
+          : say(
+              'Cooked through before drying: {what} to at least {least} in the middle. Drying does not kill germs.',
+              { what: say(what), least: showBoth(leastC, 'temperature') },
+            ),
+        source: say(FSIS),
         leastC,
       };
     }),
     {
       id: 'two hours',
       step: 'load',
-      text: `Not more than 2 hours above ${showBoth(toCore(40, '°F'), 'temperature')} from the stove to the fridge, the freezer or the running dryer; 1 hour where it is above ${showBoth(toCore(90, '°F'), 'temperature')}.`,
-      source: 'USDA FSIS, the two-hour rule',
+      text: say(
+        'Not more than 2 hours above {warm} from the stove to the fridge, the freezer or the running dryer; 1 hour where it is above {hot}.',
+        {
+          warm: showBoth(toCore(40, '°F'), 'temperature'),
+          hot: showBoth(toCore(90, '°F'), 'temperature'),
+        },
+      ),
+      source: say('USDA FSIS, the two-hour rule'),
     },
     {
       id: 'dry through',
       step: 'seal',
-      text: 'The thickest pieces of every tray broken open: dry to the middle, nothing cold, damp, soft or bendy where it should be crisp.',
-      source: 'extension guidance, common practice',
+      text: say(
+        'The thickest pieces of every tray broken open: dry to the middle, nothing cold, damp, soft or bendy where it should be crisp.',
+      ),
+      source: say('extension guidance, common practice'),
     },
     {
       id: 'low oxygen',
       step: 'seal',
-      text: 'Only dry food goes in with an oxygen absorber: without oxygen and not dry, the bacterium of botulism can grow, which neither smell nor taste gives away.',
-      source: '21 CFR 114 and 117: water activity at most 0.85',
+      text: say(
+        'Only dry food goes in with an oxygen absorber: without oxygen and not dry, the bacterium of botulism can grow, which neither smell nor taste gives away.',
+      ),
+      source: say('21 CFR 114 and 117: water activity at most 0.85'),
     },
     {
       id: 'seams',
       step: 'seal',
-      text: 'Seams flat, whole and tight; absorbers out of their bag for minutes only. Pouches looked at again after a day: one that is loose or puffed up is not kept.',
-      source: 'common practice',
+      text: say(
+        'Seams flat, whole and tight; absorbers out of their bag for minutes only. Pouches looked at again after a day: one that is loose or puffed up is not kept.',
+      ),
+      source: say('common practice'),
     },
   ];
 }
 
 /** A reading just below its bound must not look like it. */
-const reading = (valueC: number): string =>
-  `${valueC.toFixed(1)} °C (${fromCore(valueC, '°F').toFixed(1)} °F)`;
+const reading = (valueC: number): string => `${oneDigit(valueC)} °C (${oneDigit(fromCore(valueC, '°F'))} °F)`;
+const oneDigit = (value: number): string =>
+  sayNumber(value, { minimumFractionDigits: 1, maximumFractionDigits: 1, useGrouping: false });
 
 /** Why a check does not count as done, by its last entry; `undefined`: done. */
 export function whyCheckOpen(check: SafetyCheck, done: readonly CheckDone[]): string | undefined {
   const entry = done.findLast(({ id }) => id === check.id);
-  if (!entry) return 'it is not ticked';
+  if (!entry) return say('it is not ticked');
   if (check.leastC === undefined) return undefined;
-  if (entry.readingC === undefined) return 'no temperature is entered';
+  if (entry.readingC === undefined) return say('no temperature is entered');
   return entry.readingC < check.leastC
-    ? `${reading(entry.readingC)} is below the ${showBoth(check.leastC, 'temperature')} that are needed`
+    ? say('{reading} is below the {least} that are needed', {
+        reading: reading(entry.readingC),
+        least: showBoth(check.leastC, 'temperature'),
+      })
     : undefined;
 }
 

@@ -1,4 +1,6 @@
+import { say, text, type Text } from '../../texts/say.ts';
 import type { Batch } from '../model/batch.ts';
+import { BARRIER_WORDS, FAT_CLASS_WORDS, PROCESS_WORDS } from '../model/kitchen.ts';
 import { doubtsOf } from '../model/plausibility.ts';
 import { PouchLot } from '../model/pouch-lot.ts';
 import { problemsOf } from '../model/problems.ts';
@@ -23,15 +25,28 @@ export function sealedLots(
   const { totals, dry, water, steep, allergens, cost } = figures;
   const missingKeeping = fills.filter((fill) => !fill.keeping && batch.bestBefore === undefined);
   const blocks = [
-    ...(batch.trays.length === 0 ? ['No tray has been weighed in yet.'] : []),
+    ...(batch.trays.length === 0 ? [say('No tray has been weighed in yet.')] : []),
     ...notices.filter(({ level }) => level === 'wrong').map(({ text }) => text),
-    ...(batch.fills?.length === 0 ? ['No pouch is chosen.'] : []),
-    ...missingKeeping.map(
-      ({ fill, name, isOxygenFree }) =>
-        `The storage table has no line for ${dryer.process}, ${totals.fatClass} food in ${name} (${fill.pouch.barrier}, ${isOxygenFree ? 'with' : 'without'} enough absorber). Add one to the equipment, or enter a best-before date.`,
+    ...(batch.fills?.length === 0 ? [say('No pouch is chosen.')] : []),
+    ...missingKeeping.map(({ fill, name, isOxygenFree }) =>
+      say(
+        'The storage table has no line for {process}, {fat} food in {pouch} ({barrier}, {absorber, select, yes {with} other {without}} enough absorber). Add one to the equipment, or enter a best-before date.',
+        {
+          process: say(PROCESS_WORDS[dryer.process]),
+          fat: say(FAT_CLASS_WORDS[totals.fatClass]),
+          pouch: name,
+          barrier: say(BARRIER_WORDS[fill.pouch.barrier]),
+          absorber: isOxygenFree ? 'yes' : 'no',
+        },
+      ),
     ),
     ...(batch.bestBefore !== undefined && batch.bestBefore < sealedOn
-      ? [`The best-before date ${batch.bestBefore} lies before the sealing date ${sealedOn}.`]
+      ? [
+          say('The best-before date {bestBefore} lies before the sealing date {sealedOn}.', {
+            bestBefore: batch.bestBefore,
+            sealedOn,
+          }),
+        ]
       : []),
   ];
   if (blocks.length > 0) return { lots: [], blocks };
@@ -64,11 +79,11 @@ export function sealedLots(
 }
 
 /** Fields of a lot whose messages do not name them. */
-const LOT_WORDS: Readonly<Record<string, string>> = {
-  energyKcal: 'energy of a serving',
-  waterMl: 'water of a serving',
-  costMinor: 'cost of a serving',
-  bestBefore: 'best-before',
+const LOT_WORDS: Readonly<Record<string, Text>> = {
+  energyKcal: text('energy of a serving'),
+  waterMl: text('water of a serving'),
+  costMinor: text('cost of a serving'),
+  bestBefore: text('best-before'),
 };
 
 /** What the shelf would refuse of a lot. */
@@ -78,9 +93,15 @@ function whatIsWrongWith(lot: PouchLot): string[] {
     ? doubtsOf(lot)
         .filter(({ severity }) => severity === 'refuse')
         .map(({ reason }) => reason)
-    : problemsOf(parsed.error).map(({ field, message }) => `${LOT_WORDS[field] ?? ''} ${message}`.trim());
-  return problems.map(
-    (problem) => `Lot ${lot.code} would not be right: ${problem}. Check amounts, weights and servings.`,
+    : problemsOf(parsed.error).map(({ field, message }) => {
+        const word = LOT_WORDS[field];
+        return word ? `${say(word)} ${message}` : message;
+      });
+  return problems.map((problem) =>
+    say('Lot {code} would not be right: {problem}. Check amounts, weights and servings.', {
+      code: lot.code,
+      problem,
+    }),
   );
 }
 

@@ -1,5 +1,14 @@
+import { say, sayNumber } from '../../texts/say.ts';
 import { addMonths } from '../model/calendar.ts';
-import type { Barrier, FatClass, Kitchen, Process } from '../model/kitchen.ts';
+import {
+  BARRIER_WORDS,
+  FAT_CLASS_WORDS,
+  PROCESS_WORDS,
+  type Barrier,
+  type FatClass,
+  type Kitchen,
+  type Process,
+} from '../model/kitchen.ts';
 
 export type Keeping = {
   readonly months: number;
@@ -48,13 +57,41 @@ export function keeping(
     months,
     bestBefore: addMonths(food.sealedOn, months),
     terms: [
-      `${rule.months} months: ${food.process}, ${food.fatClass}, ${food.barrier}, ${food.absorber ? 'with' : 'without'} oxygen absorber, at ${TABLE_C} °C`,
-      ...(warmth < 1 ? [`× ${warmth.toFixed(2)}: kept at ${kitchen.storageTemperatureC.toFixed(0)} °C`] : []),
+      say(
+        '{months} months: {process}, {fat}, {barrier}, {absorber, select, yes {with} other {without}} oxygen absorber, at {warmth} °C',
+        {
+          months: String(rule.months),
+          process: say(PROCESS_WORDS[food.process]),
+          fat: say(FAT_CLASS_WORDS[food.fatClass]),
+          barrier: say(BARRIER_WORDS[food.barrier]),
+          absorber: food.absorber ? 'yes' : 'no',
+          warmth: TABLE_C,
+        },
+      ),
+      ...(warmth < 1
+        ? [
+            say('× {factor}: kept at {warmth} °C', {
+              factor: fixed(warmth, 2),
+              warmth: fixed(kitchen.storageTemperatureC, 0),
+            }),
+          ]
+        : []),
       ...(moisture < 1
         ? [
-            `× ${moisture.toFixed(2)}: ${(food.residual * 100).toFixed(1)} % residual moisture, ${(expected * 100).toFixed(1)} % were expected`,
+            say('× {factor}: {residual} % residual moisture, {expected} % were expected', {
+              factor: fixed(moisture, 2),
+              residual: fixed(food.residual * 100, 1),
+              expected: fixed(expected * 100, 1),
+            }),
           ]
         : []),
     ],
   };
 }
+
+const fixed = (value: number, digits: number): string =>
+  sayNumber(value, {
+    minimumFractionDigits: digits,
+    maximumFractionDigits: digits,
+    useGrouping: false,
+  });
