@@ -13,6 +13,9 @@ import { TABLE_KEYS, type Tables } from './tables.ts';
 
 export type Database = Kysely<Tables>;
 
+/** The file of a data folder that holds everything. */
+export const DATABASE_FILE = 'ridgelarder.sqlite';
+
 /** A kind of database, and how to name this one to the user. */
 type Store = { readonly dialect: Dialect; readonly name: string; readonly elsewhere: string };
 
@@ -36,8 +39,8 @@ export async function openDatabase(place: string, patienceMs = 10_000): Promise<
   return db;
 }
 
-/** A folder, or the address of a database, such as `postgres://…`. */
-const isAddress = (place: string): boolean => /^\w{2,}:\/\//.test(place);
+/** @returns whether a place is the address of a database, such as `postgres://…`, and not a folder */
+export const isAddress = (place: string): boolean => /^\w{2,}:\/\//.test(place);
 
 const notPostgres = () =>
   new UserError(
@@ -56,7 +59,7 @@ export function databaseUrl(): string | undefined {
 }
 
 async function inFolder(folder: string, patienceMs: number): Promise<Store> {
-  const path = resolve(join(folder, 'ridgelarder.sqlite'));
+  const path = resolve(join(folder, DATABASE_FILE));
   try {
     await mkdir(folder, { recursive: true });
   } catch (error) {

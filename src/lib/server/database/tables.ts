@@ -99,3 +99,4 @@ export const TABLE_KEYS = {
   sessions: 'tokenHash',
   readLinks: 'id',
 } as const satisfies Record<keyof Tables, string>;
+export type KeptTable = keyof typeof TABLE_KEYS;
