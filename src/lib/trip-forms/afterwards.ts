@@ -2,6 +2,7 @@ import { withoutUndefined, type Entered, type FormReader } from '$lib/forms/read
 import { Afterwards } from '$lib/planning/model/afterwards.ts';
 import { problemsOf } from '$lib/planning/model/problems.ts';
 import { fieldValue, type UnitSystem } from '$lib/planning/units/show.ts';
+import { say } from '$lib/texts/say.ts';
 import type { AfterwardsSubjects } from '$lib/trip-views/afterwards.ts';
 
 /*
@@ -46,17 +47,20 @@ export function afterwardsLabel(subjects: AfterwardsSubjects): (field: string) =
     const index = Number(place);
     switch (list) {
       case 'back':
-        return `Brought home of ${subjects.lots[index]?.code}`;
+        return say('Brought home of {code}', { code: subjects.lots[index]?.code ?? '' });
       case 'leftOver':
-        return `Left over of ${subjects.lots[index]?.code}`;
+        return say('Left over of {code}', { code: subjects.lots[index]?.code ?? '' });
       case 'appetite':
         return subjects.eaters[index]?.name;
       case 'water':
         return subjects.recipes[index]?.name;
       case 'fuel':
-        return `${subjects.containers[index]?.label}, weight ${part === 'afterG' ? 'after' : 'before'}`;
+        return say('{container}, weight {when, select, afterG {after} other {before}}', {
+          container: subjects.containers[index]?.label ?? '',
+          when: part ?? '',
+        });
       case 'walkedH':
-        return `Hours of day ${index + 1}`;
+        return say('Hours of day {day}', { day: index + 1 });
       default:
         return undefined;
     }
@@ -75,7 +79,14 @@ export function readAfterwards(read: FormReader, subjects: AfterwardsSubjects): 
     const field = `back[${index}]`;
     const pouches = read.number(field) ?? 0;
     if (!Number.isInteger(pouches) || pouches < 0 || pouches > left)
-      read.add([{ field, message: `must be a whole number from 0 to ${left}, as ${left} are in the packs` }]);
+      read.add([
+        {
+          field,
+          message: say('must be a whole number from 0 to {left}, as {left} are in the packs', {
+            left: String(left),
+          }),
+        },
+      ]);
     return { code, pouches };
   });
 
@@ -128,8 +139,9 @@ export function readAfterwards(read: FormReader, subjects: AfterwardsSubjects): 
         read.add([
           {
             field,
-            message:
+            message: say(
               'is missing; weigh this container too, or clear the others: fuel burnt is known only from all of them',
+            ),
           },
         ]);
     });

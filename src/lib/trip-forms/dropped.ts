@@ -2,7 +2,8 @@ import { mealsOfDay } from '$lib/planning/demand/day-demand.ts';
 import { resolveTrip } from '$lib/planning/model/resolve-trip.ts';
 import type { Settings } from '$lib/planning/model/settings.ts';
 import type { ChosenMeal, Trip } from '$lib/planning/model/trip.ts';
-import { counted } from '$lib/plural.ts';
+import { MEAL_WORDS } from '$lib/planning/model/words.ts';
+import { say } from '$lib/texts/say.ts';
 
 /** What a trip has no place for any more when its days or its first or last meal change. */
 export type Dropped = {
@@ -29,13 +30,19 @@ export function dropped(
     meals,
     words: [
       ...meals.filter(({ opened }) => opened.length > 0).map(mealInWords),
-      ...droppedDays.map((day) => `day ${day}: its conditions`),
+      ...droppedDays.map((day) => say('day {day}: its conditions', { day })),
     ],
   };
 }
 
 function mealInWords({ day, meal, locked, byHand, opened }: ChosenMeal): string {
-  const marks = [locked ? 'locked' : '', byHand ? 'chosen by hand' : ''].filter(Boolean).join(', ');
+  const marks = [locked ? say('locked') : '', byHand ? say('chosen by hand') : ''].filter(Boolean).join(', ');
   const pouches = opened.reduce((sum, lot) => sum + lot.pouches, 0);
-  return `day ${day}, ${meal}${marks ? ` (${marks})` : ''}: ${counted(pouches, 'pouch', 'pouches')}`;
+  const what = { day, meal: say(MEAL_WORDS[meal]), pouches };
+  return marks
+    ? say('day {day}, {meal} ({marks}): {pouches, plural, one {# pouch} other {# pouches}}', {
+        ...what,
+        marks,
+      })
+    : say('day {day}, {meal}: {pouches, plural, one {# pouch} other {# pouches}}', what);
 }

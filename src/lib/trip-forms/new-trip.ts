@@ -1,4 +1,5 @@
 import { Trip } from '$lib/planning/model/trip.ts';
+import { say } from '$lib/texts/say.ts';
 import { withoutUndefined, type FormReader } from '$lib/forms/read-form.ts';
 
 /**
@@ -10,16 +11,21 @@ export function readNewTrip(read: FormReader): Trip | undefined {
   const partySize = read.number('partySize');
   const wholeParty = partySize !== undefined && Number.isInteger(partySize) && partySize >= 0;
   if (!wholeParty || partySize < 1 || partySize > 40)
-    read.add([{ field: 'partySize', message: 'must be a whole number from 1 to 40' }]);
+    read.add([
+      {
+        field: 'partySize',
+        message: say('must be a whole number from {least} to {most}', { least: 1, most: 40 }),
+      },
+    ]);
 
   const startDate = read.text('startDate');
   const input = withoutUndefined({
-    name: read.text('name') ?? (startDate ? `Walk from ${startDate}` : 'Walk'),
+    name: read.text('name') ?? (startDate ? say('Walk from {date}', { date: startDate }) : say('Walk')),
     startDate,
     dayCount: read.number('dayCount'),
     energyKcal: read.number('energyKcal'),
     party: Array.from({ length: wholeParty ? Math.min(40, Math.max(1, partySize)) : 1 }, (_, index) => ({
-      name: `Eater ${index + 1}`,
+      name: say('Eater {number}', { number: index + 1 }),
     })),
   });
   return read.accept(Trip.safeParse(input, { reportInput: true }));

@@ -2,18 +2,19 @@ import { problemsOf, type Problem } from '$lib/planning/model/problems.ts';
 import type { Route } from '$lib/planning/model/route.ts';
 import { Trip, type DayConditions } from '$lib/planning/model/trip.ts';
 import { fieldValue, type UnitSystem } from '$lib/planning/units/show.ts';
+import { say, text, type Text } from '$lib/texts/say.ts';
 import type { Entered, FormReader } from '$lib/forms/read-form.ts';
 import { problemsOfLegs } from './trip-fields.ts';
 
 /** More rows than any route may have are not read. */
 const MAX_ROWS = 450;
 const ROW = /^route\.waypoints\[(\d{1,3})\]\.(\w+)$/;
-const LABELS: Readonly<Record<string, string>> = {
-  name: 'name',
-  distanceM: 'along',
-  water: 'water',
-  struck: 'struck',
-  endsDays: 'ends day',
+const LABELS: Readonly<Record<string, Text>> = {
+  name: text('Waypoint {number}, name'),
+  distanceM: text('Waypoint {number}, along'),
+  water: text('Waypoint {number}, water'),
+  struck: text('Waypoint {number}, struck'),
+  endsDays: text('Waypoint {number}, ends day'),
 };
 
 const at = (index: number, name: string): string => `route.waypoints[${index}].${name}`;
@@ -22,7 +23,7 @@ const at = (index: number, name: string): string => `route.waypoints[${index}].$
 export function waypointLabel(field: string): string | undefined {
   const [, index, name = ''] = ROW.exec(field) ?? [];
   const label = LABELS[name];
-  return label && `Waypoint ${Number(index) + 1}, ${label}`;
+  return label && say(label, { number: Number(index) + 1 });
 }
 
 /** @returns how many waypoints a form holds. */
@@ -84,7 +85,10 @@ export function readWaypoints(read: FormReader, stored: Trip, system: UnitSystem
         read.add([
           {
             field: at(index, 'endsDays'),
-            message: `day ${day} ends at waypoint ${other + 1} already; a day has one end`,
+            message: say('day {day} ends at waypoint {number} already; a day has one end', {
+              day,
+              number: other + 1,
+            }),
           },
         ]);
       rowOfDay.set(day, index);
@@ -116,7 +120,10 @@ function readDays(read: FormReader, field: string, dayCount: number): number[] {
   read.add([
     {
       field,
-      message: `must be days of the trip, from 1 to ${dayCount}, such as "2", or "2, 3" where day 3 is a rest day`,
+      message: say(
+        'must be days of the trip, from 1 to {days}, such as "2", or "2, 3" where day 3 is a rest day',
+        { days: dayCount },
+      ),
     },
   ]);
   return [];
@@ -127,7 +134,9 @@ function atWaypoint(problem: Problem, rowOfDay: ReadonlyMap<number, number>): Pr
   const { field, message } = problem;
   const day = Number(/^days\[(\d+)\]\.endsAt$/.exec(field)?.[1] ?? -1) + 1;
   const row = rowOfDay.get(day);
-  return row === undefined ? problem : { field: at(row, 'endsDays'), message: `day ${day}: ${message}` };
+  return row === undefined
+    ? problem
+    : { field: at(row, 'endsDays'), message: say('day {day}: {message}', { day, message }) };
 }
 
 /** @returns the form with one more, empty, waypoint. */

@@ -6,6 +6,7 @@ import { RouteError } from '$lib/planning/route/route-error.ts';
 import { knownLegs } from '$lib/planning/route/trip-legs.ts';
 import { fieldValue, type Quantity, type UnitSystem } from '$lib/planning/units/show.ts';
 import { statureValue } from '$lib/planning/units/stature.ts';
+import { language, say, text, type Text } from '$lib/texts/say.ts';
 import { withoutUndefined, type Entered, type FormReader } from '$lib/forms/read-form.ts';
 import { CAMP_WATER_WORDS, TERRAIN_WORDS, WALKING_TIME_WORDS } from './choice-words.ts';
 
@@ -50,58 +51,63 @@ export const DAY_FIELDS = {
 } as const satisfies Readonly<Record<string, readonly (keyof DayConditions)[]>>;
 export type DayField = (typeof DAY_FIELDS)[keyof typeof DAY_FIELDS][number];
 
-const LABELS: Readonly<Record<string, string>> = {
-  name: 'Name',
-  startDate: 'Start date',
-  dayCount: 'Days',
-  firstMeal: 'First meal of the first day',
-  lastMeal: 'Last meal of the last day',
-  energyKcal: 'Energy',
-  party: 'Party',
-  partySize: 'Eaters',
-  allergens: 'Allergens',
-  diets: 'Diets',
-  maxLoadG: 'May carry',
-  baseLoadG: 'Base load',
-  waterCapacityMl: 'Bottles and bags hold',
-  body: 'Body data',
-  sex: 'Sex as the equations use it',
-  ageY: 'Age',
-  heightM: 'Height',
-  massG: 'Body mass',
-  planFor: 'Plan for',
-  deficitShare: 'Planned deficit',
-  days: 'Days',
-  distanceM: 'Length',
-  climbM: 'Climb',
-  descentM: 'Descent',
-  endsAt: 'Ends at',
-  walkingH: 'Walking',
-  campAltitudeM: 'Highest camp',
-  airTemperatureC: 'Air',
-  humidityShare: 'Humidity',
-  wind: 'Wind at the stove',
-  terrain: 'Ground',
-  waterTemperatureC: 'Water',
-  campWater: 'Camp at',
-  waterEveryH: 'Water on the way every',
-  'pace.method': 'Walking time by',
-  'pace.partyFactor': 'Party factor',
-  'pace.restShare': 'Rests',
-  'stove.fuel': 'Fuel',
-  'stove.efficiency': 'Efficiency',
-  'stove.reserve': 'Reserve',
+const LABELS: Readonly<Record<string, Text>> = {
+  name: text('Name'),
+  startDate: text('Start date'),
+  dayCount: text('Days'),
+  firstMeal: text('First meal of the first day'),
+  lastMeal: text('Last meal of the last day'),
+  energyKcal: text('Energy'),
+  party: text('Party'),
+  partySize: text('Eaters'),
+  allergens: text('Allergens'),
+  diets: text('Diets'),
+  maxLoadG: text('May carry'),
+  baseLoadG: text('Base load'),
+  waterCapacityMl: text('Bottles and bags hold'),
+  body: text('Body data'),
+  sex: text('Sex as the equations use it'),
+  ageY: text('Age'),
+  heightM: text('Height'),
+  massG: text('Body mass'),
+  planFor: text('Plan for'),
+  deficitShare: text('Planned deficit'),
+  days: text('Days'),
+  distanceM: text('Length'),
+  climbM: text('Climb'),
+  descentM: text('Descent'),
+  endsAt: text('Ends at'),
+  walkingH: text('Walking'),
+  campAltitudeM: text('Highest camp'),
+  airTemperatureC: text('Air'),
+  humidityShare: text('Humidity'),
+  wind: text('Wind at the stove'),
+  terrain: text('Ground'),
+  waterTemperatureC: text('Water'),
+  campWater: text('Camp at'),
+  waterEveryH: text('Water on the way every'),
+  'pace.method': text('Walking time by'),
+  'pace.partyFactor': text('Party factor'),
+  'pace.restShare': text('Rests'),
+  'stove.fuel': text('Fuel'),
+  'stove.efficiency': text('Efficiency'),
+  'stove.reserve': text('Reserve'),
 };
 
 /** @returns the label of a field of a trip, with the eater or the day where it is one of several: "Eater 2, may carry". */
 export function tripLabel(field: string): string | undefined {
   const row = /^(party|days)\[(\d+)\](?:\.(?:body\.)?(\w+))?/.exec(field);
-  if (!row) return LABELS[field];
+  if (!row) return LABELS[field] && say(LABELS[field]);
   const [, part, index, name = ''] = row;
-  const which = `${part === 'party' ? 'Eater' : 'Day'} ${Number(index) + 1}`;
+  const number = Number(index) + 1;
+  const which = part === 'party' ? say('Eater {number}', { number }) : say('Day {number}', { number });
   const label = LABELS[name];
-  return label ? `${which}, ${label.charAt(0).toLowerCase()}${label.slice(1)}` : which;
+  return label ? `${which}, ${smallInEnglish(say(label))}` : which;
 }
+
+/** An English label begins small in the middle of a line; a German noun does not. */
+const smallInEnglish = (label: string): string =>
+  language() === 'en' ? `${label.charAt(0).toLowerCase()}${label.slice(1)}` : label;
 
 /** More rows than any trip may have are not read: what a form holds beyond them, no page has sent. */
 const MAX_ROWS = 100;
@@ -310,15 +316,18 @@ export function tripDifferences(mine: Entered, theirs: Entered): Difference[] {
   });
 }
 
-const WORDS = new Map<string, string>([
-  ...[...ALLERGEN_LIST, ...DIET_LIST].map(({ code, label }): [string, string] => [code, label]),
+const WORDS = new Map<string, Text>([
+  ...[...ALLERGEN_LIST, ...DIET_LIST].map(({ code, label }): [string, Text] => [code, label]),
   ...[TERRAIN_WORDS, CAMP_WATER_WORDS, WALKING_TIME_WORDS].flatMap((words) => Object.entries(words)),
 ]);
 
 function wordsFor(values: readonly string[] = []): string {
   return (
     values
-      .map((value) => WORDS.get(value) ?? value.trim())
+      .map((value) => {
+        const word = WORDS.get(value);
+        return word ? say(word) : value.trim();
+      })
       .sort()
       .join(', ') || '–'
   );

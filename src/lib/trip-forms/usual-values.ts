@@ -7,11 +7,12 @@ import { hasOwnFigure, NOTHING_LEARNED, type LearnedDefaults } from '$lib/planni
 import { defaultSettings, type Settings } from '$lib/planning/model/settings.ts';
 import { TRIP_DEFAULTS, type Default } from '$lib/planning/model/trip-defaults.ts';
 import type { Trip } from '$lib/planning/model/trip.ts';
-import type { FuelKind } from '$lib/planning/model/words.ts';
+import { MEAL_WORDS, type FuelKind } from '$lib/planning/model/words.ts';
 import { FUEL_LABEL } from '$lib/planning/stove/fuels.ts';
 import { knownDays, knownLegs } from '$lib/planning/route/trip-legs.ts';
 import { baseEfficiency } from '$lib/planning/stove/plan-fuel.ts';
 import { fieldValue, show, type Quantity, type UnitSystem } from '$lib/planning/units/show.ts';
+import { say, sayNumber, type Text } from '$lib/texts/say.ts';
 import {
   CAMP_WATER_WORDS,
   PLAN_FOR_WORDS,
@@ -57,23 +58,23 @@ export function usualValues(
     reason,
   });
   const factor = ({ value, reason }: Default<number>): UsualValue => ({
-    text: String(value),
+    text: sayNumber(value, { maximumFractionDigits: 3 }),
     typed: String(value),
     reason,
   });
   const hours = ({ value, reason }: Default<number>): UsualValue => ({
-    text: `${value} h`,
+    text: `${sayNumber(value, { maximumFractionDigits: 3 })} h`,
     typed: String(value),
     reason,
   });
-  const words = (text: string, { value, reason }: Default<string>): UsualValue => ({
-    text,
+  const words = (word: Text, { value, reason }: Default<string>): UsualValue => ({
+    text: say(word),
     typed: value,
     reason,
   });
   return {
-    firstMeal: words(TRIP_DEFAULTS.firstMeal.value, TRIP_DEFAULTS.firstMeal),
-    lastMeal: words(TRIP_DEFAULTS.lastMeal.value, TRIP_DEFAULTS.lastMeal),
+    firstMeal: words(MEAL_WORDS[TRIP_DEFAULTS.firstMeal.value], TRIP_DEFAULTS.firstMeal),
+    lastMeal: words(MEAL_WORDS[TRIP_DEFAULTS.lastMeal.value], TRIP_DEFAULTS.lastMeal),
     energyKcal: measured(TRIP_DEFAULTS.energyKcal, 'energy'),
     maxLoadG: measured(TRIP_DEFAULTS.maxLoadG, 'pack', 1),
     baseLoadG: measured(TRIP_DEFAULTS.baseLoadG, 'pack', 1),
@@ -136,14 +137,14 @@ export function usualByDay(
   learned: LearnedDefaults = NOTHING_LEARNED,
 ): UsualOnDay[] {
   const legs = knownLegs(trip, learned);
-  const reason = trip.route ? 'by the route' : 'by the leg';
+  const reason = trip.route ? say('by the route') : say('by the leg');
   return knownDays(trip, legs).map((day, index): UsualOnDay => {
     const leg = legs[index];
     if (!day || !leg) return {};
-    const hours = String(Number(day.walkingH.toFixed(1)));
+    const hours = Number(day.walkingH.toFixed(1));
     const isLast = index === trip.dayCount - 1;
     return {
-      walkingH: { text: `${hours} h`, typed: hours, reason },
+      walkingH: { text: `${sayNumber(hours)} h`, typed: String(hours), reason },
       ...(day.campAltitudeM !== undefined && {
         campAltitudeM: {
           text: show(day.campAltitudeM, 'altitude', system),
@@ -152,17 +153,19 @@ export function usualByDay(
         },
       }),
       ...(day.campWater && {
-        campWater: { text: CAMP_WATER_WORDS[day.campWater], typed: day.campWater, reason },
+        campWater: { text: say(CAMP_WATER_WORDS[day.campWater]), typed: day.campWater, reason },
       }),
       ...(trip.route && {
         endsAt: {
           text: isLast
-            ? 'the end of the route'
+            ? say('the end of the route')
             : leg.endsAt === undefined
-              ? `open, at ${show(leg.toM, 'distance', system)}`
-              : 'open',
+              ? say('open, at {place}', { place: show(leg.toM, 'distance', system) })
+              : say('open'),
           typed: '',
-          reason: 'days left open share the way to the next chosen end so that each walks the same hours',
+          reason: say(
+            'days left open share the way to the next chosen end so that each walks the same hours',
+          ),
         },
       }),
     };

@@ -4,27 +4,28 @@ import { StoveRun, type Settings } from '$lib/planning/model/settings.ts';
 import { StartedContainer, Trip } from '$lib/planning/model/trip.ts';
 import { efficiencyOfRun } from '$lib/planning/stove/calibrate-stove.ts';
 import { fieldValue, type UnitSystem } from '$lib/planning/units/show.ts';
+import { say, sayNumber, text, type Text } from '$lib/texts/say.ts';
 
-const LABELS: Readonly<Record<string, string>> = {
-  treatment: 'Water from the land',
-  'stove.potG': 'Pot with its lid',
-  'stove.potMl': 'Boiled at a time',
-  'stove.started': 'Containers from home',
-  'started.label': 'Which one',
-  'started.fuel': 'Fuel',
-  'started.grossG': 'Weight on the scale',
-  'started.tareG': 'Weight when empty',
-  'run.date': 'Date',
-  'run.fuel': 'Fuel',
-  'run.grossBeforeG': 'Weight before',
-  'run.grossAfterG': 'Weight after',
-  'run.waterMl': 'Water boiled',
-  'run.fromC': 'Water before',
-  'run.altitudeM': 'Altitude',
+const LABELS: Readonly<Record<string, Text>> = {
+  treatment: text('Water from the land'),
+  'stove.potG': text('Pot with its lid'),
+  'stove.potMl': text('Boiled at a time'),
+  'stove.started': text('Containers from home'),
+  'started.label': text('Which one'),
+  'started.fuel': text('Fuel'),
+  'started.grossG': text('Weight on the scale'),
+  'started.tareG': text('Weight when empty'),
+  'run.date': text('Date'),
+  'run.fuel': text('Fuel'),
+  'run.grossBeforeG': text('Weight before'),
+  'run.grossAfterG': text('Weight after'),
+  'run.waterMl': text('Water boiled'),
+  'run.fromC': text('Water before'),
+  'run.altitudeM': text('Altitude'),
 };
 
 /** @returns the label of a field of the page on water and fuel. */
-export const waterLabel = (field: string): string | undefined => LABELS[field];
+export const waterLabel = (field: string): string | undefined => LABELS[field] && say(LABELS[field]);
 
 /** @returns what the form of treatment and pot is filled with. */
 export function waterFields({ treatment, stove }: Trip, system: UnitSystem): Entered {
@@ -73,11 +74,18 @@ export function readStarted(read: FormReader, trip: Trip): StartedContainer | un
     read.add([
       {
         field: 'started.label',
-        message: `"${input.label}" is on the list already; tell them apart, for instance by a mark on each`,
+        message: say('"{label}" is on the list already; tell them apart, for instance by a mark on each', {
+          label: input.label ?? '',
+        }),
       },
     ]);
   if (trip.stove.started.length >= 20)
-    read.add([{ field: 'started.label', message: 'is one too many: at most 20 containers can be listed' }]);
+    read.add([
+      {
+        field: 'started.label',
+        message: say('is one too many: at most {most} containers can be listed', { most: 20 }),
+      },
+    ]);
   return checked(
     read,
     StartedContainer.safeParse(withoutUndefined(input), { reportInput: true }),
@@ -111,18 +119,29 @@ export function readStoveRun(read: FormReader, settings: Settings): StoveRun | u
   const refusal = refusalOf(run);
   if (refusal) read.add([{ field: 'run.grossAfterG', message: refusal }]);
   if (settings.stoveRuns.length >= 200)
-    read.add([{ field: 'run.date', message: 'is one too many: 200 boils are kept; remove old ones first' }]);
+    read.add([
+      {
+        field: 'run.date',
+        message: say('is one too many: {most} boils are kept; remove old ones first', { most: 200 }),
+      },
+    ]);
   return read.problems.length === 0 ? run : undefined;
 }
 
 /** @returns why a boil cannot have been as entered; `undefined` where it can. */
 export function refusalOf(run: StoveRun): string | undefined {
   const efficiency = efficiencyOfRun(run);
-  const percent = `${(efficiency * 100).toFixed(0)} %`;
+  const percent = `${sayNumber(efficiency * 100, { maximumFractionDigits: 0, useGrouping: false })} %`;
   if (efficiency > 0.95)
-    return `cannot be: ${percent} of the heat of so little fuel would have to be in the water, and no stove brings more than 95 %; check both weights, the water and the fuel`;
+    return say(
+      'cannot be: {percent} of the heat of so little fuel would have to be in the water, and no stove brings more than 95 %; check both weights, the water and the fuel',
+      { percent },
+    );
   if (efficiency < 0.05)
-    return `cannot be: only ${percent} of the heat of so much fuel would be in the water, and every stove that boils brings at least 5 %; check both weights, the water and the fuel`;
+    return say(
+      'cannot be: only {percent} of the heat of so much fuel would be in the water, and every stove that boils brings at least 5 %; check both weights, the water and the fuel',
+      { percent },
+    );
   return undefined;
 }
 
