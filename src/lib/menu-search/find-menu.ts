@@ -1,5 +1,6 @@
 import { keepMenu, forgetUnlocked } from '../planning/menu/edit-menu.ts';
 import { firstExpired } from '../planning/menu/first-expired.ts';
+import { writtenWhy } from '../planning/menu/why.ts';
 import type { MenuPlanner, MenuProblem } from '../planning/menu/menu-problem.ts';
 import type { Stock } from '../planning/model/pouch-lot.ts';
 import type { Settings } from '../planning/model/settings.ts';
@@ -172,6 +173,6 @@ function plannerOf(
   reasons: readonly WhyHere[] = [],
 ): MenuPlanner {
   const why = new Map(reasons.map((at) => [`${at.slot} ${at.lot}`, whyText(model, at)]));
-  const meals = fromModel(model, opened, ({ slot, lot }) => why.get(`${slot} ${lot}`) ?? 'least cost in all');
+  const meals = fromModel(model, opened, ({ slot, lot }) => why.get(`${slot} ${lot}`) ?? writtenWhy('least'));
   return { name: 'least cost in all', choose: () => meals };
 }

@@ -2,6 +2,7 @@ import type { FoundMenu } from '../menu-search/find-menu.ts';
 import type { Searched } from '../menu-search/search-state.ts';
 import { planWithMenu, standingMenu } from '../menu-search/standing-menu.ts';
 import { forgetUnlocked, keepMenu, listedMeal } from '../planning/menu/edit-menu.ts';
+import { writtenWhy } from '../planning/menu/why.ts';
 import { buildMenuModel } from '../planning/optimiser/menu-model.ts';
 import type { Effort } from '../planning/optimiser/search-menu.ts';
 import { planTrip } from '../planning/plan-trip.ts';
@@ -139,7 +140,8 @@ export async function takeChoice(app: App, id: string, name: string | undefined)
       'These menus were made for the trip, the shelf or the settings as they were before. Compare again, then choose.',
     );
   const model = buildMenuModel(known.problem);
-  const why = choice.name === 'best found' ? 'of the best menu found' : `of the menu "${choice.name}"`;
+  const why =
+    choice.name === 'best found' ? writtenWhy('bestFound') : writtenWhy('ofWish', { wish: choice.name });
   const plan = planWithMenu(stored.trip, stock, settings, { model, opened: choice.opened, why });
   await saveMenu(app, stored, keepMenu(forgetUnlocked(stored.trip), plan.menu));
   return choice.name;

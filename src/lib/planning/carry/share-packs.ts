@@ -1,3 +1,4 @@
+import { say } from '../../texts/say.ts';
 import { lunchStretch } from '../hydration/lunch-stretch.ts';
 import { pouchFoodG, type Stock } from '../model/pouch-lot.ts';
 import type { ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
@@ -201,8 +202,10 @@ function loadOf(
     peakG,
     peakWaterG: peak?.waterG ?? 0,
     peakWhen: peak
-      ? `leaving ${peak.stretch.from}${peak.stretch.toDryCamp ? ' for a dry camp' : ''}`
-      : 'at camp',
+      ? peak.stretch.toDryCamp
+        ? say('leaving {place} for a dry camp', { place: peak.stretch.from })
+        : say('leaving {place}', { place: peak.stretch.from })
+      : say('at camp'),
     meanWalkingG:
       hours > 0
         ? loads.reduce((sum, load) => sum + ((load.startG + load.endG) / 2) * load.hours, 0) / hours
@@ -241,7 +244,16 @@ function overloadNotices(loads: readonly DayLoad[]): Notice[] {
       topic: 'load',
       eater,
       day: worst.day,
-      text: `${eater} carries more than the limit on day${own.length > 1 ? 's' : ''} ${own.map((load) => load.day).join(', ')}; the worst is day ${worst.day}, ${worst.peakWhen}. Lighten the base load, raise the limit or share the load among more people.`,
+      text: say(
+        '{eater} carries more than the limit on {count, plural, one {day} other {days}} {days}; the worst is day {day}, {when}. Lighten the base load, raise the limit or share the load among more people.',
+        {
+          eater,
+          count: own.length,
+          days: own.map((load) => load.day).join(', '),
+          day: worst.day,
+          when: worst.peakWhen,
+        },
+      ),
     };
   });
 }

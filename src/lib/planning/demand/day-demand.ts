@@ -1,9 +1,11 @@
+import { say } from '../../texts/say.ts';
 import type { ResolvedDay, ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { Settings } from '../model/settings.ts';
 import type { DayDemand, EaterDayDemand, Estimate, Notice } from '../model/trip-plan.ts';
 import { MEAL_KINDS, type MainMeal, type MealKind } from '../model/words.ts';
 import type { DayLeg } from '../route/day-legs.ts';
 import { showBoth } from '../units/both.ts';
+import { shownExactly, shownFixed } from '../units/show.ts';
 import { ADULT_FROM_Y, adultNeed, minorNeed } from './energy-need.ts';
 import { STEEPEST_ASCENT, STEEPEST_DESCENT, TERRAIN_FACTOR } from './load-carriage.ts';
 import { MIFFLIN_AGES } from './resting-energy.ts';
@@ -85,7 +87,7 @@ function needOf(
       value: kcal,
       low: kcal,
       high: kcal,
-      terms: [{ label: 'energy target of a full day, as entered', value: kcal, unit: 'kcal' }],
+      terms: [{ label: say('energy target of a full day, as entered'), value: kcal, unit: 'kcal' }],
     };
     return {
       basis: 'entered',
@@ -114,7 +116,7 @@ function withAppetite(need: Estimate, appetite: number): Estimate {
     high: need.high * appetite,
     terms: [
       ...need.terms,
-      { label: 'times the appetite learned from trips', value: appetite * 100, unit: '%' },
+      { label: say('times the appetite learned from trips'), value: appetite * 100, unit: '%' },
     ],
   };
 }
@@ -137,7 +139,9 @@ export function demandNotices(
 
   if (bodies.length > 0)
     note(
-      'Needs from body data hold for healthy people. In pregnancy, nursing or illness, after an eating disorder, or for a child, ask a professional and enter the daily figure they give.',
+      say(
+        'Needs from body data hold for healthy people. In pregnancy, nursing or illness, after an eating disorder, or for a child, ask a professional and enter the daily figure they give.',
+      ),
     );
   for (const { name, body } of bodies) {
     if (body.ageY < ADULT_FROM_Y)
@@ -145,11 +149,17 @@ export function demandNotices(
         level: 'caution',
         topic: 'body',
         eater: name,
-        text: `${name} is ${body.ageY}: the need is that of the age for a ${body.ageY < 9 ? 'child' : 'youth'} on the move, without the load, and no deficit is planned. Keep the load light and let a professional advise.`,
+        text: say(
+          '{name} is {age}: the need is that of the age for a {who, select, child {child} other {youth}} on the move, without the load, and no deficit is planned. Keep the load light and let a professional advise.',
+          { name, age: shownExactly(body.ageY), who: body.ageY < 9 ? 'child' : 'youth' },
+        ),
       });
     if (body.ageY > MIFFLIN_AGES.to)
       note(
-        `${name} is ${body.ageY}, above the ages of the resting-energy equation (up to ${MIFFLIN_AGES.to}); it is carried on.`,
+        say(
+          '{name} is {age}, above the ages of the resting-energy equation (up to {most}); it is carried on.',
+          { name, age: shownExactly(body.ageY), most: MIFFLIN_AGES.to },
+        ),
         { eater: name },
       );
   }
@@ -165,7 +175,10 @@ export function demandNotices(
     notices.push({
       level: 'caution',
       topic: 'body',
-      text: `The plan falls short of the need by ${(trip.deficitShare * 100).toFixed(0)} % on purpose, which comes to body mass of about ${byEater.join(', ')}. A deficit costs strength, warmth and judgement; keep spare food, and ask a professional where anyone is under 18, ill or pregnant.`,
+      text: say(
+        'The plan falls short of the need by {share} % on purpose, which comes to body mass of about {masses}. A deficit costs strength, warmth and judgement; keep spare food, and ask a professional where anyone is under 18, ill or pregnant.',
+        { share: shownFixed(trip.deficitShare * 100, 0), masses: byEater.join(', ') },
+      ),
     });
   }
 
@@ -177,19 +190,30 @@ export function demandNotices(
       .filter(({ grade }) => grade < STEEPEST_DESCENT)
       .reduce((sum, { lengthM }) => sum + lengthM, 0);
     if (bodies.length === 0 || up + down < leg.distanceM * 0.02 || up + down === 0) return;
-    const parts = [
-      ...(up > 0
-        ? [
-            `${(up / 1000).toFixed(1)} km climbs steeper than ${STEEPEST_ASCENT * 100} %, where the walking equation is carried on`,
-          ]
-        : []),
-      ...(down > 0
-        ? [
-            `${(down / 1000).toFixed(1)} km falls steeper than ${-STEEPEST_DESCENT * 100} %, where it is taken as ${-STEEPEST_DESCENT * 100} %`,
-          ]
-        : []),
-    ];
-    note(`Day ${leg.day}: ${parts.join('; ')}.`, { day: leg.day });
+    const steep = {
+      day: leg.day,
+      up: shownFixed(up / 1000, 1),
+      down: shownFixed(down / 1000, 1),
+      steepestUp: STEEPEST_ASCENT * 100,
+      steepestDown: -STEEPEST_DESCENT * 100,
+    };
+    note(
+      up > 0 && down > 0
+        ? say(
+            'Day {day}: {up} km climbs steeper than {steepestUp} %, where the walking equation is carried on; {down} km falls steeper than {steepestDown} %, where it is taken as {steepestDown} %.',
+            steep,
+          )
+        : up > 0
+          ? say(
+              'Day {day}: {up} km climbs steeper than {steepestUp} %, where the walking equation is carried on.',
+              steep,
+            )
+          : say(
+              'Day {day}: {down} km falls steeper than {steepestDown} %, where it is taken as {steepestDown} %.',
+              steep,
+            ),
+      { day: leg.day },
+    );
   });
   return notices;
 }

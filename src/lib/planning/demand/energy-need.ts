@@ -1,8 +1,10 @@
+import { say } from '../../texts/say.ts';
 import type { Body } from '../model/body.ts';
 import type { ResolvedDay } from '../model/resolve-trip.ts';
 import type { Estimate, Term } from '../model/trip-plan.ts';
 import type { DayLeg } from '../route/day-legs.ts';
-import { activityLevelOf, energyRequirementKcal } from './energy-requirement.ts';
+import { shownExactly, shownFixed } from '../units/show.ts';
+import { ACTIVITY_WORDS, activityLevelOf, energyRequirementKcal } from './energy-requirement.ts';
 import { TERRAIN_FACTOR } from './load-carriage.ts';
 import { restingEnergyKcal } from './resting-energy.ts';
 import { walkingEnergy } from './walking-energy.ts';
@@ -42,14 +44,22 @@ export function adultNeed(
     Math.hypot(sleepKcal * SPREAD.rest, (campKcal + digestionKcal) * SPREAD.camp, walk.kcal * walkShare);
   const level = activityLevelOf(leg.walkingH);
   const terms: Term[] = [
-    { label: 'resting energy of a day (Mifflin-St Jeor)', value: restPerH * 24, unit: 'kcal' },
-    { label: `sleep, ${SLEEP_H} h`, value: sleepKcal, unit: 'kcal' },
-    { label: `camp and pauses, ${(campH + pauseH).toFixed(1)} h`, value: campKcal, unit: 'kcal' },
-    { label: 'digesting', value: digestionKcal, unit: 'kcal' },
-    { label: `walking, ${leg.movingH.toFixed(1)} h on the move (Pandolf)`, value: walk.kcal, unit: 'kcal' },
-    { label: 'mean load on the move', value: loadG / 1000, unit: 'kg' },
+    { label: say('resting energy of a day (Mifflin-St Jeor)'), value: restPerH * 24, unit: 'kcal' },
+    { label: say('sleep, {hours} h', { hours: SLEEP_H }), value: sleepKcal, unit: 'kcal' },
     {
-      label: `cross-check: DRI 2005 requirement, ${level}`,
+      label: say('camp and pauses, {hours} h', { hours: shownFixed(campH + pauseH, 1) }),
+      value: campKcal,
+      unit: 'kcal',
+    },
+    { label: say('digesting'), value: digestionKcal, unit: 'kcal' },
+    {
+      label: say('walking, {hours} h on the move (Pandolf)', { hours: shownFixed(leg.movingH, 1) }),
+      value: walk.kcal,
+      unit: 'kcal',
+    },
+    { label: say('mean load on the move'), value: loadG / 1000, unit: 'kg' },
+    {
+      label: say('cross-check: DRI 2005 requirement, {level}', { level: say(ACTIVITY_WORDS[level]) }),
       value: energyRequirementKcal(body, level),
       unit: 'kcal',
     },
@@ -76,7 +86,11 @@ export function minorNeed(body: Body, leg: DayLeg): Estimate {
     high: value * (1 + SPREAD.minor),
     terms: [
       {
-        label: `DRI 2005 requirement at ${body.ageY} years, ${level} by ${leg.walkingH.toFixed(1)} h of walking`,
+        label: say('DRI 2005 requirement at {age} years, {level} by {hours} h of walking', {
+          age: shownExactly(body.ageY),
+          level: say(ACTIVITY_WORDS[level]),
+          hours: shownFixed(leg.walkingH, 1),
+        }),
         value,
         unit: 'kcal',
       },

@@ -1,8 +1,15 @@
+import { text, type Text } from '../../texts/say.ts';
 import type { Body } from '../model/body.ts';
 
 /** Levels of physical activity of the DRI, from the least to the most active. */
 export const ACTIVITY_LEVELS = ['sedentary', 'low active', 'active', 'very active'] as const;
 export type ActivityLevel = (typeof ACTIVITY_LEVELS)[number];
+export const ACTIVITY_WORDS: Readonly<Record<ActivityLevel, Text>> = {
+  sedentary: text('sedentary'),
+  'low active': text('low active'),
+  active: text('active'),
+  'very active': text('very active'),
+};
 
 type Equation = {
   readonly constant: number;

@@ -1,6 +1,8 @@
+import { say } from '../../texts/say.ts';
 import type { ResolvedDay } from '../model/resolve-trip.ts';
 import type { Settings } from '../model/settings.ts';
 import type { Estimate } from '../model/trip-plan.ts';
+import { shownFixed } from '../units/show.ts';
 import {
   fluidReplacementMl,
   INDIVIDUAL_PER_HOUR_ML,
@@ -51,14 +53,17 @@ export function drinkOfDay(
       low: Math.max(Math.min(restMl, value), value - spread),
       high: Math.min(MOST_PER_DAY_ML, value + spread),
       terms: [
-        { label: 'water of a day at rest, food included', value: settings.waterAtRestMl, unit: 'ml' },
-        { label: 'already in the food', value: foodWaterMl, unit: 'ml' },
+        { label: say('water of a day at rest, food included'), value: settings.waterAtRestMl, unit: 'ml' },
+        { label: say('already in the food'), value: foodWaterMl, unit: 'ml' },
         {
-          label: `an hour of ${work} walking at ${wbgtC.toFixed(0)} °C WBGT`,
+          label: say(
+            'an hour of {work, select, easy {easy} moderate {moderate} other {hard}} walking at {heat} °C WBGT',
+            { work, heat: shownFixed(wbgtC, 0) },
+          ),
           value: wantedPerHourMl,
           unit: 'ml',
         },
-        { label: 'hours of walking', value: walkingH, unit: 'h' },
+        { label: say('hours of walking'), value: walkingH, unit: 'h' },
       ],
     },
   };

@@ -1,3 +1,4 @@
+import { say } from '../../texts/say.ts';
 import type { ResolvedDay, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { Settings } from '../model/settings.ts';
 import type {
@@ -155,13 +156,13 @@ function momentsOf(
   const breakfast: Moment = {
     day: day.day,
     place: 'breakfast',
-    name: 'camp',
+    name: say('camp'),
     source: before,
     use: { eachMl: none, groupMl: cookMl(menu, day.day, ['breakfast']) + (walks ? 0 : lunchMl) },
     ...place,
   };
   const starts: { name: string; atH: number; atM: number; source: Moment['source'] }[] = [
-    { name: day.day === 1 ? 'the start' : 'camp', atH: 0, atM: leg.fromM, source: before },
+    { name: day.day === 1 ? say('the start') : say('camp'), atH: 0, atM: leg.fromM, source: before },
     ...leg.sources
       .filter((source) => source.atH > 1e-6 && source.atH < leg.walkingH - 1e-6)
       .map((source) => ({ ...source, source: 'water' as const })),
@@ -193,7 +194,7 @@ function momentsOf(
   const camp: Moment = {
     day: day.day,
     place: 'camp',
-    name: 'camp',
+    name: say('camp'),
     source: goesHome || day.campWater === 'source' ? 'water' : day.campWater === 'snow' ? 'snow' : undefined,
     use: { eachMl: atCampMl, groupMl: cookMl(menu, day.day, ['dinner', 'drink']) },
     fromH: leg.walkingH,
@@ -237,7 +238,16 @@ function capacityNotices(trip: ResolvedTrip, water: WaterPlan): Notice[] {
       level: 'wrong',
       topic: 'water',
       day: day.day,
-      text: `Day ${day.day}: leaving ${worst.from}, the party has to carry ${showBoth(worst.start.totalMl, 'water')}, but its bottles and bags hold ${showBoth(holdsMl, 'water')}. Take more containers, or plan a source before${worst.toDryCamp ? ' or at the dry camp' : ' the next one'}.`,
+      text: say(
+        'Day {day}: leaving {place}, the party has to carry {water}, but its bottles and bags hold {room}. Take more containers, or plan a source before {next, select, dry {or at the dry camp} other {the next one}}.',
+        {
+          day: day.day,
+          place: worst.from,
+          water: showBoth(worst.start.totalMl, 'water'),
+          room: showBoth(holdsMl, 'water'),
+          next: worst.toDryCamp ? 'dry' : 'source',
+        },
+      ),
     });
   }
   return notices;

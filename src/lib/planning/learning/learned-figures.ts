@@ -1,3 +1,4 @@
+import { say } from '../../texts/say.ts';
 import type { Observation, ObservationOf } from '../model/observation.ts';
 import type { LearnedDefaults } from '../model/resolve-trip.ts';
 import type { FuelKind } from '../model/words.ts';
@@ -111,8 +112,6 @@ export function learnedEfficiency(
   );
 }
 
-const trips = (count: number): string => (count === 1 ? 'one trip' : `${count} trips`);
-
 /** @returns what takes the place of a trip's defaults: nothing at all where nothing was learned, or where it comes out as the default. */
 export function learnedDefaults(observations: readonly Observation[]): LearnedDefaults {
   const pace = learnedPace(observations);
@@ -122,16 +121,26 @@ export function learnedDefaults(observations: readonly Observation[]): LearnedDe
       if (!figure || figure.value === 1) return undefined;
       return {
         value: figure.value,
-        reason: `learned from what ${eater} said after ${trips(figure.history.length)}`,
+        reason: say('learned from what {eater} said after {count, plural, =1 {one trip} other {# trips}}', {
+          eater,
+          count: figure.history.length,
+        }),
       };
     },
     partyFactor:
       pace && pace.value !== 1
-        ? { value: pace.value, reason: `learned from the hours walked on ${trips(pace.history.length)}` }
+        ? {
+            value: pace.value,
+            reason: say('learned from the hours walked on {count, plural, =1 {one trip} other {# trips}}', {
+              count: pace.history.length,
+            }),
+          }
         : undefined,
   };
 }
 
 /** @returns why a learned efficiency is planned with, in words. */
 export const efficiencyReason = ({ history }: LearnedFigure<ObservationOf<'fuel'>>): string =>
-  `learned from the fuel weighed on ${trips(history.length)}`;
+  say('learned from the fuel weighed on {count, plural, =1 {one trip} other {# trips}}', {
+    count: history.length,
+  });

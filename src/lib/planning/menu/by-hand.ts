@@ -1,6 +1,8 @@
+import { say } from '../../texts/say.ts';
 import type { Stock } from '../model/pouch-lot.ts';
 import type { TripPlan } from '../model/trip-plan.ts';
 import type { Trip } from '../model/trip.ts';
+import { MEAL_WORDS } from '../model/words.ts';
 import { addPouch, pouchesListed, removePouch, setPouches, swapPouch, type MealPlace } from './edit-menu.ts';
 import { mealOptions } from './meal-options.ts';
 
@@ -19,7 +21,22 @@ export function swapByHand(table: Table, at: MealPlace, fromCode: string, toCode
   const pouches = Math.min(wanted, option.freePouches);
   return {
     trip: swapPouch(table.trip, at, fromCode, toCode, pouches),
-    said: `${nameOf(at)}: ${wanted} × ${fromCode} swapped for ${pouches} × ${toCode}${pouches < wanted ? ', as no more are free' : ''}.`,
+    said:
+      pouches < wanted
+        ? say('Day {day}, {meal}: {wanted} × {from} swapped for {pouches} × {to}, as no more are free.', {
+            ...wordsOf(at),
+            wanted,
+            from: fromCode,
+            pouches,
+            to: toCode,
+          })
+        : say('Day {day}, {meal}: {wanted} × {from} swapped for {pouches} × {to}.', {
+            ...wordsOf(at),
+            wanted,
+            from: fromCode,
+            pouches,
+            to: toCode,
+          }),
   };
 }
 
@@ -27,7 +44,7 @@ export function swapByHand(table: Table, at: MealPlace, fromCode: string, toCode
 export function addByHand(table: Table, at: MealPlace, code: string): Outcome {
   if (!optionOf(table, at, code)) return notFree(at, code);
   const trip = addPouch(table.trip, at, code);
-  return { trip, said: `${nameOf(at)}: ${pouchesListed(trip, at, code)} × ${code}.` };
+  return { trip, said: nowListed(at, pouchesListed(trip, at, code), code) };
 }
 
 /** Takes one pouch of a lot off a meal; the last one takes the lot with it. */
@@ -36,14 +53,14 @@ export function takeByHand(table: Table, at: MealPlace, code: string): Outcome {
   if (before === 0) return notThere(at, code);
   return {
     trip: setPouches(table.trip, at, code, before - 1),
-    said: before > 1 ? `${nameOf(at)}: ${before - 1} × ${code}.` : `${nameOf(at)}: ${code} removed.`,
+    said: before > 1 ? nowListed(at, before - 1, code) : removed(at, code),
   };
 }
 
 /** Takes all pouches of a lot off a meal. */
 export function removeByHand(table: Table, at: MealPlace, code: string): Outcome {
   if (pouchesListed(table.trip, at, code) === 0) return notThere(at, code);
-  return { trip: removePouch(table.trip, at, code), said: `${nameOf(at)}: ${code} removed.` };
+  return { trip: removePouch(table.trip, at, code), said: removed(at, code) };
 }
 
 /** Takes one pouch of a lot off one meal and puts it on another. */
@@ -51,11 +68,16 @@ export function moveByHand(table: Table, from: MealPlace, code: string, to: Meal
   const before = pouchesListed(table.trip, from, code);
   if (before === 0) return notThere(from, code);
   if (from.day === to.day && from.meal === to.meal)
-    return { refused: `${nameOf(to)}: ${code} is there already.` };
+    return { refused: say('Day {day}, {meal}: {code} is there already.', { ...wordsOf(to), code }) };
   if (!optionOf({ ...table, plan: withoutOne(table.plan, from, code) }, to, code)) return notFree(to, code);
   return {
     trip: addPouch(setPouches(table.trip, from, code, before - 1), to, code),
-    said: `1 × ${code} moved from day ${from.day}, ${from.meal} to day ${to.day}, ${to.meal}.`,
+    said: say('1 × {code} moved from day {day}, {meal} to day {toDay}, {toMeal}.', {
+      code,
+      ...wordsOf(from),
+      toDay: to.day,
+      toMeal: say(MEAL_WORDS[to.meal]),
+    }),
   };
 }
 
@@ -72,7 +94,11 @@ function withoutOne(plan: TripPlan, at: MealPlace, code: string): TripPlan {
   return { ...plan, menu: { ...plan.menu, meals } };
 }
 
-const nameOf = ({ day, meal }: MealPlace): string => `Day ${day}, ${meal}`;
+const wordsOf = ({ day, meal }: MealPlace) => ({ day, meal: say(MEAL_WORDS[meal]) });
+const nowListed = (at: MealPlace, pouches: number, code: string): string =>
+  say('Day {day}, {meal}: {pouches} × {code}.', { ...wordsOf(at), pouches, code });
+const removed = (at: MealPlace, code: string): string =>
+  say('Day {day}, {meal}: {code} removed.', { ...wordsOf(at), code });
 
 function optionOf({ trip, plan, stock }: Table, at: MealPlace, code: string) {
   const date = plan.demand.find(({ day }) => day === at.day)?.date;
@@ -81,8 +107,14 @@ function optionOf({ trip, plan, stock }: Table, at: MealPlace, code: string) {
 }
 
 const notThere = (at: MealPlace, code: string): Outcome => ({
-  refused: `${nameOf(at)}: lot ${code} is not on this meal any more. Look at the meal again.`,
+  refused: say('Day {day}, {meal}: lot {code} is not on this meal any more. Look at the meal again.', {
+    ...wordsOf(at),
+    code,
+  }),
 });
 const notFree = (at: MealPlace, code: string): Outcome => ({
-  refused: `${nameOf(at)}: no pouch of lot ${code} can be added. All may be used by other meals or trips, it may be past its best-before, or nobody in the party may eat it. Choose another lot.`,
+  refused: say(
+    'Day {day}, {meal}: no pouch of lot {code} can be added. All may be used by other meals or trips, it may be past its best-before, or nobody in the party may eat it. Choose another lot.',
+    { ...wordsOf(at), code },
+  ),
 });

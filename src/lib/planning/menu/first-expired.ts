@@ -13,6 +13,7 @@ import {
   type MenuProblem,
 } from './menu-problem.ts';
 import { serveMeal, type SeatedEater } from './serve-meal.ts';
+import { withAnd, writtenWhy } from './why.ts';
 
 /** An eater who has had this share of what the meal should bring is not served a pouch that is mostly too much. */
 const FED_ENOUGH = 0.5;
@@ -93,7 +94,7 @@ function fillMeal(
 
   for (const group of groupsByChoice(problem, suits, may)) {
     const choices = suits.filter((lot) => group.every((name) => may(lot, name)));
-    const whom = choices.length < suits.length ? `that ${group.join(' and ')} may eat` : 'for this meal';
+    const whom = choices.length < suits.length ? withAnd(group) : undefined;
     const needKcal = sumUnmet(group);
     const isNeededLater = laterNeed(problem, may, day, meal, group, suits, roomOf);
     for (;;) {
@@ -118,7 +119,9 @@ function fillMeal(
       const pouches = pick ? Math.min(roomOf(lot), wanted(lot)) : 1;
       const why = pick
         ? reasonFor(pick, fitting, whom, isRecent)
-        : `least too much ${whom}: every pouch holds more than is needed`;
+        : whom === undefined
+          ? writtenWhy('smallest')
+          : writtenWhy('smallestOf', { eaters: whom });
       const before = opened.get(lot.code);
       opened.set(lot.code, { lot, pouches: (before?.pouches ?? 0) + pouches, why: before?.why ?? why });
       const restKcal = feed(lot, group, pouches * pouchEnergyKcal(lot));
@@ -142,15 +145,14 @@ function smallestOf(lots: readonly PouchLot[]): PouchLot | undefined {
 function reasonFor(
   pick: PouchLot,
   fitting: readonly PouchLot[],
-  whom: string,
+  whom: string | undefined,
   isRecent: (lot: PouchLot) => boolean,
 ): string {
   const passedOver = fitting.filter((lot) => byExpiry(lot, pick) < 0);
-  const reasons = [
-    ...(passedOver.some(isRecent) ? ['not on the table in the last days'] : []),
-    ...(passedOver.some((lot) => !isRecent(lot)) ? ['not needed later by those with less choice'] : []),
-  ];
-  return [`first to expire ${whom}`, ...reasons].join(', ');
+  let why = whom === undefined ? writtenWhy('first') : writtenWhy('firstOf', { eaters: whom });
+  if (passedOver.some(isRecent)) why = writtenWhy('notRecent', { why });
+  if (passedOver.some((lot) => !isRecent(lot))) why = writtenWhy('notNeeded', { why });
+  return why;
 }
 
 /**

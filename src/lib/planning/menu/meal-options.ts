@@ -1,6 +1,8 @@
+import { say } from '../../texts/say.ts';
 import { pouchEnergyKcal, type PouchLot, type Stock } from '../model/pouch-lot.ts';
 import type { MenuPlan } from '../model/trip-plan.ts';
 import type { Trip } from '../model/trip.ts';
+import { MEAL_WORDS } from '../model/words.ts';
 import type { MealPlace } from './edit-menu.ts';
 import { whyNotServed } from './exclusions.ts';
 import { byExpiry } from './by-expiry.ts';
@@ -46,12 +48,17 @@ export function mealOptions(
     .flatMap((lot) => {
       const walls = party.flatMap((eater) => {
         const why = whyNotServed(lot, eater);
-        return why === undefined ? [] : [`not for ${eater.name}: ${why}`];
+        return why === undefined ? [] : [say('not for {eater}: {why}', { eater: eater.name, why })];
       });
       if (walls.length === party.length) return [];
       const against = lot.mealKinds.includes(at.meal)
         ? walls
-        : [`meant for ${lot.mealKinds.join(', ')}`, ...walls];
+        : [
+            say('meant for {meals}', {
+              meals: lot.mealKinds.map((kind) => say(MEAL_WORDS[kind])).join(', '),
+            }),
+            ...walls,
+          ];
       return [optionOf(lot, free.get(lot.code) ?? 0, against)];
     })
     .sort((a, b) => Number(a.against.length > 0) - Number(b.against.length > 0));

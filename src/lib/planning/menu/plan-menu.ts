@@ -1,10 +1,12 @@
+import { say } from '../../texts/say.ts';
 import type { PouchLot, Stock } from '../model/pouch-lot.ts';
 import type { Settings } from '../model/settings.ts';
 import type { ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { DayDemand, EaterDayEnergy, MenuMeal, MenuPlan, Notice } from '../model/trip-plan.ts';
 import type { ChosenMeal } from '../model/trip.ts';
+import { MEAL_WORDS } from '../model/words.ts';
 import { show } from '../units/show.ts';
-import { exclusionsOf, whyNotServed } from './exclusions.ts';
+import { exclusionsOf, mayEat } from './exclusions.ts';
 import {
   exclusionTable,
   mealKey,
@@ -13,12 +15,12 @@ import {
   type MenuPlanner,
 } from './menu-problem.ts';
 import { shareDay } from './share-day.ts';
+import { writtenWhy } from './why.ts';
 
 /** A day that misses no more than this share of its target counts as fed: labels and tables are no more exact (common practice). */
 export const FED_SHARE = 0.97;
-
-const BY_HAND = 'chosen by hand';
-const AS_LISTED = 'as the trip lists it';
+/** Most lots that a notice names. */
+const MOST_NAMED = 8;
 
 /**
  * The menu: the meals that the trip lists stand as they are, the planner fills the others, and everything is served.
@@ -64,14 +66,17 @@ function keepListedMeals(
   const kept = inOrder.flatMap((meal): MealChoice[] => {
     const day = demand[meal.day - 1];
     const at = { day: meal.day, meal: meal.meal };
-    const where = `${meal.meal} of day ${meal.day}`;
+    const where = { day: meal.day, meal: say(MEAL_WORDS[meal.meal]) };
     if (!day?.meals.includes(meal.meal)) {
       if (meal.opened.length > 0)
         notices.push({
           level: 'caution',
           topic: 'menu',
           ...at,
-          text: `The ${where} is outside the trip's first and last meal, so its pouches stay at home.`,
+          text: say(
+            "The {meal} of day {day} is outside the trip's first and last meal, so its pouches stay at home.",
+            where,
+          ),
         });
       return [];
     }
@@ -80,23 +85,34 @@ function keepListedMeals(
       const room = free.get(code) ?? 0;
       const wrong = (text: string) => notices.push({ level: 'wrong', topic: 'menu', ...at, code, text });
       if (!lot) {
-        wrong(`The ${where} wants lot ${code}, which is no longer on the shelf; choose another pouch.`);
+        wrong(
+          say(
+            'The {meal} of day {day} wants lot {code}, which is no longer on the shelf; choose another pouch.',
+            { ...where, code },
+          ),
+        );
         return [];
       }
       if (lot.bestBefore < day.date) {
         wrong(
-          `The ${where} wants lot ${code} (${lot.recipe}), which is best before ${lot.bestBefore}; choose another pouch.`,
+          say(
+            'The {meal} of day {day} wants lot {code} ({recipe}), which is best before {best}; choose another pouch.',
+            { ...where, code, recipe: lot.recipe, best: lot.bestBefore },
+          ),
         );
         return [];
       }
       if (room < pouches)
         wrong(
-          `The ${where} wants ${pouches} of lot ${code} (${lot.recipe}), but only ${room} ${room === 1 ? 'is' : 'are'} free for this trip; choose another pouch or seal more.`,
+          say(
+            'The {meal} of day {day} wants {pouches} of lot {code} ({recipe}), but only {room, plural, one {# is} other {# are}} free for this trip; choose another pouch or seal more.',
+            { ...where, pouches, code, recipe: lot.recipe, room },
+          ),
         );
       const taken = Math.min(room, pouches);
       if (taken === 0) return [];
       free.set(code, room - taken);
-      return [{ lot, pouches: taken, why: why ?? (meal.byHand ? BY_HAND : AS_LISTED) }];
+      return [{ lot, pouches: taken, why: why ?? writtenWhy(meal.byHand ? 'byHand' : 'listed') }];
     });
     return [{ ...at, opened }];
   });
@@ -188,20 +204,31 @@ function hungerNotices(
     );
     if (short.length === 0) continue;
     const missingKcal = short.reduce((sum, row) => sum + row.missingKcal, 0);
-    const days = `day${short.length > 1 ? 's' : ''} ${short.map((row) => row.day).join(', ')}`;
     const exclusions = exclusionsOf(eater);
     const walled =
       exclusions.length === 0
         ? []
-        : unopenedFor(short, demand, stock, used).filter((lot) => whyNotServed(lot, eater) !== undefined);
+        : unopenedFor(short, demand, stock, used).filter((lot) => !mayEat(lot, eater));
+    const said = {
+      eater: eater.name,
+      missing: show(missingKcal, 'energy', 'metric'),
+      count: short.length,
+      days: short.map((row) => row.day).join(', '),
+    };
     notices.push({
       level: 'wrong',
       topic: walled.length > 0 ? 'allergen' : 'energy',
       eater: eater.name,
       text:
         walled.length > 0
-          ? `${eater.name} (${exclusions.join(', ')}) is short of ${show(missingKcal, 'energy', 'metric')} on ${days}: ${walled.length} lot${walled.length > 1 ? 's' : ''} that would do ${walled.length > 1 ? 'are' : 'is'} not for ${eater.name}. See Missing.`
-          : `${eater.name} is short of ${show(missingKcal, 'energy', 'metric')} on ${days}. See Missing.`,
+          ? say(
+              '{eater} ({exclusions}) is short of {missing} on {count, plural, one {day} other {days}} {days}: {lots, plural, one {# lot that would do is} other {# lots that would do are}} not for {eater}. See Missing.',
+              { ...said, exclusions: exclusions.join(', '), lots: walled.length },
+            )
+          : say(
+              '{eater} is short of {missing} on {count, plural, one {day} other {days}} {days}. See Missing.',
+              said,
+            ),
     });
   }
   const unstated = stock.filter((lot) => lot.pouches > 0 && lot.allergens === undefined);
@@ -210,12 +237,17 @@ function hungerNotices(
     notices.push({
       level: 'caution',
       topic: 'allergen',
-      text: `${unstated.length} lot${unstated.length > 1 ? 's state' : ' states'} no allergens and ${unstated.length > 1 ? 'are' : 'is'} not served to ${careful.join(', ')}: ${unstated
-        .slice(0, 8)
-        .map((lot) => lot.code)
-        .join(
-          ', ',
-        )}${unstated.length > 8 ? ' …' : ''}. State them on the shelf, or state that there are none.`,
+      text: say(
+        '{count, plural, one {# lot states no allergens and is} other {# lots state no allergens and are}} not served to {careful}: {codes}. State them on the shelf, or state that there are none.',
+        {
+          count: unstated.length,
+          careful: careful.join(', '),
+          codes: `${unstated
+            .slice(0, MOST_NAMED)
+            .map((lot) => lot.code)
+            .join(', ')}${unstated.length > MOST_NAMED ? ' …' : ''}`,
+        },
+      ),
     });
   return notices;
 }

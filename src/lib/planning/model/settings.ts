@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { sayLater } from '../../texts/say.ts';
+import { say, sayLater, text, type Text } from '../../texts/say.ts';
 import { Allergen } from './allergens.ts';
 import { Diet } from './diets.ts';
 import { Observation } from './observation.ts';
@@ -25,86 +25,98 @@ export const Staple = z.strictObject({
 });
 export type Staple = z.infer<typeof Staple>;
 
-const container = (
-  label: string,
-  fuel: FuelContainer['fuel'],
-  netG: number,
-  tareG: number,
-): FuelContainer => ({ label, fuel, netG, tareG });
+const container = (label: Text, fuel: FuelContainer['fuel'], netG: number, tareG: number): FuelContainer => ({
+  label: say(label),
+  fuel,
+  netG,
+  tareG,
+});
 
 /**
  * Usual sizes of screw-on gas canisters and of fuel bottles, with the empty weight of a usual one (common practice; weigh your own).
  * Fuel in a bottle: 0.70 g/ml naphtha, 0.80 g/ml kerosene, 0.79 g/ml ethanol (memory).
  */
-const USUAL_CONTAINERS: FuelContainer[] = [
-  container('small canister, 100 g', 'canister-gas', 100, 95),
-  container('middle canister, 230 g', 'canister-gas', 230, 150),
-  container('large canister, 450 g', 'canister-gas', 450, 210),
-  container('bottle of 0.3 l', 'naphtha', 210, 80),
-  container('bottle of 0.6 l', 'naphtha', 420, 125),
-  container('bottle of 0.9 l', 'naphtha', 630, 165),
-  container('bottle of 0.3 l', 'kerosene', 240, 80),
-  container('bottle of 0.6 l', 'kerosene', 480, 125),
-  container('bottle of 0.9 l', 'kerosene', 720, 165),
-  container('plastic bottle of 0.25 l', 'ethanol', 198, 20),
-  container('plastic bottle of 0.5 l', 'ethanol', 395, 30),
-  container('plastic bottle of 1 l', 'ethanol', 790, 50),
+const usualContainers = (): FuelContainer[] => [
+  container(text('small canister, 100 g'), 'canister-gas', 100, 95),
+  container(text('middle canister, 230 g'), 'canister-gas', 230, 150),
+  container(text('large canister, 450 g'), 'canister-gas', 450, 210),
+  container(text('bottle of 0.3 l'), 'naphtha', 210, 80),
+  container(text('bottle of 0.6 l'), 'naphtha', 420, 125),
+  container(text('bottle of 0.9 l'), 'naphtha', 630, 165),
+  container(text('bottle of 0.3 l'), 'kerosene', 240, 80),
+  container(text('bottle of 0.6 l'), 'kerosene', 480, 125),
+  container(text('bottle of 0.9 l'), 'kerosene', 720, 165),
+  container(text('plastic bottle of 0.25 l'), 'ethanol', 198, 20),
+  container(text('plastic bottle of 0.5 l'), 'ethanol', 395, 30),
+  container(text('plastic bottle of 1 l'), 'ethanol', 790, 50),
 ];
 
 const VEGAN: Diet[] = ['vegan'];
 /** Energy figures are round values of common food tables, from memory; the packet in the shop decides, for allergens too. */
-const USUAL_STAPLES: Staple[] = [
-  { name: 'certified gluten-free oats', meals: ['breakfast'], kcalPer100G: 375, allergens: [], diets: VEGAN },
+const usualStaples = (): Staple[] => [
   {
-    name: 'muesli with raisins',
+    name: say('certified gluten-free oats'),
+    meals: ['breakfast'],
+    kcalPer100G: 375,
+    allergens: [],
+    diets: VEGAN,
+  },
+  {
+    name: say('muesli with raisins'),
     meals: ['breakfast'],
     kcalPer100G: 365,
     allergens: ['gluten', 'wheat', 'nuts'],
     diets: VEGAN,
   },
-  { name: 'crispbread', meals: ['lunch'], kcalPer100G: 350, allergens: ['gluten', 'wheat'], diets: VEGAN },
-  { name: 'rice cakes', meals: ['lunch', 'snack'], kcalPer100G: 385, allergens: [], diets: VEGAN },
   {
-    name: 'hard cheese',
+    name: say('crispbread'),
+    meals: ['lunch'],
+    kcalPer100G: 350,
+    allergens: ['gluten', 'wheat'],
+    diets: VEGAN,
+  },
+  { name: say('rice cakes'), meals: ['lunch', 'snack'], kcalPer100G: 385, allergens: [], diets: VEGAN },
+  {
+    name: say('hard cheese'),
     meals: ['lunch', 'snack'],
     kcalPer100G: 400,
     allergens: ['milk'],
     diets: ['vegetarian'],
   },
-  { name: 'mixed tree nuts', meals: ['snack'], kcalPer100G: 610, allergens: ['nuts'], diets: VEGAN },
-  { name: 'sunflower seeds', meals: ['snack'], kcalPer100G: 580, allergens: [], diets: VEGAN },
+  { name: say('mixed tree nuts'), meals: ['snack'], kcalPer100G: 610, allergens: ['nuts'], diets: VEGAN },
+  { name: say('sunflower seeds'), meals: ['snack'], kcalPer100G: 580, allergens: [], diets: VEGAN },
   {
-    name: 'raisins',
+    name: say('raisins'),
     meals: ['snack', 'breakfast'],
     kcalPer100G: 300,
     allergens: ['sulphites'],
     diets: VEGAN,
   },
-  { name: 'dates', meals: ['snack', 'breakfast'], kcalPer100G: 280, allergens: [], diets: VEGAN },
-  { name: 'instant rice', meals: ['dinner'], kcalPer100G: 360, allergens: [], diets: VEGAN },
+  { name: say('dates'), meals: ['snack', 'breakfast'], kcalPer100G: 280, allergens: [], diets: VEGAN },
+  { name: say('instant rice'), meals: ['dinner'], kcalPer100G: 360, allergens: [], diets: VEGAN },
   {
-    name: 'potato flakes',
+    name: say('potato flakes'),
     meals: ['dinner'],
     kcalPer100G: 355,
     allergens: ['sulphites', 'milk'],
     diets: ['vegetarian'],
   },
   {
-    name: 'couscous',
+    name: say('couscous'),
     meals: ['dinner', 'lunch'],
     kcalPer100G: 360,
     allergens: ['gluten', 'wheat'],
     diets: VEGAN,
   },
-  { name: 'olive oil', meals: ['dinner'], kcalPer100G: 880, allergens: [], diets: VEGAN },
+  { name: say('olive oil'), meals: ['dinner'], kcalPer100G: 880, allergens: [], diets: VEGAN },
   {
-    name: 'whole milk powder',
+    name: say('whole milk powder'),
     meals: ['drink', 'breakfast'],
     kcalPer100G: 490,
     allergens: ['milk'],
     diets: ['vegetarian'],
   },
-  { name: 'cocoa powder with sugar', meals: ['drink'], kcalPer100G: 390, allergens: [], diets: VEGAN },
+  { name: say('cocoa powder with sugar'), meals: ['drink'], kcalPer100G: 390, allergens: [], diets: VEGAN },
 ];
 
 /** One boil measured at home or on the trail: from it comes the efficiency of this stove and pot. */
@@ -254,8 +266,8 @@ export const Settings = z.strictObject({
     .array(FuelContainer)
     .min(1, sayLater('must list at least one size'))
     .max(60, sayLater('must list at most 60 sizes'))
-    .default(USUAL_CONTAINERS),
-  staples: z.array(Staple).max(200, sayLater('must list at most 200 foods')).default(USUAL_STAPLES),
+    .default(usualContainers),
+  staples: z.array(Staple).max(200, sayLater('must list at most 200 foods')).default(usualStaples),
 });
 export type Settings = z.infer<typeof Settings>;
 

@@ -1,18 +1,8 @@
-import { text, type Text } from '../../texts/say.ts';
+import { WISHES, type Wish } from '../menu/wishes.ts';
 import type { Settings } from '../model/settings.ts';
 import { withSettings, type MenuModel, type OpenedAt } from './menu-model.ts';
 import { scoreMenu, type MenuScore } from './score-menu.ts';
 import { searchToEnd } from './search-menu.ts';
-
-/** Menus that put one wish before the others. */
-export const WISHES = ['lightest', 'most varied', 'oldest stock first'] as const;
-export type Wish = (typeof WISHES)[number];
-/** How each is called. */
-export const WISH_WORDS: Readonly<Record<Wish, Text>> = {
-  lightest: text('lightest'),
-  'most varied': text('most varied'),
-  'oldest stock first': text('oldest stock first'),
-};
 
 export type OtherMenu = {
   readonly wish: Wish;

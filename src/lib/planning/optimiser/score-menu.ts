@@ -1,4 +1,6 @@
+import { say } from '../../texts/say.ts';
 import type { MenuCosts } from '../model/settings.ts';
+import { MEAL_WORDS } from '../model/words.ts';
 import { pouchBurden, type MenuModel, type OpenedAt } from './menu-model.ts';
 import { serveDay, type DayServed } from '../menu/serve-day.ts';
 
@@ -103,14 +105,27 @@ export function brokenRules(model: MenuModel, opened: readonly OpenedAt[]): stri
   for (const lot of model.lots) {
     const used = opened.filter((at) => at.lot === lot.index).reduce((sum, at) => sum + at.pouches, 0);
     if (used > lot.stock)
-      broken.push(`${used} pouches of lot ${lot.lot.code}, of which ${lot.stock} are free`);
+      broken.push(
+        say('{used} pouches of lot {code}, of which {free} are free', {
+          used,
+          code: lot.lot.code,
+          free: lot.stock,
+        }),
+      );
   }
   for (const { slot, lot, pouches } of opened) {
-    const where = `${model.slots[slot]?.meal} of day ${model.slots[slot]?.day}`;
-    if (!Number.isInteger(pouches) || pouches < 0) broken.push(`${pouches} pouches at the ${where}`);
-    if (!model.slots[slot]?.open) broken.push(`the ${where} is kept`);
+    const at = model.slots[slot];
+    const where = { meal: at ? say(MEAL_WORDS[at.meal]) : '', day: at?.day ?? 0, pouches };
+    if (!Number.isInteger(pouches) || pouches < 0)
+      broken.push(say('{pouches} pouches at the {meal} of day {day}', where));
+    if (!at?.open) broken.push(say('the {meal} of day {day} is kept', where));
     if (pouches > (model.lots[lot]?.most[slot] ?? 0))
-      broken.push(`${pouches} pouches of lot ${model.lots[lot]?.lot.code} at the ${where}`);
+      broken.push(
+        say('{pouches} pouches of lot {code} at the {meal} of day {day}', {
+          ...where,
+          code: model.lots[lot]?.lot.code ?? '',
+        }),
+      );
   }
   for (const slot of model.slots) {
     const recipes = new Set(
@@ -119,7 +134,13 @@ export function brokenRules(model: MenuModel, opened: readonly OpenedAt[]): stri
         .map(({ lot }) => model.lots[lot]?.recipe),
     );
     if (recipes.size > model.settings.maxRecipesPerMeal)
-      broken.push(`${recipes.size} recipes at the ${slot.meal} of day ${slot.day}`);
+      broken.push(
+        say('{recipes} recipes at the {meal} of day {day}', {
+          recipes: recipes.size,
+          meal: say(MEAL_WORDS[slot.meal]),
+          day: slot.day,
+        }),
+      );
   }
   return broken;
 }

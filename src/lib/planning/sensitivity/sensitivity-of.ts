@@ -1,3 +1,4 @@
+import { say } from '../../texts/say.ts';
 import { learnedDefaults } from '../learning/learned-figures.ts';
 import { resolveTrip } from '../model/resolve-trip.ts';
 import type { Stock } from '../model/pouch-lot.ts';
@@ -7,6 +8,7 @@ import type { Trip } from '../model/trip.ts';
 import { planTrip } from '../plan-trip.ts';
 import { knownDays, knownLegs } from '../route/trip-legs.ts';
 import { stoveEfficiency } from '../stove/plan-fuel.ts';
+import { shownExactly } from '../units/show.ts';
 
 /** The figures that are watched: all packs together on the first morning, fuel with its reserve, water drunk and cooked with, and the energy that is planned for. */
 export type Watched = {
@@ -145,7 +147,7 @@ function knobsFor(trip: Trip): Knob[] {
     ...(hasEntered
       ? [
           {
-            input: 'energy target',
+            input: say('energy target'),
             step: percent,
             turn: eaters((eater, factor) =>
               eater.energyKcal === undefined ? eater : { ...eater, energyKcal: eater.energyKcal * factor },
@@ -156,7 +158,7 @@ function knobsFor(trip: Trip): Knob[] {
     ...(hasBody
       ? [
           {
-            input: 'body mass',
+            input: say('body mass'),
             step: percent,
             turn: eaters((eater, factor) =>
               eater.body ? { ...eater, body: { ...eater.body, massG: eater.body.massG * factor } } : eater,
@@ -165,17 +167,17 @@ function knobsFor(trip: Trip): Knob[] {
         ]
       : []),
     {
-      input: 'base load',
+      input: say('base load'),
       step: percent,
       turn: eaters((eater, factor) => ({ ...eater, baseLoadG: (eater.baseLoadG ?? 0) * factor })),
     },
     {
-      input: 'walking hours',
+      input: say('walking hours'),
       step: percent,
       turn: days((day, sign) => ({ ...day, walkingH: within((day.walkingH ?? 0) * share(sign), 0, 20) })),
     },
     {
-      input: 'altitude of the camps',
+      input: say('altitude of the camps'),
       step: percent,
       turn: days((day, sign) => ({
         ...day,
@@ -183,48 +185,48 @@ function knobsFor(trip: Trip): Knob[] {
       })),
     },
     {
-      input: 'air temperature',
-      step: `${STEP_C} °C (${(STEP_C * 9) / 5} °F)`,
+      input: say('air temperature'),
+      step: `${STEP_C} °C (${shownExactly((STEP_C * 9) / 5)} °F)`,
       turn: days((day, sign) => ({
         ...day,
         airTemperatureC: within((day.airTemperatureC ?? 0) + sign * STEP_C, -50, 55),
       })),
     },
     {
-      input: 'water temperature',
-      step: `${STEP_C} °C (${(STEP_C * 9) / 5} °F)`,
+      input: say('water temperature'),
+      step: `${STEP_C} °C (${shownExactly((STEP_C * 9) / 5)} °F)`,
       turn: days((day, sign) => ({
         ...day,
         waterTemperatureC: within((day.waterTemperatureC ?? 0) + sign * STEP_C, -40, 60),
       })),
     },
     {
-      input: 'energy of the pouches',
+      input: say('energy of the pouches'),
       step: percent,
       turn: lots((lot, factor) => ({ ...lot, energyKcal: lot.energyKcal * factor })),
     },
     {
-      input: 'dry weight of the pouches',
+      input: say('dry weight of the pouches'),
       step: percent,
       turn: lots((lot, factor) => ({ ...lot, dryWeightG: lot.dryWeightG * factor })),
     },
     {
-      input: 'water the pouches take',
+      input: say('water the pouches take'),
       step: percent,
       turn: lots((lot, factor) => ({ ...lot, waterMl: lot.waterMl * factor })),
     },
     {
-      input: 'water of a day at rest',
+      input: say('water of a day at rest'),
       step: percent,
       turn: settings((all, factor) => ({ waterAtRestMl: all.waterAtRestMl * factor })),
     },
     {
-      input: 'drinking for each hour of walking',
+      input: say('drinking for each hour of walking'),
       step: percent,
       turn: settings((all, factor) => ({ drinkPerWalkingHourMl: all.drinkPerWalkingHourMl * factor })),
     },
     {
-      input: 'efficiency of the stove',
+      input: say('efficiency of the stove'),
       step: percent,
       turn: (inputs, sign) => {
         const efficiency = inputs.trip.stove.efficiency;
@@ -249,7 +251,7 @@ function knobsFor(trip: Trip): Knob[] {
       },
     },
     {
-      input: 'fuel reserve',
+      input: say('fuel reserve'),
       step: percent,
       turn: (inputs, sign) => ({
         ...inputs,

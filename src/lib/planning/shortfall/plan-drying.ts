@@ -1,3 +1,4 @@
+import { say } from '../../texts/say.ts';
 import { expectRun, type Run } from '../drying/expect-run.ts';
 import { trayCapacityG } from '../drying/load-trays.ts';
 import { whyNotServed } from '../menu/exclusions.ts';
@@ -468,15 +469,19 @@ function notesOn({ recipes }: DryingInput, dishes: readonly Dish[], runs: readon
   return [
     ...recipes
       .filter(({ id }) => !usable.has(id))
-      .map(
-        ({ recipe }) =>
-          `"${recipe.name}" is left out until its recipe is mended: it brings no energy yet, or its weights do not fit together.`,
+      .map(({ recipe }) =>
+        say(
+          '"{recipe}" is left out until its recipe is mended: it brings no energy yet, or its weights do not fit together.',
+          { recipe: recipe.name },
+        ),
       ),
     ...[...planned]
       .filter(({ totals }) => totals.fatClass === 'fatty')
-      .map(
-        ({ recipe }) =>
-          `"${recipe.name}" is fatty: fat neither dries nor keeps. Pour or rinse it off, choose leaner pieces, or eat it soon.`,
+      .map(({ recipe }) =>
+        say(
+          '"{recipe}" is fatty: fat neither dries nor keeps. Pour or rinse it off, choose leaner pieces, or eat it soon.',
+          { recipe: recipe.name },
+        ),
       ),
   ];
 }

@@ -1,3 +1,4 @@
+import { say } from '../../texts/say.ts';
 import { efficiencyReason, learnedEfficiency } from '../learning/learned-figures.ts';
 import type { Assumption, ResolvedDay, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { Settings } from '../model/settings.ts';
@@ -50,7 +51,7 @@ export function baseEfficiency(fuel: FuelKind, settings: Settings): StoveEfficie
   const measured = calibrateStove(settings.stoveRuns, fuel);
   if (!measured) return { ...STOVE_EFFICIENCY[fuel], basis: 'usual' };
   const { efficiency: value, low, high, runs } = measured;
-  const reason = `measured in ${runs} boil${runs > 1 ? 's' : ''} of your own`;
+  const reason = say('measured in {runs, plural, one {# boil} other {# boils}} of your own', { runs });
   return { value, low, high, basis: 'measured', reason };
 }
 
@@ -63,7 +64,7 @@ export function stoveEfficiency(trip: ResolvedTrip, settings: Settings): StoveEf
       low: efficiency * (1 - ENTERED_SPREAD),
       high: Math.min(1, efficiency * (1 + ENTERED_SPREAD)),
       basis: 'entered',
-      reason: 'as entered for this trip',
+      reason: say('as entered for this trip'),
     };
   const base = baseEfficiency(fuel, settings);
   const learned = learnedEfficiency(settings.learned, fuel, base.value);
@@ -176,16 +177,19 @@ export function planFuel(
         low: (burntG * stove.value) / stove.high,
         high: (burntG * stove.value) / stove.low,
         terms: [
-          { label: 'water to heat', value: waterMl, unit: 'ml' },
-          { label: 'heat into water and pot', value: heatKJ, unit: 'kJ' },
-          { label: `heat in ${FUEL_LABEL[fuel]}`, value: kJPerG, unit: 'kJ/g' },
+          { label: say('water to heat'), value: waterMl, unit: 'ml' },
+          { label: say('heat into water and pot'), value: heatKJ, unit: 'kJ' },
+          { label: say('heat in {fuel}', { fuel: say(FUEL_LABEL[fuel]) }), value: kJPerG, unit: 'kJ/g' },
           {
-            label: `share of it that arrives, in calm mild air (${stove.basis})`,
+            label: say(
+              'share of it that arrives, in calm mild air ({basis, select, entered {entered} learned {learned} measured {measured} other {usual}})',
+              { basis: stove.basis },
+            ),
             value: stove.value * 100,
             unit: '%',
           },
           {
-            label: 'the same in the wind and cold of the trip',
+            label: say('the same in the wind and cold of the trip'),
             value: burntG > 0 ? (heatKJ / (burntG * kJPerG)) * 100 : stove.value * 100,
             unit: '%',
           },
@@ -214,7 +218,10 @@ function fuelNotices(trip: ResolvedTrip, withReserveG: number, containers: numbe
     notices.push({
       level: 'wrong',
       topic: 'fuel',
-      text: `The settings list no container for ${FUEL_LABEL[trip.stove.fuel]}, so its weight is missing from the packs; add the sizes you can get under Settings.`,
+      text: say(
+        'The settings list no container for {fuel}, so its weight is missing from the packs; add the sizes you can get under Settings.',
+        { fuel: say(FUEL_LABEL[trip.stove.fuel]) },
+      ),
     });
   const coldest = trip.days.reduce((cold, day) => (day.airTemperatureC < cold.airTemperatureC ? day : cold));
   if (
@@ -226,13 +233,18 @@ function fuelNotices(trip: ResolvedTrip, withReserveG: number, containers: numbe
       level: 'caution',
       topic: 'stove',
       day: coldest.day,
-      text: `Day ${coldest.day} is cold for canister gas: n-butane boils off only above -0.5 °C (31 °F) and isobutane above -11.7 °C (11 °F), and a canister cools itself as it burns. Choose a mix with much isobutane and propane, keep the canister warm in your clothes, never over a flame, or take a liquid-fuel stove.`,
+      text: say(
+        'Day {day} is cold for canister gas: n-butane boils off only above -0.5 °C (31 °F) and isobutane above -11.7 °C (11 °F), and a canister cools itself as it burns. Choose a mix with much isobutane and propane, keep the canister warm in your clothes, never over a flame, or take a liquid-fuel stove.',
+        { day: coldest.day },
+      ),
     });
   if (withReserveG > 0)
     notices.push({
       level: 'caution',
       topic: 'stove',
-      text: 'Ask whether fires and stoves are banned on the route at that season. Never use a stove in a closed tent or hut: its carbon monoxide can kill.',
+      text: say(
+        'Ask whether fires and stoves are banned on the route at that season. Never use a stove in a closed tent or hut: its carbon monoxide can kill.',
+      ),
     });
   return notices;
 }

@@ -1,3 +1,4 @@
+import { say } from '../../texts/say.ts';
 import { exclusionsOf } from '../menu/exclusions.ts';
 import type { Stock } from '../model/pouch-lot.ts';
 import type { Settings } from '../model/settings.ts';
@@ -103,6 +104,6 @@ export function makeCard(
         meals: menu.meals.filter((meal) => meal.day === day.day && meal.opened.length > 0).map(mealOf),
       };
     }),
-    cautions: [...CARD_CAUTIONS],
+    cautions: CARD_CAUTIONS.map((caution) => say(caution)),
   };
 }

@@ -1,3 +1,6 @@
+import { say, sayNumber } from '../../texts/say.ts';
+import { shownExactly } from '../units/show.ts';
+
 /** In an insulating cover the food stays hotter while it steeps, so that of the extra time at altitude about half is needed (common practice). */
 const INSULATED_SHARE = 0.5;
 
@@ -54,10 +57,20 @@ export function waitText({
   readonly stirAfterMin?: number | undefined;
 }): string {
   if (steepMin === 0) return '';
-  const minutes = (value: number) => `${Number(value.toFixed(1))} min`;
+  const minutes = (value: number) => sayNumber(value, { maximumFractionDigits: 1, useGrouping: false });
+  const seaLevel = shownExactly(steepSeaLevelMin);
   const longer = steepMin > steepSeaLevelMin;
-  if (stirAfterMin === undefined)
-    return `wait ${minutes(steepMin)}${longer ? ` (${steepSeaLevelMin} at sea level)` : ''}`;
-  const rest = `wait ${minutes(stirAfterMin)}, stir, wait ${minutes(steepMin - stirAfterMin)} more`;
-  return longer ? `${rest} (${minutes(steepSeaLevelMin)} in all at sea level)` : rest;
+  if (stirAfterMin === undefined) {
+    const wait = minutes(steepMin);
+    return longer
+      ? say('wait {wait} min ({seaLevel} at sea level)', { wait, seaLevel })
+      : say('wait {wait} min', { wait });
+  }
+  const waits = { first: minutes(stirAfterMin), rest: minutes(steepMin - stirAfterMin) };
+  return longer
+    ? say('wait {first} min, stir, wait {rest} min more ({seaLevel} min in all at sea level)', {
+        ...waits,
+        seaLevel: minutes(steepSeaLevelMin),
+      })
+    : say('wait {first} min, stir, wait {rest} min more', waits);
 }

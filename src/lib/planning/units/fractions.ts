@@ -1,3 +1,4 @@
+import { say } from '../../texts/say.ts';
 import { fromCore } from './convert.ts';
 import { show, type UnitSystem } from './show.ts';
 
@@ -12,13 +13,8 @@ const FRACTIONS = [
   { value: 1, text: '' },
 ] as const;
 
-/**
- * An amount as a person divides it by eye, in halves, thirds and quarters.
- *
- * @param value not negative
- * @returns for instance "1 1/4", "2/3", "3"; "less than 1/8" where the nearest fraction would be none at all, and "0" for nothing
- */
-export function friendlyAmount(value: number): string {
+/** The nearest whole with a fraction, and whether it is no more than one. */
+function nearestAmount(value: number): { readonly text: string; readonly isOneOrLess: boolean } {
   if (!(value >= 0)) throw new RangeError(`an amount cannot be ${value}`);
   const below = Math.floor(value);
   const rest = value - below;
@@ -26,9 +22,19 @@ export function friendlyAmount(value: number): string {
     Math.abs(fraction.value - rest) <= Math.abs(best.value - rest) ? fraction : best,
   );
   const whole = nearest.value === 1 ? below + 1 : below;
-  if (whole === 0 && nearest.text === '') return value > 0 ? 'less than 1/8' : '0';
-  return [whole === 0 ? '' : String(whole), nearest.text].filter(Boolean).join(' ');
+  const isOneOrLess = value > 0 && whole + (nearest.text === '' ? 0 : nearest.value) <= 1;
+  if (whole === 0 && nearest.text === '')
+    return { text: value > 0 ? say('less than 1/8') : '0', isOneOrLess };
+  return { text: [whole === 0 ? '' : String(whole), nearest.text].filter(Boolean).join(' '), isOneOrLess };
 }
+
+/**
+ * An amount as a person divides it by eye, in halves, thirds and quarters.
+ *
+ * @param value not negative
+ * @returns for instance "1 1/4", "2/3", "3"; "less than 1/8" where the nearest fraction would be none at all, and "0" for nothing
+ */
+export const friendlyAmount = (value: number): string => nearestAmount(value).text;
 
 /** A mug or a bottle is read to about this much, ml (common practice). */
 const READABLE_ML = 10;
@@ -47,6 +53,6 @@ export function showPour(ml: number, system: UnitSystem): string {
 
 /** @returns a volume as a measuring cup is marked: "1 1/4 cups", whatever the unit system. */
 export function showCups(ml: number): string {
-  const text = friendlyAmount(fromCore(ml, 'cup'));
-  return `${text} ${/^(1|\d\/\d|less than 1\/8)$/.test(text) ? 'cup' : 'cups'}`;
+  const { text: cups, isOneOrLess } = nearestAmount(fromCore(ml, 'cup'));
+  return isOneOrLess ? say('{cups} cup', { cups }) : say('{cups} cups', { cups });
 }
