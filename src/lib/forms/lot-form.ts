@@ -182,8 +182,9 @@ export function differences(mine: Entered, theirs: Entered): Difference[] {
 
 function wordsFor(name: string, values: readonly string[] = []): string {
   const list = name === 'allergens' ? ALLERGEN_LIST : name === 'diets' ? DIET_LIST : [];
-  const words = values.map(
-    (value) => list.find(({ code }) => code === value)?.label ?? value.replace(/\r\n?/g, '\n').trim(),
-  );
+  const words = values.map((value) => {
+    const label = list.find(({ code }) => code === value)?.label;
+    return label ? say(label) : value.replace(/\r\n?/g, '\n').trim();
+  });
   return words.sort().join(', ') || '–';
 }
