@@ -1,0 +1,87 @@
+/* A list so long that its import takes a while: how far it is, stopped, started again; with scripts and without. */
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import type { Page } from 'playwright';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+
+import { shelfCsv } from '../../src/lib/shelf-csv/write-shelf-csv.ts';
+import { exampleLot } from '../support/examples.ts';
+import { barriers, PHONE_PX, startApp, tooWide, visit } from './harness.ts';
+
+const LOTS = 60_000;
+const app = startApp();
+const folder = mkdtempSync(path.join(tmpdir(), 'ridgelarder-files-'));
+const file = path.join(folder, 'long.csv');
+beforeAll(() => {
+  const lots = Array.from({ length: LOTS }, (_, n) => exampleLot({ code: `L${n}` }));
+  writeFileSync(file, [...shelfCsv(lots, 'EUR')].join(''));
+});
+afterAll(() => rmSync(folder, { recursive: true }));
+
+const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
+const told = (page: Page, text: RegExp) => page.getByText(text).waitFor({ timeout: 60_000 });
+const chooseFile = async (page: Page) => {
+  await page.getByLabel('CSV file').setInputFiles(file);
+  await button(page, 'Look at the file').click();
+};
+const lotsOnShelf = async () =>
+  ((await (await fetch(`${app.origin}/shelf/lots.json`)).json()) as unknown[]).length;
+
+test('sending is stopped, reading is stopped and begun again, the import is stopped and begun again', async () => {
+  const page = await app.open('/shelf/import', { widthPx: PHONE_PX });
+  const network = await page.context().newCDPSession(page);
+  const slow = { offline: false, latency: 0, downloadThroughput: -1 };
+  await network.send('Network.emulateNetworkConditions', { ...slow, uploadThroughput: 200_000 });
+  await chooseFile(page);
+  await told(page, /^Sending: [\d.]+ of [\d.]+ MB\.$/);
+  expect(await barriers(page)).toEqual([]);
+  await button(page, 'Stop').click();
+  await page.getByRole('alert').filter({ hasText: 'Sending was stopped' }).waitFor();
+  expect(new URL(page.url()).pathname).toBe('/shelf/import');
+  await network.send('Network.emulateNetworkConditions', { ...slow, uploadThroughput: -1 });
+
+  await chooseFile(page);
+  await told(page, /^Reading: [\d,]+ rows so far, \d+ % of the file\.$/);
+  await button(page, 'Stop').click();
+  await told(page, /^The reading was stopped\. The file is kept\.$/);
+  await button(page, 'Read it again').click();
+  await told(page, /^60,000 rows: 60,000 new,/);
+
+  await button(page, 'Import 60,000 pouch lots').click();
+  await told(page, /^Writing: [\d,]+ of 60,000 pouch lots\.$/);
+  expect(Number(await page.getByRole('progressbar').getAttribute('value'))).toBeGreaterThan(0);
+  expect(await lotsOnShelf()).toBe(0);
+  expect(await tooWide(page)).toBe(0);
+  await button(page, 'Stop').click();
+  await told(page, /^The import was stopped: nothing was written\./);
+  expect(await lotsOnShelf()).toBe(0);
+
+  const address = page.url();
+  await button(page, 'Import 60,000 pouch lots').click();
+  await told(page, /^Writing:/);
+  const other = await app.open('/');
+  // The page asks how far the import is again and again, so its network is never idle.
+  await other.goto(address);
+  await told(other, /^(Reading|Writing): /);
+  expect(await button(other, 'Import 60,000 pouch lots').count()).toBe(0);
+  await page.waitForURL(/\/shelf$/, { timeout: 60_000 });
+  await told(page, /^The import is done/);
+  expect(await lotsOnShelf()).toBe(LOTS);
+});
+
+test('without scripts the form waits until all is written', async () => {
+  const page = await app.open('/shelf/import', { scripts: false });
+  await chooseFile(page);
+  await told(page, /^60,000 rows: 0 new, 0 changed,\s+60,000 unchanged/);
+  await button(page, 'Put this file away and choose another').click();
+  await page.getByLabel('CSV file').setInputFiles({
+    name: 'short.csv',
+    mimeType: 'text/csv',
+    buffer: Buffer.from([...shelfCsv([exampleLot({ code: 'NEW' })], 'EUR')].join('')),
+  });
+  await button(page, 'Look at the file').click();
+  await button(page, 'Import 1 pouch lot').click();
+  await told(page, /^The import is done/);
+  await visit(page, '/shelf/NEW');
+});
