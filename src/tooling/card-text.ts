@@ -1,10 +1,12 @@
 import { showDates, showDay } from '../lib/dates.ts';
 import { allergenLabel } from '../lib/planning/model/allergens.ts';
 import type { CardPouches, TripPlan } from '../lib/planning/model/trip-plan.ts';
+import { MEAL_WORDS } from '../lib/planning/model/words.ts';
 import { waitText } from '../lib/planning/trail-card/steep-time.ts';
 import { friendlyAmount, showPour } from '../lib/planning/units/fractions.ts';
 import { show, type UnitSystem } from '../lib/planning/units/show.ts';
 import { counted } from '../lib/plural.ts';
+import { say } from '../lib/texts/say.ts';
 
 /** @returns the trail card as plain text, in the units of `system`. */
 export function cardText({ card }: TripPlan, system: UnitSystem): string {
@@ -19,7 +21,7 @@ export function cardText({ card }: TripPlan, system: UnitSystem): string {
     ...meals.flatMap(({ meal, boilMl, heatMl, pouches }) => [
       '',
       [
-        meal.toUpperCase(),
+        say(MEAL_WORDS[meal]).toUpperCase(),
         ...(boilMl > 0 ? [`boil ${showPour(boilMl, system)}`] : []),
         ...(heatMl > 0 ? [`heat ${showPour(heatMl, system)}`] : []),
       ].join(', '),

@@ -88,6 +88,20 @@ test('settings change the units that are shown', async () => {
   expect(output).not.toMatch(/\d kg/);
 });
 
+test('the sentences of the plan are in the language asked for; its data is the same', async () => {
+  const english: TripPlan = JSON.parse((await plan([])).output);
+  const german: TripPlan = JSON.parse((await plan(['--language', 'de'])).output);
+  expect(german.card.cautions[0]).toMatch(/^Nimm den Sauerstoffabsorber heraus/);
+  expect(german.assumptions.every(({ reason }) => /übliche Praxis|DIN 33466/.test(reason))).toBe(true);
+  expect(german.menu).toEqual(english.menu);
+  expect(german.totals).toEqual(english.totals);
+  const trip = tripFile({ dayCount: 400 });
+  expect((await plan(['--trip', trip, '--language', 'de'])).errors).toMatch(
+    /dayCount: dürfen höchstens 90 Tage/,
+  );
+  expect((await plan([])).output).toBe(JSON.stringify(english, null, 2) + '\n');
+});
+
 test('refused rows are listed and fail, or are listed and left out', async () => {
   const shelf = path.join(ROOT, 'demo-data/shelf-with-errors.csv');
   const strict = await plan(['--stock', shelf]);
@@ -146,6 +160,7 @@ test.each<[string, () => string[], RegExp]>([
     () => ['--format', 'pdf'],
     /--format "pdf" is not known; it is one of: json, text, card/,
   ],
+  ['an unknown language', () => ['--language', 'fr'], /--language "fr" is not known; it is one of: en, de/],
   ['standard input for two', () => ['--stock', '-', '--trip', '-'], /Only one of the files/],
 ])('%s is told, with exit code 2 and nothing on standard output', async (_, args, message) => {
   const result = await plan(args());
@@ -169,7 +184,7 @@ test('a lot that is on a locked meal and gone from the shelf is told in the plan
 test('--help names every option', async () => {
   const { exitCode, output } = await plan(['--help']);
   expect(exitCode).toBe(0);
-  for (const option of ['--stock', '--trip', '--settings', '--format', '--skip-refused'])
+  for (const option of ['--stock', '--trip', '--settings', '--format', '--skip-refused', '--language'])
     expect(output).toContain(option);
 });
 

@@ -13,6 +13,8 @@ import { EFFORTS } from '../lib/planning/optimiser/search-menu.ts';
 import { writeLp } from '../lib/planning/optimiser/write-lp.ts';
 import { planTrip } from '../lib/planning/plan-trip.ts';
 import { poseMenuProblem } from '../lib/planning/pose-menu-problem.ts';
+import { speaking } from '../lib/server/language-of-request.ts';
+import { isLanguage, LANGUAGES } from '../lib/texts/say.ts';
 import { cardText } from './card-text.ts';
 import { planText } from './plan-text.ts';
 import { BadInput, fileSource, readJson, readStock, type Source } from './read-inputs.ts';
@@ -22,7 +24,7 @@ const HELP = `Plans a trip from a shelf of pouches.
 
   npm run --silent plan -- [--stock FILE.csv] [--trip FILE.json] [--settings FILE.json]
                            [--format json|text|card] [--skip-refused]
-                           [--search none|quick|thorough] [--export-model FILE.lp]
+                           [--search none|quick|thorough] [--export-model FILE.lp] [--language en|de]
 
   --stock         the shelf, a CSV file; left out: the demo shelf
   --trip          the trip, as docs/schema/trip.json describes; left out: the demo trip
@@ -34,6 +36,8 @@ const HELP = `Plans a trip from a shelf of pouches.
   --export-model  write the menu as an integer program in CPLEX LP format, which most solvers read; its objective is
                   the points of the menu
   --skip-refused  plan without the rows of the shelf that cannot be taken in
+  --language      of the sentences of the plan, and of what is wrong with an input: en (this is the usual one) or de;
+                  headings and field names stay English
   --help          this text
 
 One of the files may be - for standard input. Exit code 0: planned; 2: an input cannot be used, and standard error says why.
@@ -59,6 +63,7 @@ function readOptions(args: readonly string[]) {
         search: { type: 'string', default: 'none' },
         'export-model': { type: 'string' },
         'skip-refused': { type: 'boolean', default: false },
+        language: { type: 'string', default: 'en' },
         help: { type: 'boolean', default: false },
       },
     }).values;
@@ -90,6 +95,18 @@ export async function planCommand(args: readonly string[], stdin: Readable): Pro
 async function planFrom(args: readonly string[], stdin: Readable): Promise<Omit<Outcome, 'exitCode'>> {
   const options = readOptions(args);
   if (options.help) return { output: HELP, errors: '' };
+  const { language } = options;
+  if (!isLanguage(language))
+    throw new BadInput(
+      `--language "${language}" is not known; it is one of: ${Object.keys(LANGUAGES).join(', ')}`,
+    );
+  return speaking(language, () => planFor(options, stdin));
+}
+
+async function planFor(
+  options: ReturnType<typeof readOptions>,
+  stdin: Readable,
+): Promise<Omit<Outcome, 'exitCode'>> {
   const format = FORMATS[options.format];
   if (!format)
     throw new BadInput(

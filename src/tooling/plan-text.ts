@@ -1,8 +1,10 @@
 import { showDates, showDay } from '../lib/dates.ts';
 import type { Notice, Suggestion, TripPlan } from '../lib/planning/model/trip-plan.ts';
+import { MEAL_WORDS } from '../lib/planning/model/words.ts';
 import { showPour } from '../lib/planning/units/fractions.ts';
 import { show, type UnitSystem } from '../lib/planning/units/show.ts';
 import { counted } from '../lib/plural.ts';
+import { say } from '../lib/texts/say.ts';
 import { table } from './text-table.ts';
 
 const MARK: Readonly<Record<Notice['level'], string>> = { wrong: '!!', caution: ' !', note: '  ' };
@@ -24,7 +26,7 @@ export function planText(plan: TripPlan, system: UnitSystem): string {
     ...plan.menu.meals
       .filter((meal) => meal.day === day)
       .flatMap((meal) => [
-        `  ${meal.meal.padEnd(9)}  ${kcal(meal.eatenKcal)} of ${kcal(meal.targetKcal)}`,
+        `  ${say(MEAL_WORDS[meal.meal]).padEnd(9)}  ${kcal(meal.eatenKcal)} of ${kcal(meal.targetKcal)}`,
         ...meal.opened.map(
           ({ pouches, code, recipe, waterMl, waterKind }) =>
             `    ${pouches} × ${code}  ${recipe}${waterMl > 0 ? `, ${showPour(waterMl, system)} ${waterKind} water` : ''}`,
@@ -99,12 +101,12 @@ export function planText(plan: TripPlan, system: UnitSystem): string {
         ? [
             ...plan.shortfall.meals.map(
               ({ day, meal, missingKcal, missingServings }) =>
-                `day ${day} ${meal}: ${kcal(missingKcal)}, about ${counted(missingServings, 'serving')}`,
+                `day ${day} ${say(MEAL_WORDS[meal])}: ${kcal(missingKcal)}, about ${counted(missingServings, 'serving')}`,
             ),
             ...plan.shortfall.shopping.flatMap(
               ({ meal, forEaters, exclusions, missingKcal, suggestions }) => [
                 '',
-                `For ${meal}, ${forEaters.join(', ')}${exclusions.length > 0 ? ` (${exclusions.join(', ')})` : ''}: ${kcal(missingKcal)}, any one of`,
+                `For ${say(MEAL_WORDS[meal])}, ${forEaters.join(', ')}${exclusions.length > 0 ? ` (${exclusions.join(', ')})` : ''}: ${kcal(missingKcal)}, any one of`,
                 ...suggestions.map((suggestion) => `  ${suggested(suggestion, system)}`),
               ],
             ),
