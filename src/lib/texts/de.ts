@@ -14,6 +14,7 @@ import shelf from './de/shelf.json' with { type: 'json' };
 import shelfPages from './de/shelf-pages.json' with { type: 'json' };
 import tripForms from './de/trip-forms.json' with { type: 'json' };
 import tripPages from './de/trip-pages.json' with { type: 'json' };
+import tripViews from './de/trip-views.json' with { type: 'json' };
 import trips from './de/trips.json' with { type: 'json' };
 
 /** All German texts. What stands in several rooms has its translation in one of them. */
@@ -33,5 +34,6 @@ export const german: Catalog = {
   ...shelfPages,
   ...tripForms,
   ...tripPages,
+  ...tripViews,
   ...trips,
 };

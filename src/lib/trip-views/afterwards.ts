@@ -3,6 +3,7 @@ import { hasOwnFigure } from '../planning/model/resolve-trip.ts';
 import type { TripPlan } from '../planning/model/trip-plan.ts';
 import type { Trip } from '../planning/model/trip.ts';
 import { knownLegs } from '../planning/route/trip-legs.ts';
+import { say } from '../texts/say.ts';
 
 type PouchCount = { readonly code: string; readonly pouches: number };
 
@@ -81,7 +82,8 @@ export function afterwardsSubjects(
     recipes: recipes.map((name) => ({ name, isKnown: recipesOfKitchen.has(name) })),
     containers: plan.fuel.containers.flatMap(({ label, count, netG, tareG }) =>
       Array.from({ length: count }, (_, index) => ({
-        label: count > 1 ? `${label}, number ${index + 1}` : label,
+        label:
+          count > 1 ? say('{container}, number {number}', { container: label, number: index + 1 }) : label,
         tareG,
         beforeG: netG + tareG,
       })),

@@ -2,10 +2,11 @@ import type { TripPlan } from '../planning/model/trip-plan.ts';
 import { MEAL_KINDS, type MealKind } from '../planning/model/words.ts';
 import type { Quantity } from '../planning/units/show.ts';
 import { standingOf } from './standing.ts';
+import { text, type Text } from '../texts/say.ts';
 
 /** One figure of two trips. */
 export type ComparedFigure = {
-  readonly label: string;
+  readonly label: Text;
   readonly a: number | undefined;
   readonly b: number | undefined;
   /** How it is shown; `count` for a bare number, `money` for minor units. */
@@ -31,7 +32,7 @@ export type Comparison = {
 /** Two trips side by side, usually one and its copy with something changed. */
 export function compareTrips(a: TripPlan, b: TripPlan): Comparison {
   const figure = (
-    label: string,
+    label: Text,
     as: ComparedFigure['as'],
     of: (plan: TripPlan) => number | undefined,
   ): ComparedFigure => ({ label, a: of(a), b: of(b), as });
@@ -49,20 +50,24 @@ export function compareTrips(a: TripPlan, b: TripPlan): Comparison {
   const different = some.filter((meal) => meal.a.join('\n') !== meal.b.join('\n'));
   return {
     figures: [
-      figure('Days', 'count', (plan) => plan.demand.length),
-      figure('Eaters', 'count', (plan) => plan.carry.packs.length),
-      figure('Walking, h', 'count', (plan) => Number(walking(plan).toFixed(1))),
-      figure('Energy needed', 'energy', (plan) => plan.totals.targetKcal),
-      figure('Energy eaten', 'energy', (plan) => plan.totals.eatenKcal),
-      figure('Missing', 'energy', (plan) => plan.shortfall.missingKcal),
-      figure('Pouches', 'count', (plan) => plan.totals.pouches),
-      figure('Food', 'pack', (plan) => plan.totals.foodG),
-      figure('Packaging', 'food', (plan) => plan.totals.packagingG),
-      figure('Fuel with containers', 'food', (plan) => plan.totals.fuelGrossG),
-      figure('Heaviest pack of day 1', 'pack', (plan) => standingOf(plan).heaviest?.peakG),
-      figure('Most water at once', 'water', (plan) => plan.water.peakMl),
-      figure('Cost of the pouches, as far as known', 'money', (plan) => plan.totals.costMinor),
-      figure('To mend', 'count', (plan) => plan.notices.filter(({ level }) => level === 'wrong').length),
+      figure(text('Days'), 'count', (plan) => plan.demand.length),
+      figure(text('Eaters'), 'count', (plan) => plan.carry.packs.length),
+      figure(text('Walking, h'), 'count', (plan) => Number(walking(plan).toFixed(1))),
+      figure(text('Energy needed'), 'energy', (plan) => plan.totals.targetKcal),
+      figure(text('Energy eaten'), 'energy', (plan) => plan.totals.eatenKcal),
+      figure(text('Missing'), 'energy', (plan) => plan.shortfall.missingKcal),
+      figure(text('Pouches'), 'count', (plan) => plan.totals.pouches),
+      figure(text('Food'), 'pack', (plan) => plan.totals.foodG),
+      figure(text('Packaging'), 'food', (plan) => plan.totals.packagingG),
+      figure(text('Fuel with containers'), 'food', (plan) => plan.totals.fuelGrossG),
+      figure(text('Heaviest pack of day 1'), 'pack', (plan) => standingOf(plan).heaviest?.peakG),
+      figure(text('Most water at once'), 'water', (plan) => plan.water.peakMl),
+      figure(text('Cost of the pouches, as far as known'), 'money', (plan) => plan.totals.costMinor),
+      figure(
+        text('To mend'),
+        'count',
+        (plan) => plan.notices.filter(({ level }) => level === 'wrong').length,
+      ),
     ],
     meals: different,
     alike: some.length - different.length,

@@ -1,6 +1,7 @@
 import type { TripPlan } from '../planning/model/trip-plan.ts';
 import { showMoney } from '../planning/units/money.ts';
 import { show } from '../planning/units/show.ts';
+import { say } from '../texts/say.ts';
 
 /** @returns what the opened pouches cost, and of how much of them that is known; `undefined` where no lot states a cost. */
 export function shownMoney(
@@ -8,9 +9,11 @@ export function shownMoney(
   currency: string,
 ): string | undefined {
   if (costMinor === undefined) return undefined;
-  const known =
-    costKnownShare < 0.995
-      ? `, as far as it is known: for ${show(costKnownShare, 'share', 'metric')} of the servings`
-      : '';
-  return `The opened pouches cost ${showMoney(costMinor, currency)}${known}.`;
+  const money = showMoney(costMinor, currency);
+  return costKnownShare < 0.995
+    ? say('The opened pouches cost {money}, as far as it is known: for {share} of the servings.', {
+        money,
+        share: show(costKnownShare, 'share', 'metric'),
+      })
+    : say('The opened pouches cost {money}.', { money });
 }

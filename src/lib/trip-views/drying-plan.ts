@@ -6,24 +6,32 @@ import { fromCore, toCore } from '../planning/units/convert.ts';
 import { friendlyAmount } from '../planning/units/fractions.ts';
 import { showMoney } from '../planning/units/money.ts';
 import { show, unitOf, type UnitSystem } from '../planning/units/show.ts';
-import { counted } from '../plural.ts';
+import { MEAL_WORDS } from '../planning/model/words.ts';
+import { say } from '../texts/say.ts';
 import { eatersText } from './missing.ts';
 
 /** @returns for whom and when a line of the shopping list is: "dinner for Ada, Ben", "lunch for everyone" */
 export const lineName = (
   { meal, forEaters }: Pick<ShoppingLine, 'meal' | 'forEaters'>,
   partySize: number,
-): string => `${meal} for ${eatersText(forEaters, partySize)}`;
+): string =>
+  say('{meal} for {eaters}', { meal: say(MEAL_WORDS[meal]), eaters: eatersText(forEaters, partySize) });
 
 /** @returns hours with their range: "26 h (20 h to 34 h)" */
 export function hoursWithRange({ value, low, high }: Estimate): string {
-  return `${hoursText({ value })} (${hoursText({ value: low })} to ${hoursText({ value: high })})`;
+  return say('{hours} ({low} to {high})', {
+    hours: hoursText({ value }),
+    low: hoursText({ value: low }),
+    high: hoursText({ value: high }),
+  });
 }
 
 /** @returns how much of a recipe is cooked: "1/2 of the recipe", "the recipe once", "1 1/4 times the recipe" */
 export function timesText(times: number): string {
-  if (times === 1) return 'the recipe once';
-  return times < 1 ? `${friendlyAmount(times)} of the recipe` : `${friendlyAmount(times)} times the recipe`;
+  if (times === 1) return say('the recipe once');
+  return times < 1
+    ? say('{part} of the recipe', { part: friendlyAmount(times) })
+    : say('{times} times the recipe', { times: friendlyAmount(times) });
 }
 
 /** Where the batch of a load is begun, with what is planned filled in. */
@@ -65,7 +73,12 @@ export function amountToBuy(
   const amount = fromCore(weightG, unit);
   const step = BUYING_STEPS[system].find(([from]) => amount >= from)?.[1] ?? 1;
   const rounded = show(toCore(Math.ceil(amount / step - 1e-6) * step, unit), 'food', system);
-  return pieces === undefined ? rounded : `${rounded}, about ${counted(Math.ceil(pieces - 1e-6), 'piece')}`;
+  return pieces === undefined
+    ? rounded
+    : say('{weight}, about {pieces, plural, one {# piece} other {# pieces}}', {
+        weight: rounded,
+        pieces: Math.ceil(pieces - 1e-6),
+      });
 }
 
 /** @returns the sum of the groceries, and for which there is no price; `undefined` where there is none at all */
@@ -76,8 +89,11 @@ export function groceriesCost(
   if (unpriced.length === groceries.length) return undefined;
   const money = showMoney(Math.round(costMinor), currency);
   return unpriced.length === 0
-    ? `Together ${money}.`
-    : `Together ${money}, without ${unpriced.join(', ')}, of which no price is known.`;
+    ? say('Together {money}.', { money })
+    : say('Together {money}, without {foods}, of which no price is known.', {
+        money,
+        foods: unpriced.join(', '),
+      });
 }
 
 /** @returns why a line is not dried but bought, as a sentence */
@@ -89,24 +105,36 @@ export function whyToBuyText(
 ): string {
   switch (why.kind) {
     case 'no recipe':
-      return `No recipe of the kitchen is for ${meal}.`;
+      return say('No recipe of the kitchen is for {meal}.', { meal: say(MEAL_WORDS[meal]) });
     case 'no dryer':
-      return 'The equipment lists no dryer.';
+      return say('The equipment lists no dryer.');
     case 'not suited':
-      return `No recipe for ${meal} suits: ${why.recipes.map(({ recipe, because }) => `${recipe} ${because}`).join('; ')}.`;
+      return say('No recipe for {meal} suits: {recipes}.', {
+        meal: say(MEAL_WORDS[meal]),
+        recipes: why.recipes.map(({ recipe, because }) => `${recipe} ${because}`).join('; '),
+      });
     case 'too large':
-      return `Even a quarter of the recipe does not fit into a dryer: ${why.recipes.join(', ')}. Divide it into a smaller recipe.`;
+      return say(
+        'Even a quarter of the recipe does not fit into a dryer: {recipes}. Divide it into a smaller recipe.',
+        { recipes: why.recipes.join(', ') },
+      );
     case 'no time':
-      return `No further run would be sealed by ${showDay(readyBy, system)}.`;
+      return say('No further run would be sealed by {date}.', { date: showDay(readyBy, system) });
   }
 }
 
 /** @returns how many runs there are, and on how many days there is work */
 export function workText({ runs, workDays, readyBy }: DryingPlan, system: UnitSystem): string {
   const days = workDays.map((date) => showDay(date, system)).join(' · ');
-  return `${counted(runs.length, 'run')}, work on ${counted(workDays.length, 'day')} (${days}). All is sealed by ${showDay(readyBy, system)}.`;
+  return say(
+    '{runs, plural, one {# run} other {# runs}}, work on {count, plural, one {# day} other {# days}} ({days}). All is sealed by {date}.',
+    { runs: runs.length, count: workDays.length, days, date: showDay(readyBy, system) },
+  );
 }
 
 /** @returns the trays of a load: "3 trays of about 950 g" */
 export const traysText = ({ trays, trayG }: PlannedLoad, system: UnitSystem): string =>
-  `${counted(trays, 'tray')} of about ${show(trayG, 'food', system)}`;
+  say('{trays, plural, one {# tray} other {# trays}} of about {weight}', {
+    trays,
+    weight: show(trayG, 'food', system),
+  });

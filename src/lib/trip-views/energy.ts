@@ -1,5 +1,6 @@
 import type { EaterDayDemand, TripPlan } from '../planning/model/trip-plan.ts';
 import type { Trip } from '../planning/model/trip.ts';
+import { text, type Text } from '../texts/say.ts';
 
 /** Energy of the whole party on one day, kcal. */
 export type DayEnergy = {
@@ -46,10 +47,10 @@ function needOnMeals(
   return { lowKcal: need.low * share, highKcal: need.high * share };
 }
 
-export const BASIS_WORDS: Readonly<Record<EaterDayDemand['basis'], string>> = {
-  entered: 'as entered',
-  'adult body': 'estimated from body data',
-  'minor body': 'requirement of the age, by body data',
+export const BASIS_WORDS: Readonly<Record<EaterDayDemand['basis'], Text>> = {
+  entered: text('as entered'),
+  'adult body': text('estimated from body data'),
+  'minor body': text('requirement of the age, by body data'),
 };
 
 /** The need of one eater day by day, and whether it is one and the same entered figure on all of them. */

@@ -5,13 +5,13 @@ import {
   learnedPace,
   type LearnedFigure,
 } from '../planning/learning/learned-figures.ts';
-import type { Observation, ObservationOf } from '../planning/model/observation.ts';
+import { APPETITE_WORDS, type Observation, type ObservationOf } from '../planning/model/observation.ts';
 import type { Settings } from '../planning/model/settings.ts';
 import { FUEL_KINDS } from '../planning/model/words.ts';
 import { FUEL_LABEL } from '../planning/stove/fuels.ts';
 import { baseEfficiency } from '../planning/stove/plan-fuel.ts';
 import { show, type UnitSystem } from '../planning/units/show.ts';
-import { counted } from '../plural.ts';
+import { say, sayNumber } from '../texts/say.ts';
 
 /** What one trip added to a figure. */
 export type LearnedLine = {
@@ -75,16 +75,20 @@ export function learnedViews(settings: Settings, system: UnitSystem): LearnedVie
     ];
   };
   const answered = ({ answer, ofOwnFigure }: ObservationOf<'appetite'>) =>
-    ofOwnFigure ? `${answer}, of a figure that you entered: it moves nothing` : answer;
+    ofOwnFigure
+      ? say('{answer}, of a figure that you entered: it moves nothing', {
+          answer: say(APPETITE_WORDS[answer]),
+        })
+      : say(APPETITE_WORDS[answer]);
   const grams = (g: number) => show(g, 'food', system);
 
   return [
     ...eatersLearned(learned).flatMap((eater) =>
       view(
         learnedAppetite(learned, eater),
-        `Appetite of ${eater}`,
-        'as the need is estimated',
-        (value) => `${share(value)} of the usual need`,
+        say('Appetite of {eater}', { eater }),
+        say('as the need is estimated'),
+        (value) => say('{share} of the usual need', { share: share(value) }),
         answered,
       ),
     ),
@@ -92,19 +96,23 @@ export function learnedViews(settings: Settings, system: UnitSystem): LearnedVie
       const base = baseEfficiency(fuel, settings);
       return view(
         learnedEfficiency(learned, fuel, base.value),
-        `Efficiency of the stove, ${FUEL_LABEL[fuel]}`,
+        say('Efficiency of the stove, {fuel}', { fuel: say(FUEL_LABEL[fuel]) }),
         `${share(base.value)}: ${base.reason}`,
         share,
-        ({ plannedG, burntG }) => `${grams(burntG)} burnt, ${grams(plannedG)} planned`,
+        ({ plannedG, burntG }) =>
+          say('{burnt} burnt, {planned} planned', { burnt: grams(burntG), planned: grams(plannedG) }),
       );
     }),
     ...view(
       learnedPace(learned),
-      'Pace of the party',
-      '1, as fast as the method',
-      (value) => `party factor ${value}`,
+      say('Pace of the party'),
+      say('1, as fast as the method'),
+      (value) => say('party factor {value}', { value: sayNumber(value, { maximumFractionDigits: 3 }) }),
       ({ plannedH, walkedH }) =>
-        `${counted(walkedH, 'hour')} walked, ${counted(plannedH, 'hour')} by the method`,
+        say(
+          '{walked, plural, one {# hour} other {# hours}} walked, {planned, plural, one {# hour} other {# hours}} by the method',
+          { walked: walkedH, planned: plannedH },
+        ),
     ),
   ];
 }

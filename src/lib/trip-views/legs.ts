@@ -1,6 +1,7 @@
 import type { LegSummary } from '../planning/model/trip-plan.ts';
 import type { Route } from '../planning/model/route.ts';
 import { show, type UnitSystem } from '../planning/units/show.ts';
+import { say } from '../texts/say.ts';
 
 /** A day's way as the table shows it. Heights are missing where nobody knows them. */
 export type LegRow = {
@@ -26,13 +27,13 @@ export function legRows(
 ): { rows: LegRow[]; totals: LegTotals } {
   const endOf = (leg: LegSummary, index: number): string =>
     leg.endsAt ??
-    (index === legs.length - 1 ? 'the end' : show(leg.fromM + leg.distanceM, 'distance', system));
+    (index === legs.length - 1 ? say('the end') : show(leg.fromM + leg.distanceM, 'distance', system));
   const rows = legs.map((leg, index): LegRow => {
     const before = legs[index - 1];
     const heightKnown = leg.basis === 'by hand' || (leg.basis === 'route' && Boolean(route?.altitudeKnown));
     return {
       day: leg.day,
-      from: before ? endOf(before, index - 1) : 'the start',
+      from: before ? endOf(before, index - 1) : say('the start'),
       to: endOf(leg, index),
       distanceM: leg.distanceM,
       climbM: heightKnown ? leg.climbM : undefined,

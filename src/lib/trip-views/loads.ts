@@ -1,13 +1,14 @@
 import type { DayLoad, Pack, TripPlan } from '../planning/model/trip-plan.ts';
+import { text, type Text } from '../texts/say.ts';
 
 /** What a pack is made of, in the order in which it is stacked. */
 export const LOAD_PARTS = [
-  { key: 'baseG', label: 'Base' },
-  { key: 'packagingG', label: 'Packaging' },
-  { key: 'foodG', label: 'Food' },
-  { key: 'fuelG', label: 'Fuel' },
-  { key: 'waterG', label: 'Water' },
-] as const satisfies readonly { key: keyof DayLoad; label: string }[];
+  { key: 'baseG', label: text('Base') },
+  { key: 'packagingG', label: text('Packaging') },
+  { key: 'foodG', label: text('Food') },
+  { key: 'fuelG', label: text('Fuel') },
+  { key: 'waterG', label: text('Water') },
+] as const satisfies readonly { key: keyof DayLoad; label: Text }[];
 
 /** One day of one pack, and the pouches that are still in it when leaving camp. */
 export type PackDay = DayLoad & { readonly pouchesLeft: Pack['pouches'] };

@@ -3,6 +3,7 @@ import type { TripPlan } from '../planning/model/trip-plan.ts';
 import { altitudeAt } from '../planning/route/along-profile.ts';
 import { fromCore, toCore } from '../planning/units/convert.ts';
 import { show, unitOf, type Quantity, type UnitSystem } from '../planning/units/show.ts';
+import { say, sayNumber } from '../texts/say.ts';
 
 /** Load on one stretch, of one eater or of all together. */
 export type LoadStretch = {
@@ -148,17 +149,25 @@ export function drawProfile(
     days: plan.legs.map(({ day, fromM, distanceM }) => {
       const [from, end] = [x(fromM), x(fromM + distanceM)];
       const room = end - from;
-      const label = room >= LABEL_WIDTH.day ? `Day ${day}` : room >= LABEL_WIDTH.number ? String(day) : '';
+      const label =
+        room >= LABEL_WIDTH.day
+          ? say('Day {number}', { number: day })
+          : room >= LABEL_WIDTH.number
+            ? String(day)
+            : '';
       return { day, end, middle: tidy((from + end) / 2), label };
     }),
     places: [...sourceMarks(route, x, yAt, system), ...campMarks(plan, x, yAt, system)],
     description: [
-      `${show(lengthM, 'distance', system)} in ${plan.legs.length} days.`,
+      say('{length} in {days} days.', { length: show(lengthM, 'distance', system), days: plan.legs.length }),
       altitude
-        ? `The way lies between ${show(lowestM, 'altitude', system)} and ${show(highestM, 'altitude', system)}.`
-        : 'The altitudes on the way are not known.',
-      mostG > 0 ? `The heaviest load on the way is ${show(mostG, 'pack', system)}.` : '',
-      'The tables hold the same figures.',
+        ? say('The way lies between {lowest} and {highest}.', {
+            lowest: show(lowestM, 'altitude', system),
+            highest: show(highestM, 'altitude', system),
+          })
+        : say('The altitudes on the way are not known.'),
+      mostG > 0 ? say('The heaviest load on the way is {load}.', { load: show(mostG, 'pack', system) }) : '',
+      say('The tables hold the same figures.'),
     ]
       .filter(Boolean)
       .join(' '),
@@ -192,15 +201,14 @@ export function niceTicks(low: number, high: number, count: number): { value: nu
   const power = 10 ** Math.floor(Math.log10(raw));
   const step = ([1, 2, 5, 10].find((times) => times * power >= raw * (1 - 1e-9)) ?? 10) * power;
   const digits = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
-  const format = new Intl.NumberFormat('en', {
-    maximumFractionDigits: digits,
-    minimumFractionDigits: digits,
-  });
   const first = Math.floor(low / step + 1e-9);
   const last = Math.max(first + 1, Math.ceil(high / step - 1e-9));
   return Array.from({ length: last - first + 1 }, (_, index) => {
     const value = Number(((first + index) * step).toFixed(digits));
-    return { value, label: format.format(value + 0) };
+    return {
+      value,
+      label: sayNumber(value + 0, { maximumFractionDigits: digits, minimumFractionDigits: digits }),
+    };
   });
 }
 
@@ -245,7 +253,11 @@ function sourceMarks(
       kind: struck ? 'struck' : 'source',
       x: x(distanceM),
       y: yAt(distanceM),
-      title: `${name}, ${show(distanceM, 'distance', system)}: water source${struck ? ', struck, not counted on' : ''}`,
+      title: say('{name}, {place}: water source{struck, select, yes {, struck, not counted on} other {}}', {
+        name,
+        place: show(distanceM, 'distance', system),
+        struck: struck ? 'yes' : 'no',
+      }),
       label: '',
     }));
 }
@@ -272,7 +284,7 @@ function campMarks(
         kind: 'camp',
         x: x(atM),
         y: yAt(atM),
-        title: `${place}: camp of day ${nights.map(({ day }) => day).join(', ')}`,
+        title: say('{place}: camp of day {days}', { place, days: nights.map(({ day }) => day).join(', ') }),
         label: hasRoom ? shortened(name) : '',
       },
     ];

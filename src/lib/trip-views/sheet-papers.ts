@@ -1,11 +1,12 @@
 import type { UnitSystem } from '../planning/units/show.ts';
+import { text } from '../texts/say.ts';
 
 /** Papers that the card and the lists of a trip are printed on; each has a css of its name in components/trip/paper. */
 export const SHEET_PAPERS = [
-  { id: 'a5', name: 'A5' },
-  { id: 'a4', name: 'A4' },
-  { id: 'half-letter', name: 'US half letter' },
-  { id: 'letter', name: 'US letter' },
+  { id: 'a5', name: text('A5') },
+  { id: 'a4', name: text('A4') },
+  { id: 'half-letter', name: text('US half letter') },
+  { id: 'letter', name: text('US letter') },
 ] as const;
 export type SheetPaper = (typeof SHEET_PAPERS)[number]['id'];
 

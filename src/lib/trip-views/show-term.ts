@@ -1,6 +1,7 @@
 import type { Term } from '../planning/model/trip-plan.ts';
 import { toCore, type Unit } from '../planning/units/convert.ts';
 import { show, type Quantity, type UnitSystem } from '../planning/units/show.ts';
+import { sayNumber } from '../texts/say.ts';
 
 const QUANTITY_OF: Readonly<Record<string, Quantity>> = {
   g: 'food',
@@ -10,12 +11,11 @@ const QUANTITY_OF: Readonly<Record<string, Quantity>> = {
   '°C': 'temperature',
   m: 'altitude',
 };
-const number = new Intl.NumberFormat('en', { maximumFractionDigits: 1 });
 
 /** @returns the figure of one line of a derivation, in the unit a person reads. */
 export function showTerm({ value, unit }: Term, system: UnitSystem): string {
   const quantity = QUANTITY_OF[unit];
   return quantity
     ? show(toCore(value, unit as Unit), quantity, system)
-    : `${number.format(value)} ${unit}`.trim();
+    : `${sayNumber(value, { maximumFractionDigits: 1 })} ${unit}`.trim();
 }

@@ -1,4 +1,5 @@
 import type { DayLoad, Notice, TripPlan } from '../planning/model/trip-plan.ts';
+import { say, text } from '../texts/say.ts';
 
 /** The figures that stand at the head of every page of a trip. */
 export type Standing = {
@@ -39,15 +40,15 @@ export function standingOf(plan: TripPlan): Standing {
 
 /** The pages of a trip, in the order of the work. */
 export const TRIP_PAGES = [
-  { slug: 'party', label: 'Party' },
-  { slug: 'route', label: 'Route' },
-  { slug: 'menu', label: 'Menu' },
-  { slug: 'loads', label: 'Loads' },
-  { slug: 'water', label: 'Water and fuel' },
-  { slug: 'missing', label: 'Missing' },
-  { slug: 'card', label: 'Trail card' },
-  { slug: 'pouches', label: 'Set aside' },
-  { slug: 'afterwards', label: 'Afterwards' },
+  { slug: 'party', label: text('Party') },
+  { slug: 'route', label: text('Route') },
+  { slug: 'menu', label: text('Menu') },
+  { slug: 'loads', label: text('Loads') },
+  { slug: 'water', label: text('Water and fuel') },
+  { slug: 'missing', label: text('Missing') },
+  { slug: 'card', label: text('Trail card') },
+  { slug: 'pouches', label: text('Set aside') },
+  { slug: 'afterwards', label: text('Afterwards') },
 ] as const;
 export type TripPage = (typeof TRIP_PAGES)[number]['slug'];
 
@@ -87,7 +88,8 @@ export function verdictOf(plan: TripPlan): Verdict {
   const wrong = plan.notices.filter(({ level }) => level === 'wrong');
   const cautions = plan.notices.filter(({ level }) => level === 'caution');
   const [worst] = wrong.length > 0 ? wrong : cautions;
-  if (!worst) return { level: 'good', text: 'Enough food for everyone, and no pack too heavy.', more: 0 };
+  if (!worst)
+    return { level: 'good', text: say('Enough food for everyone, and no pack too heavy.'), more: 0 };
   return wrong.length > 0
     ? { level: 'wrong', text: worst.text, more: wrong.length - 1 }
     : { level: 'caution', text: worst.text, more: cautions.length - 1 };

@@ -1,14 +1,18 @@
 import { safeBoilMin } from '../planning/stove/plan-fuel.ts';
 import type { TripPlan } from '../planning/model/trip-plan.ts';
 import type { Trip } from '../planning/model/trip.ts';
+import { text, type Text } from '../texts/say.ts';
 
 /** What making water from the land safe takes, by way. */
-export const TREATMENT_TAKES: Readonly<Record<NonNullable<Trip['treatment']>, string>> = {
-  boil: 'one minute at a rolling boil, three above 2000 m (6562 ft), after the CDC; and fuel',
-  filter:
+export const TREATMENT_TAKES: Readonly<Record<NonNullable<Trip['treatment']>, Text>> = {
+  boil: text('one minute at a rolling boil, three above 2000 m (6562 ft), after the CDC; and fuel'),
+  filter: text(
     'about a minute a litre by hand (common practice); it holds back no viruses unless its maker says so, and frost breaks it',
-  chemical: 'half an hour as a rule, up to four hours in cold water or against cysts, as its maker says',
-  none: 'for tap water and the like; a clear stream is no proof',
+  ),
+  chemical: text(
+    'half an hour as a rule, up to four hours in cold water or against cysts, as its maker says',
+  ),
+  none: text('for tap water and the like; a clear stream is no proof'),
 };
 
 /** Filtering by hand, ml a minute (common practice). */

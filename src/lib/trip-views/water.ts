@@ -2,6 +2,7 @@ import { heatCategory } from '../planning/hydration/fluid-replacement.ts';
 import { TRIP_DEFAULTS } from '../planning/model/trip-defaults.ts';
 import type { DayWater, Estimate } from '../planning/model/trip-plan.ts';
 import type { Trip } from '../planning/model/trip.ts';
+import { say, text } from '../texts/say.ts';
 
 /** Eaters who drink alike on a day. */
 export type DrinkGroup = { readonly eaters: readonly string[]; readonly ml: Estimate };
@@ -45,15 +46,15 @@ export function bottlesHoldMl(trip: Trip): number {
 
 /** What a heat category of the fluid replacement table means for the day; common practice in heat, and a doctor's word goes before it. */
 const HEAT_MEANS = [
-  'below the heat categories: what is drunk follows the figures of the settings',
-  'heat category 1 of 5: warm; drink a little more than usual',
-  'heat category 2 of 5: hot; rest in the shade and watch one another',
-  'heat category 3 of 5: very hot; walk early and late, and rest more than you walk at midday',
-  'heat category 4 of 5: dangerous; only easy walking, and none at midday',
-  'heat category 5 of 5: extreme; stay in the shade and put off the walk if you can',
+  text('below the heat categories: what is drunk follows the figures of the settings'),
+  text('heat category 1 of 5: warm; drink a little more than usual'),
+  text('heat category 2 of 5: hot; rest in the shade and watch one another'),
+  text('heat category 3 of 5: very hot; walk early and late, and rest more than you walk at midday'),
+  text('heat category 4 of 5: dangerous; only easy walking, and none at midday'),
+  text('heat category 5 of 5: extreme; stay in the shade and put off the walk if you can'),
 ] as const;
 
 /** @returns what a wet-bulb globe temperature means, in words. */
 export function heatInWords(wbgtC: number): string {
-  return HEAT_MEANS[heatCategory(wbgtC)] ?? HEAT_MEANS[0];
+  return say(HEAT_MEANS[heatCategory(wbgtC)] ?? HEAT_MEANS[0]);
 }

@@ -7,11 +7,13 @@ import type { MenuScore } from '../planning/optimiser/score-menu.ts';
 import { fromCore, toCore } from '../planning/units/convert.ts';
 import { showMoney } from '../planning/units/money.ts';
 import { show, type UnitSystem } from '../planning/units/show.ts';
-import { counted } from '../plural.ts';
+import { MEAL_WORDS } from '../planning/model/words.ts';
+import { say, sayNumber, text, type Text } from '../texts/say.ts';
 
-const oneDigit = new Intl.NumberFormat('en', { minimumFractionDigits: 1, maximumFractionDigits: 1 });
+const oneDigit = (value: number): string =>
+  sayNumber(value, { minimumFractionDigits: 1, maximumFractionDigits: 1 });
 
-export const shownPoints = (points: number): string => oneDigit.format(points + 0);
+export const shownPoints = (points: number): string => oneDigit(points + 0);
 const seconds = (elapsedMs: number): string => `${Math.max(1, Math.round(elapsedMs / 1000))} s`;
 /** Weight carried over hours of walking. */
 const shownCarrying = (kgH: number, system: UnitSystem): string =>
@@ -33,39 +35,50 @@ export function termRows({ terms }: MenuScore, settings: Settings, system: UnitS
   const words: Readonly<
     Record<keyof MenuCosts, readonly [name: string, what: string, amount: (amount: number) => string]>
   > = {
-    missingKcal: ['Energy missing', 'What eaters fall short of their targets, day by day.', energy],
+    missingKcal: [say('Energy missing'), say('What eaters fall short of their targets, day by day.'), energy],
     smallMealKcal: [
-      'Meals too small',
-      `What meals fall short of ${share(settings.mealFloorShare)} of what is planned for them.`,
+      say('Meals too small'),
+      say('What meals fall short of {share} of what is planned for them.', {
+        share: share(settings.mealFloorShare),
+      }),
       energy,
     ],
-    leftOverKcal: ['Left over', 'Opened, and eaten by nobody.', energy],
+    leftOverKcal: [say('Left over'), say('Opened, and eaten by nobody.'), energy],
     aboveCeilingKcal: [
-      'More than enough',
-      `Eaten above ${share(settings.eatUpToShare)} of the target of a day.`,
+      say('More than enough'),
+      say('Eaten above {share} of the target of a day.', { share: share(settings.eatUpToShare) }),
       energy,
     ],
     repeat: [
-      'The same again',
+      say('The same again'),
       settings.repeatAfterDays === 0
-        ? 'Recipes may come again as often as they like.'
-        : `Times that a recipe comes twice on a day, or again within ${counted(settings.repeatAfterDays, 'day')}.`,
-      (times) => counted(times, 'time'),
+        ? say('Recipes may come again as often as they like.')
+        : say(
+            'Times that a recipe comes twice on a day, or again within {days, plural, one {# day} other {# days}}.',
+            { days: settings.repeatAfterDays },
+          ),
+      (times) => say('{count, plural, one {# time} other {# times}}', { count: times }),
     ],
     carriedKgH: [
-      'Carrying',
-      'Pouches, and the water for them from the last source, by the hours walked with them.',
+      say('Carrying'),
+      say('Pouches, and the water for them from the last source, by the hours walked with them.'),
       (kgH) => shownCarrying(kgH, system),
     ],
-    fuelG: ['Fuel', 'Burnt for the water of the meals, without a reserve.', (g) => show(g, 'food', system)],
+    fuelG: [
+      say('Fuel'),
+      say('Burnt for the water of the meals, without a reserve.'),
+      (g) => show(g, 'food', system),
+    ],
     shelfLifeYear: [
-      'Shelf life given up',
-      'How long the opened pouches would still have kept, up to two years each.',
-      (years) => `${oneDigit.format(years)} years`,
+      say('Shelf life given up'),
+      say('How long the opened pouches would still have kept, up to two years each.'),
+      (years) => say('{years} years', { years: oneDigit(years) }),
     ],
     proteinG: [
-      'Protein missing',
-      `What the food of a day falls short of ${show(settings.proteinFloorG, 'food', system)} in 1,000 kcal, where it is stated.`,
+      say('Protein missing'),
+      say('What the food of a day falls short of {floor} in 1,000 kcal, where it is stated.', {
+        floor: show(settings.proteinFloorG, 'food', system),
+      }),
       (g) => show(g, 'food', system),
     ],
   };
@@ -83,11 +96,14 @@ export function termRows({ terms }: MenuScore, settings: Settings, system: UnitS
  */
 export function gapInWords(bound: number | undefined, gap: number | undefined): string {
   if (bound === undefined || gap === undefined)
-    return 'How far it is from the best possible is not worked out yet; a search does that.';
+    return say('How far it is from the best possible is not worked out yet; a search does that.');
   const most = Math.ceil(fromCore(gap, '%') * 10 - 1e-6) / 10;
-  if (most <= 0) return 'No menu that this shelf allows has fewer points: it is the best possible.';
+  if (most <= 0) return say('No menu that this shelf allows has fewer points: it is the best possible.');
   const least = Math.floor(bound * 10 + 1e-6) / 10;
-  return `No menu that this shelf allows has fewer than ${shownPoints(least)} points, so at most ${most} % of these could still be saved.`;
+  return say(
+    'No menu that this shelf allows has fewer than {least} points, so at most {most} % of these could still be saved.',
+    { least: shownPoints(least), most: sayNumber(most, { maximumFractionDigits: 1 }) },
+  );
 }
 
 /** A search as it runs, for its bar and the words beside it. */
@@ -100,27 +116,41 @@ export type ShownProgress = {
 export function shownProgress(running: Running): ShownProgress {
   const { phase, done, points, bound, elapsedMs } = running;
   if (phase === 'compare')
-    return { done: undefined, words: `Comparing with other menus, for ${seconds(elapsedMs)} now.` };
+    return {
+      done: undefined,
+      words: say('Comparing with other menus, for {time} now.', { time: seconds(elapsedMs) }),
+    };
   const parts = [
-    ...(points === undefined ? [] : [`best so far ${shownPoints(points)} points`]),
-    ...(bound === undefined ? [] : [`none can have fewer than ${shownPoints(bound)}`]),
-    `${seconds(elapsedMs)} so far`,
+    ...(points === undefined ? [] : [say('best so far {points} points', { points: shownPoints(points) })]),
+    ...(bound === undefined
+      ? []
+      : [say('none can have fewer than {points}', { points: shownPoints(bound) })]),
+    say('{time} so far', { time: seconds(elapsedMs) }),
   ];
-  return { done, words: `Searching: ${parts.join('; ')}.` };
+  return { done, words: say('Searching: {state}.', { state: parts.join('; ') }) };
 }
 
 /** What a search came to, in words. */
 export function searchInWords(searched: Searched): string {
   const { before, after, stays, stopped, elapsedMs, betterInComparison } = searched;
   return [
-    `${stopped ? 'Stopped' : 'Done'} after ${seconds(elapsedMs)}.`,
+    stopped
+      ? say('Stopped after {time}.', { time: seconds(elapsedMs) })
+      : say('Done after {time}.', { time: seconds(elapsedMs) }),
     stays
-      ? `The search found nothing better; the menu stays, with ${shownPoints(after)} points.`
-      : `The menu now has ${shownPoints(after)} points instead of ${shownPoints(before)}; locked meals are as they were.`,
+      ? say('The search found nothing better; the menu stays, with {points} points.', {
+          points: shownPoints(after),
+        })
+      : say('The menu now has {after} points instead of {before}; locked meals are as they were.', {
+          after: shownPoints(after),
+          before: shownPoints(before),
+        }),
     ...(betterInComparison === undefined
       ? []
       : [
-          `Comparing it with others came upon one with ${shownPoints(betterInComparison)} points: "best found" below.`,
+          say('Comparing it with others came upon one with {points} points: "best found" below.', {
+            points: shownPoints(betterInComparison),
+          }),
         ]),
   ].join(' ');
 }
@@ -134,7 +164,7 @@ export function oneMoreRows(model: MenuModel, oneMore: readonly OneMore[]) {
           {
             code: of.code,
             recipe: of.recipe,
-            at: `day ${at.day}, ${at.meal}`,
+            at: say('day {day}, {meal}', { day: at.day, meal: say(MEAL_WORDS[at.meal]) }),
             points: shownPoints(points),
           },
         ]
@@ -146,28 +176,35 @@ export function oneMoreRows(model: MenuModel, oneMore: readonly OneMore[]) {
 export function relaxedInWords(relaxed: readonly Relaxed[], settings: Settings): string[] {
   return relaxed.map(({ rule, points }) => {
     const gain =
-      Number(shownPoints(points)) > 0
-        ? `about ${shownPoints(points)} points fewer`
-        : 'nothing better was found';
+      points >= 0.05
+        ? say('about {points} points fewer', { points: shownPoints(points) })
+        : say('nothing better was found');
     return rule === 'recipes'
-      ? `With ${counted(settings.maxRecipesPerMeal + 1, 'recipe')} at a meal instead of ${settings.maxRecipesPerMeal}: ${gain}.`
-      : `With recipes coming again as soon as they like: ${gain}, besides what the repeats of this menu cost.`;
+      ? say('With {more, plural, one {# recipe} other {# recipes}} at a meal instead of {most}: {gain}.', {
+          more: settings.maxRecipesPerMeal + 1,
+          most: settings.maxRecipesPerMeal,
+          gain,
+        })
+      : say(
+          'With recipes coming again as soon as they like: {gain}, besides what the repeats of this menu cost.',
+          { gain },
+        );
   });
 }
 
 /** What menus are compared by, one row each. */
 const FIGURES: readonly (readonly [
-  label: string,
+  label: Text,
   value: (figures: MenuFigures, system: UnitSystem, currency: string) => string,
 ])[] = [
-  ['Points', ({ points }) => shownPoints(points)],
-  ['Food and packaging', ({ foodG }, system) => show(foodG, 'pack', system)],
-  ['Energy missing', ({ missingKcal }, system) => show(missingKcal, 'energy', system)],
-  ['Different recipes', ({ recipes }) => String(recipes)],
-  ['Carrying water for the meals', ({ waterKgH }, system) => shownCarrying(waterKgH, system)],
-  ['Fuel with reserve', ({ fuelG }, system) => show(fuelG, 'food', system)],
+  [text('Points'), ({ points }) => shownPoints(points)],
+  [text('Food and packaging'), ({ foodG }, system) => show(foodG, 'pack', system)],
+  [text('Energy missing'), ({ missingKcal }, system) => show(missingKcal, 'energy', system)],
+  [text('Different recipes'), ({ recipes }) => String(recipes)],
+  [text('Carrying water for the meals'), ({ waterKgH }, system) => shownCarrying(waterKgH, system)],
+  [text('Fuel with reserve'), ({ fuelG }, system) => show(fuelG, 'food', system)],
   [
-    'Cost, as far as known',
+    text('Cost, as far as known'),
     ({ costMinor }, _, currency) => (costMinor === undefined ? '–' : showMoney(costMinor, currency)),
   ],
 ];
@@ -179,7 +216,7 @@ export function figureRows(
   currency: string,
 ): { label: string; values: string[] }[] {
   return FIGURES.map(([label, value]) => ({
-    label,
+    label: say(label),
     values: menus.map((figures) => value(figures, system, currency)),
   }));
 }

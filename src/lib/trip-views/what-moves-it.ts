@@ -1,13 +1,14 @@
 import type { Influence, Sensitivity, Watched } from '../planning/sensitivity/sensitivity-of.ts';
 import { show, shownNumber, type Quantity, type UnitSystem } from '../planning/units/show.ts';
+import { text, type Text } from '../texts/say.ts';
 
 /** The figures that are watched, in the order of the table. */
 export const WATCHED = [
-  { key: 'packsG', label: 'All packs, day 1', quantity: 'pack' },
-  { key: 'fuelG', label: 'Fuel', quantity: 'food' },
-  { key: 'waterMl', label: 'Water', quantity: 'water' },
-  { key: 'energyKcal', label: 'Energy', quantity: 'energy' },
-] as const satisfies readonly { key: keyof Watched; label: string; quantity: Quantity }[];
+  { key: 'packsG', label: text('All packs, day 1'), quantity: 'pack' },
+  { key: 'fuelG', label: text('Fuel'), quantity: 'food' },
+  { key: 'waterMl', label: text('Water'), quantity: 'water' },
+  { key: 'energyKcal', label: text('Energy'), quantity: 'energy' },
+] as const satisfies readonly { key: keyof Watched; label: Text; quantity: Quantity }[];
 
 /** One input: what each watched figure gains or loses with the input a step lower and a step higher. */
 export type Mover = {
@@ -42,6 +43,6 @@ export function moversOf({ base, influences }: Sensitivity): { movers: Mover[]; 
 /** @returns a change with its sign, such as "+0.4 kg"; a dash where it is too small to show. */
 export function shownChange(change: number, quantity: Quantity, system: UnitSystem): string {
   const size = Math.abs(change);
-  if (Number(shownNumber(size, quantity, system).replaceAll(',', '')) === 0) return '–';
+  if (!/[1-9]/.test(shownNumber(size, quantity, system))) return '–';
   return `${change < 0 ? '−' : '+'}${show(size, quantity, system)}`;
 }
