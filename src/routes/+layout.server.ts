@@ -1,4 +1,5 @@
 import { takeDone, takeUndo } from '$lib/forms/done.ts';
+import { homeOf } from '$lib/server/access/read-scope.ts';
 import { KEEPING_HEADER } from '$lib/offline/kept-trips.ts';
 import type { LayoutServerLoad } from './$types';
 
@@ -11,5 +12,7 @@ export const load: LayoutServerLoad = async ({ locals, cookies, request, url }) 
       ? { text: undefined, undo: undefined, at: url.pathname }
       : { text: takeDone(cookies), undo: takeUndo(cookies), at: url.pathname },
     readsOnly: locals.readsOnly,
+    /** Where a link leads that whoever reads came by. */
+    home: locals.link && homeOf(locals.link),
   };
 };

@@ -36,9 +36,11 @@ export type Session = {
       readonly keeps?: boolean;
     },
   ): Promise<Page>;
-  /** Ends the server, as when the computer at home is switched off; `restart` starts it at the same address with the same data. */
+  /** Ends the server, as when the computer at home is switched off; `restart` starts it at the same address with the same data, and variables that are others than before. */
   stop(): Promise<void>;
-  restart(): Promise<void>;
+  restart(changed?: Readonly<Record<string, string>>): Promise<void>;
+  /** Where it keeps its data. */
+  readonly dataFolder: string;
 };
 
 /**
@@ -101,8 +103,11 @@ export function startApp(environment: Readonly<Record<string, string>> = {}): Se
     async stop() {
       expect(await app.stop(true)).toBe(0);
     },
-    async restart() {
-      app = await startBuiltApp(environment, app);
+    get dataFolder() {
+      return app.dataFolder;
+    },
+    async restart(changed = {}) {
+      app = await startBuiltApp({ ...environment, ...changed }, app);
     },
   };
 }

@@ -71,7 +71,7 @@ test.each(PAPERS)('$name: labels whole and in their places, on the screen and in
           typePx: Math.min(
             ...[...room.querySelectorAll('p')].map((p) => Number.parseFloat(getComputedStyle(p).fontSize)),
           ),
-          asReckoned: room.style.getPropertyValue('--type') === `${room.dataset['typePt']}pt`,
+          asReckoned: getComputedStyle(room).getPropertyValue('--type') === `${room.dataset['typePt']}pt`,
         };
       }),
     );

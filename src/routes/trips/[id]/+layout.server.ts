@@ -13,6 +13,7 @@ export const load: LayoutServerLoad = async ({ locals, params }) => {
     // Bodies are nobody's business but their owners': a page for readers is sent without them.
     trip: locals.readsOnly ? { ...trip, party: trip.party.map(({ body: _, ...eater }) => eater) } : trip,
     stage,
+    takesNotes: !locals.readsOnly || locals.link?.mayNote === true,
     reserved,
     plan: locals.readsOnly ? { ...plan, demand: [], notices: [] } : plan,
     matches:

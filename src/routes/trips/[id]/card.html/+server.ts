@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { render } from 'svelte/server';
 import app from '../../../../app.css?inline';
 import a4 from '$lib/components/trip/paper/a4.css?inline';
@@ -14,8 +15,11 @@ import { sheetPaper, type SheetPaper } from '$lib/trip-views/sheet-papers.ts';
 import type { RequestHandler } from './$types';
 
 const PAPERS: Readonly<Record<SheetPaper, string>> = { a4, a5, 'half-letter': halfLetter, letter };
-/** Nothing is loaded and nothing runs, wherever the file ends up. */
-const POLICY = "default-src 'none'; style-src 'unsafe-inline'";
+const FILE = `.file { display: flex; justify-content: center; padding: var(--space-3) }
+@media print { .file { display: block; padding: 0 } }`;
+/** Nothing is loaded and nothing runs, wherever the file ends up; it looks as this one style says. */
+const policyFor = (style: string): string =>
+  `default-src 'none'; style-src 'sha256-${createHash('sha256').update(style).digest('base64')}'`;
 
 /** The trail card as one file that holds all it needs: the component of the page and its styles, no script, no address. */
 export const GET: RequestHandler = async ({ locals, params, url }) => {
@@ -24,20 +28,17 @@ export const GET: RequestHandler = async ({ locals, params, url }) => {
     locals.app.settings.get(),
   ]).catch(toHttpError);
   const { body } = render(TrailCard, { props: { plan, system: unitSystem } });
-  const styles = [app, sheet, trailCard, PAPERS[sheetPaper(url, unitSystem)]].join('\n');
+  const style = [app, sheet, trailCard, PAPERS[sheetPaper(url, unitSystem)], FILE].join('\n');
+  const policy = policyFor(style);
   const html = `<!doctype html>
 <html lang="${language()}">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${POLICY}">
+<meta http-equiv="Content-Security-Policy" content="${policy}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
 <title>${escaped(stored.trip.name)} · ${escaped(say('Trail card'))}</title>
-<style>
-${styles}
-.file { display: flex; justify-content: center; padding: var(--space-3) }
-@media print { .file { display: block; padding: 0 } }
-</style>
+<style>${style}</style>
 </head>
 <body>
 <main class="file">
@@ -52,7 +53,7 @@ ${withoutMarks(body)}
     headers: {
       'content-type': 'text/html; charset=utf-8',
       'content-disposition': `inline; filename="trail-card.html"; filename*=UTF-8''${fileName}`,
-      'content-security-policy': `${POLICY}; frame-ancestors 'none'`,
+      'content-security-policy': `${policy}; frame-ancestors 'none'`,
     },
   });
 };
