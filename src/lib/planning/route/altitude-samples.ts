@@ -1,5 +1,6 @@
 import { medianOf, type Path } from './path.ts';
 import type { GpxPoint } from './read-gpx.ts';
+import { say } from '../../texts/say.ts';
 
 /** Altitudes outside of this are a device's way of saying that it has none. */
 export const LOWEST_M = -430;
@@ -40,14 +41,20 @@ export function altitudeSamples(
   const spikes = usable.length - believed.length;
   const missing = points.length - usable.length;
   if (samples.length < 2)
-    left.push('The track has no elevation, so that its climb is not known and is taken as none.');
+    left.push(say('The track has no elevation, so that its climb is not known and is taken as none.'));
   else if (missing > 0)
     left.push(
-      `${missing} of ${points.length} points have no elevation that can be used; the line between their neighbours stands in.`,
+      say(
+        '{missing} of {points} points have no elevation that can be used; the line between their neighbours stands in.',
+        { missing: String(missing), points: String(points.length) },
+      ),
     );
   if (spikes > 0)
     left.push(
-      `The elevation of ${spikes} point${spikes > 1 ? 's' : ''} was left out: it jumps away from that of ${spikes > 1 ? 'their' : 'its'} neighbours.`,
+      say(
+        '{spikes, plural, one {The elevation of # point was left out: it jumps away from that of its neighbours.} other {The elevation of # points was left out: it jumps away from that of their neighbours.}}',
+        { spikes },
+      ),
     );
   return { samples, left };
 }

@@ -242,13 +242,13 @@ describe('refused, naming the day:', () => {
 
   it('a place behind the day before', () => {
     expect(refusal(['Summit Camp', undefined, 'Meadow Camp']).message).toBe(
-      'Day 3: "Meadow Camp" lies 10.0 km along the route, behind the 20.0 km where day 1 ends. Choose a place farther along, or the same one for a day of rest.',
+      'Day 3: "Meadow Camp" lies 10.0 km (6.2 mi) along the route, behind the 20.0 km (12.4 mi) where day 1 ends. Choose a place farther along, or the same one for a day of rest.',
     );
   });
 
   it('a last day that does not reach the end', () => {
     expect(refusal(['Meadow Camp', 'Summit Camp'], 2).message).toMatch(
-      /^Day 2: the last day ends at the end of the route, 40\.0 km along it, but "Summit Camp" lies at 20\.0 km\. Leave/,
+      /^Day 2: the last day ends at the end of the route, 40\.0 km \(24\.9 mi\) along it, but "Summit Camp" lies at 20\.0 km \(12\.4 mi\)\. Leave/,
     );
   });
 

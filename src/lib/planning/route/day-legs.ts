@@ -5,6 +5,8 @@ import { type GradePiece, gradePieces } from './grade-pieces.ts';
 import { RouteError } from './route-error.ts';
 import { settle } from './settle.ts';
 import { effortAlong, effortBetween, hoursInto, methodHours, walkingHours } from './walking-time.ts';
+import { showBoth } from '../units/both.ts';
+import { say } from '../../texts/say.ts';
 
 /** A water source that a leg comes by. One at a camp, within 100 m of it along the route, is at the end of the leg to it and at the start of the leg from it. */
 export type LegSource = {
@@ -130,7 +132,10 @@ function endsOfDays(
 ): number[] {
   if (endsAt.length > dayCount)
     throw new RouteError(
-      `${endsAt.length} ends of days are chosen, but the trip has only ${dayCount} day${dayCount > 1 ? 's' : ''}. Remove some, or add days.`,
+      say(
+        '{ends} ends of days are chosen, but the trip has only {days, plural, one {# day} other {# days}}. Remove some, or add days.',
+        { ends: endsAt.length, days: dayCount },
+      ),
     );
   const effortTo = effortAlong(profile);
   const hours = (fromM: number, toM: number): number =>
@@ -147,7 +152,10 @@ function endsOfDays(
     const fromM = ends.at(-1) ?? 0;
     if (chosenM < fromM)
       throw new RouteError(
-        `"${endsAt[day - 1] ?? ''}" lies ${km(chosenM)} along the route, behind the ${km(fromM)} where day ${ends.length} ends. Choose a place farther along, or the same one for a day of rest.`,
+        say(
+          '"{name}" lies {chosen} along the route, behind the {from} where day {day} ends. Choose a place farther along, or the same one for a day of rest.',
+          { name: endsAt[day - 1] ?? '', chosen: along(chosenM), from: along(fromM), day: ends.length },
+        ),
         { day },
       );
     ends.push(...evenEnds(fromM, chosenM, open + 1, hours), chosenM);
@@ -169,14 +177,20 @@ function chosenEnd(
   if (!waypoint)
     throw new RouteError(
       route.waypoints.length === 0
-        ? `the route has no waypoint "${name}", nor any other. Leave the end of the day open.`
-        : `the route has no waypoint "${name}". Choose one of: ${route.waypoints.map((other) => `"${other.name}"`).join(', ')}.`,
+        ? say('the route has no waypoint "{name}", nor any other. Leave the end of the day open.', { name })
+        : say('the route has no waypoint "{name}". Choose one of: {names}.', {
+            name,
+            names: route.waypoints.map((other) => `"${other.name}"`).join(', '),
+          }),
       { day },
     );
   if (day < dayCount) return waypoint.distanceM;
   if (endM - waypoint.distanceM > AT_THE_END_M)
     throw new RouteError(
-      `the last day ends at the end of the route, ${km(endM)} along it, but "${name}" lies at ${km(waypoint.distanceM)}. Leave its end open, or add days.`,
+      say(
+        'the last day ends at the end of the route, {end} along it, but "{name}" lies at {place}. Leave its end open, or add days.',
+        { end: along(endM), name, place: along(waypoint.distanceM) },
+      ),
       { day },
     );
   return endM;
@@ -215,4 +229,4 @@ function least(low: number, high: number, isEnough: (value: number) => boolean):
   return above;
 }
 
-const km = (m: number): string => `${(m / 1000).toFixed(1)} km`;
+const along = (m: number): string => showBoth(m, 'distance');

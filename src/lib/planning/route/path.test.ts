@@ -68,10 +68,10 @@ describe('the length of a track', () => {
     const path = layPath(points);
     expect(path.lengthM).toBeCloseTo(12_000, 2);
     expect(path.left).toEqual([
-      'The track has no point for 6.0 km from 6.0 km on, and 1 shorter gap elsewhere; each gap is taken as a straight walk.',
+      'The track has no point for 6.0 km (3.7 mi) from 6.0 km (3.7 mi) on, and 1 shorter gap elsewhere; each gap is taken as a straight walk.',
     ]);
     expect(layPath(points.slice(0, -1)).left).toEqual([
-      'The track has no point for 3.0 km from 1.0 km on; the gap is taken as a straight walk.',
+      'The track has no point for 3.0 km (1.9 mi) from 1.0 km (0.6 mi) on; the gap is taken as a straight walk.',
     ]);
   });
 

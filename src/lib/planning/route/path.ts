@@ -1,5 +1,7 @@
 import { chordM, earthCentred, type Position, stepM } from './geodesic.ts';
 import { RouteError } from './route-error.ts';
+import { showBoth } from '../units/both.ts';
+import { say } from '../../texts/say.ts';
 
 /** The line that is walked, laid out by length. */
 export type Path = {
@@ -75,10 +77,13 @@ export function layPath(points: readonly Position[]): Path {
   }
 
   if (alongM < 1)
-    throw new RouteError('The track stays in one place. Choose a track or route that goes somewhere.');
+    throw new RouteError(say('The track stays in one place. Choose a track or route that goes somewhere.'));
   if (alongM > LONGEST_M)
     throw new RouteError(
-      `The track is ${Math.round(alongM / 1000)} km long; at most ${LONGEST_M / 1000} km are planned. Check its points, or cut it in parts.`,
+      say(
+        'The track is {length} km long; at most {most} km are planned. Check its points, or cut it in parts.',
+        { length: String(Math.round(alongM / 1000)), most: String(LONGEST_M / 1000) },
+      ),
     );
 
   const xyz = new Float64Array(3 * kept.length);
@@ -92,21 +97,27 @@ export function layPath(points: readonly Position[]): Path {
   };
 }
 
-const km = (m: number): string => `${(m / 1000).toFixed(1)} km`;
-
 const leapNote = (count: number): string[] =>
   count === 0
     ? []
     : [
-        `${count} point${count > 1 ? 's that leap' : ' that leaps'} far away from the track and back ${count > 1 ? 'were' : 'was'} left out.`,
+        say(
+          '{count, plural, one {# point that leaps far away from the track and back was left out.} other {# points that leap far away from the track and back were left out.}}',
+          { count },
+        ),
       ];
 
 function gapNote(gaps: readonly { fromM: number; lengthM: number }[]): string[] {
   const [longest, ...others] = gaps.toSorted((a, b) => b.lengthM - a.lengthM);
   if (!longest) return [];
-  const more =
-    others.length === 0 ? '' : `, and ${others.length} shorter gap${others.length > 1 ? 's' : ''} elsewhere`;
   return [
-    `The track has no point for ${km(longest.lengthM)} from ${km(longest.fromM)} on${more}; ${more ? 'each gap' : 'the gap'} is taken as a straight walk.`,
+    say(
+      'The track has no point for {length} from {from} on{others, plural, =0 {; the gap is taken as a straight walk.} one {, and # shorter gap elsewhere; each gap is taken as a straight walk.} other {, and # shorter gaps elsewhere; each gap is taken as a straight walk.}}',
+      {
+        length: showBoth(longest.lengthM, 'distance'),
+        from: showBoth(longest.fromM, 'distance'),
+        others: others.length,
+      },
+    ),
   ];
 }

@@ -46,7 +46,9 @@ describe('a waypoint', () => {
   it('too far off the route is left out, with the reason', () => {
     const { waypoints, left } = place(waypoint('Village', 5000, 1280), waypoint('Hut', 5000, 490));
     expect(waypoints.map(({ name }) => name)).toEqual(['Hut']);
-    expect(left).toEqual(['The waypoint "Village" is 1.3 km off the route; up to 0.5 km count as on it.']);
+    expect(left).toEqual([
+      'The waypoint "Village" is 1.3 km (0.8 mi) off the route; up to 0.5 km (0.3 mi) count as on it.',
+    ]);
   });
 
   it('is passed again where the route comes back, but not at a bend', () => {

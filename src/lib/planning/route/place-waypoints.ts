@@ -3,6 +3,8 @@ import { earthCentred } from './geodesic.ts';
 import { guessWater } from './guess-water.ts';
 import type { Path } from './path.ts';
 import type { GpxWaypoint } from './read-gpx.ts';
+import { showBoth } from '../units/both.ts';
+import { say } from '../../texts/say.ts';
 
 /** A waypoint farther off the route than this is not on it. */
 const OFF_ROUTE_M = 500;
@@ -28,12 +30,16 @@ export function placeWaypoints(
 ): { waypoints: RouteWaypoint[]; left: string[] } {
   const left: string[] = [];
   const placed = waypoints.slice(0, MOST_LOOKED_AT).flatMap((waypoint, index) => {
-    const name = waypoint.name || `Waypoint ${index + 1}`;
+    const name = waypoint.name || say('Waypoint {number}', { number: index + 1 });
     const passes = passesOf(path, waypoint);
     const offM = Math.min(...passes.map((pass) => pass.offM));
     if (offM > OFF_ROUTE_M) {
       left.push(
-        `The waypoint "${name}" is ${(offM / 1000).toFixed(1)} km off the route; up to ${OFF_ROUTE_M / 1000} km count as on it.`,
+        say('The waypoint "{name}" is {off} off the route; up to {most} count as on it.', {
+          name,
+          off: showBoth(offM, 'distance'),
+          most: showBoth(OFF_ROUTE_M, 'distance'),
+        }),
       );
       return [];
     }
@@ -49,14 +55,23 @@ export function placeWaypoints(
     const twice = placed
       .slice(0, index)
       .some((other) => other.name === name && distanceM - other.distanceM <= PASS_M);
-    if (twice) left.push(`The waypoint "${name}" stands twice at the same place; it is taken once.`);
+    if (twice)
+      left.push(say('The waypoint "{name}" stands twice at the same place; it is taken once.', { name }));
     return !twice;
   });
   for (const { name } of places.slice(MOST_WAYPOINTS))
-    left.push(`The waypoint "${name}" is one too many: a route has at most ${MOST_WAYPOINTS}.`);
+    left.push(
+      say('The waypoint "{name}" is one too many: a route has at most {most}.', {
+        name,
+        most: String(MOST_WAYPOINTS),
+      }),
+    );
   if (waypoints.length > MOST_LOOKED_AT)
     left.push(
-      `The last ${waypoints.length - MOST_LOOKED_AT} waypoints of the file were not looked at: at most ${MOST_LOOKED_AT} are.`,
+      say('The last {count} waypoints of the file were not looked at: at most {most} are.', {
+        count: String(waypoints.length - MOST_LOOKED_AT),
+        most: String(MOST_LOOKED_AT),
+      }),
     );
   return { waypoints: withUniqueNames(places.slice(0, MOST_WAYPOINTS)), left };
 }

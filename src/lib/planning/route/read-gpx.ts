@@ -1,6 +1,7 @@
 import { SaxesParser, type SaxesTagPlain } from 'saxes';
 import { lineLengthM } from './geodesic.ts';
 import { RouteError } from './route-error.ts';
+import { say } from '../../texts/say.ts';
 
 export const MAX_GPX_CHARACTERS = 64_000_000;
 export const MAX_GPX_POINTS = 1_000_000;
@@ -55,10 +56,13 @@ type Words = { name: string; symbol: string; type: string };
  */
 export function readGpx(xml: string): GpxContent {
   if (xml.trim() === '')
-    throw new RouteError('The file is empty. Choose a GPX file with a track or a route.');
+    throw new RouteError(say('The file is empty. Choose a GPX file with a track or a route.'));
   if (xml.length > MAX_GPX_CHARACTERS)
     throw new RouteError(
-      `The file has ${Math.round(xml.length / 1e6)} million characters; at most ${MAX_GPX_CHARACTERS / 1e6} million are read. Thin out the track, or cut it in parts.`,
+      say(
+        'The file has {count} million characters; at most {most} million are read. Thin out the track, or cut it in parts.',
+        { count: String(Math.round(xml.length / 1e6)), most: String(MAX_GPX_CHARACTERS / 1e6) },
+      ),
     );
 
   const lines: GpxLine[] = [];
@@ -82,18 +86,27 @@ export function readGpx(xml: string): GpxContent {
   const coordinate = (tag: SaxesTagPlain, attribute: 'lat' | 'lon', limit: number): number => {
     const stated = tag.attributes[attribute];
     if (stated === undefined || stated.trim() === '')
-      fail(`a <${tag.name}> has no ${attribute}. Add it, or remove the point.`);
+      fail(
+        say('a {tag} has no {attribute}. Add it, or remove the point.', { tag: `<${tag.name}>`, attribute }),
+      );
     const degrees = Number(stated);
     if (!(Math.abs(degrees) <= limit))
       fail(
-        `${attribute}="${stated}" is not a number of degrees from -${limit} to ${limit}. Correct it, or remove the point.`,
+        say(
+          '{attribute}="{stated}" is not a number of degrees from -{limit} to {limit}. Correct it, or remove the point.',
+          { attribute, stated: stated ?? '', limit },
+        ),
       );
     return degrees;
   };
 
   const openPoint = (tag: SaxesTagPlain): void => {
     if (++pointCount > MAX_GPX_POINTS)
-      fail(`the file has more than ${MAX_GPX_POINTS} points. Thin out the track, or cut it in parts.`);
+      fail(
+        say('the file has more than {most} points. Thin out the track, or cut it in parts.', {
+          most: String(MAX_GPX_POINTS),
+        }),
+      );
     point = {
       latDeg: coordinate(tag, 'lat', 90),
       lonDeg: coordinate(tag, 'lon', 180),
@@ -110,11 +123,15 @@ export function readGpx(xml: string): GpxContent {
     if (!line) return;
     const { kind, points } = line;
     const ordinal = lines.filter((other) => other.kind === kind).length + 1;
-    const name = line.name || `${kind === 'track' ? 'Track' : 'Route'} ${ordinal}`;
+    const name =
+      line.name || say('{kind, select, track {Track} other {Route}} {number}', { kind, number: ordinal });
     if (points.length >= 2) lines.push({ kind, name, points, lengthM: lineLengthM(points) });
     else
       left.push(
-        `The ${kind} "${name}" has ${points.length === 0 ? 'no point' : 'only one point'}; it takes two to walk.`,
+        say(
+          'The {kind, select, track {track} other {route}} "{name}" has {points, plural, =0 {no point} other {only one point}}; it takes two to walk.',
+          { kind, name, points: points.length },
+        ),
       );
     line = undefined;
   };
@@ -130,7 +147,7 @@ export function readGpx(xml: string): GpxContent {
   };
 
   parser.on('doctype', () =>
-    fail('the file has a DOCTYPE, which GPX does not need and which is not read. Remove it.'),
+    fail(say('the file has a DOCTYPE, which GPX does not need and which is not read. Remove it.')),
   );
   parser.on('opentag', (tag) => {
     const parent = open.at(-1);
@@ -138,7 +155,13 @@ export function readGpx(xml: string): GpxContent {
       prefix = tag.name.slice(0, tag.name.indexOf(':') + 1);
       if (tag.name !== `${prefix}gpx`)
         fail(
-          `the file is XML, but a <${tag.name}>, not a <gpx>. Export the track as GPX where you drew or recorded it.`,
+          say(
+            'the file is XML, but a {tag}, not a {gpx}. Export the track as GPX where you drew or recorded it.',
+            {
+              tag: `<${tag.name}>`,
+              gpx: '<gpx>',
+            },
+          ),
         );
     }
     const name = prefix === '' || tag.name.startsWith(prefix) ? tag.name.slice(prefix.length) : '';
@@ -200,10 +223,13 @@ export function readGpx(xml: string): GpxContent {
   if (lines.length === 0)
     throw new RouteError(
       left.length > 0
-        ? `${left.join(' ')} Choose a file with a track or route of at least two points.`
+        ? `${left.join(' ')} ${say('Choose a file with a track or route of at least two points.')}`
         : waypoints.length > 0
-          ? `The file has ${waypoints.length} waypoint${waypoints.length > 1 ? 's' : ''} but no track and no route. Export the track as well.`
-          : 'The file is GPX, but has no track and no route. Choose one with a track or a route.',
+          ? say(
+              'The file has {count, plural, one {# waypoint} other {# waypoints}} but no track and no route. Export the track as well.',
+              { count: waypoints.length },
+            )
+          : say('The file is GPX, but has no track and no route. Choose one with a track or a route.'),
     );
   return { lines, waypoints, left };
 }
@@ -219,7 +245,14 @@ const readElevation = (text: string): number | undefined => {
 function notWellFormed(error: unknown): RouteError {
   const [, line, what] = /^(\d+):\d+: (.*?)\.?$/s.exec(error instanceof Error ? error.message : '') ?? [];
   return new RouteError(
-    `this is not well-formed XML${what ? ` (${what})` : ''}. The file is damaged, cut off or no GPX file; export it again.`,
+    what
+      ? say(
+          'this is not well-formed XML ({what}). The file is damaged, cut off or no GPX file; export it again.',
+          {
+            what,
+          },
+        )
+      : say('this is not well-formed XML. The file is damaged, cut off or no GPX file; export it again.'),
     line ? { line: Number(line) } : {},
   );
 }

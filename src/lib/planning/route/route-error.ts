@@ -1,3 +1,5 @@
+import { say } from '../../texts/say.ts';
+
 /** A route that cannot be read or split into days. The message is written for the user: what, where, and what to do. */
 export class RouteError extends Error {
   override readonly name = 'RouteError';
@@ -7,9 +9,13 @@ export class RouteError extends Error {
   readonly day: number | undefined;
 
   constructor(message: string, where: { line?: number; day?: number } = {}) {
-    const place =
-      where.line !== undefined ? `Line ${where.line}: ` : where.day !== undefined ? `Day ${where.day}: ` : '';
-    super(place + message);
+    super(
+      where.line !== undefined
+        ? say('Line {line}: {message}', { line: String(where.line), message })
+        : where.day !== undefined
+          ? say('Day {day}: {message}', { day: where.day, message })
+          : message,
+    );
     this.line = where.line;
     this.day = where.day;
   }

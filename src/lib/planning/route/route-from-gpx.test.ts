@@ -33,7 +33,9 @@ describe('the route of a GPX text', () => {
     expect(route.waypoints).toEqual([
       { name: 'Reed Spring', distanceM: expect.closeTo(2226.4, 0), water: true, struck: false },
     ]);
-    expect(left).toEqual([expect.stringMatching(/^The waypoint "Village" is 22\.1 km off the route/)]);
+    expect(left).toEqual([
+      expect.stringMatching(/^The waypoint "Village" is 22\.1 km \(13\.7 mi\) off the route/),
+    ]);
     expect(picked).toBe(1);
     expect(choices).toEqual([
       { kind: 'track', name: 'Short way', lengthM: expect.closeTo(3000, 3), pointCount: 301 },

@@ -4,6 +4,7 @@ import { layPath } from './path.ts';
 import { placeWaypoints } from './place-waypoints.ts';
 import { readGpx } from './read-gpx.ts';
 import { RouteError } from './route-error.ts';
+import { say } from '../../texts/say.ts';
 
 /** A track or route of a file, to choose from. */
 export type LineChoice = {
@@ -35,7 +36,14 @@ export function routeFromGpx(xml: string, { pick }: { pick?: number | undefined 
   const line = lines[picked];
   if (!line)
     throw new RouteError(
-      `The file has ${lines.length} track${lines.length > 1 ? 's and routes' : ' or route'}, but number ${picked + 1} was asked for. Choose one of: ${lines.map(({ name }) => `"${name}"`).join(', ')}.`,
+      say(
+        'The file has {count, plural, one {# track or route} other {# tracks and routes}}, but number {picked} was asked for. Choose one of: {names}.',
+        {
+          count: lines.length,
+          picked: String(picked + 1),
+          names: lines.map(({ name }) => `"${name}"`).join(', '),
+        },
+      ),
     );
 
   const path = layPath(line.points);

@@ -10,6 +10,7 @@ import type { Trip } from '../model/trip.ts';
 import { dayLegs, type DayLeg } from './day-legs.ts';
 import { legByHand } from './leg-by-hand.ts';
 import { DIN } from './walking-time.ts';
+import { say, sayNumber } from '../../texts/say.ts';
 
 /** A leg as it is planned with: times as the user set them, and the sources that are counted on, `atM` along the route. */
 export type PlannedLeg = DayLeg & { readonly basis: LegSummary['basis'] };
@@ -91,7 +92,9 @@ export function routeNotices(trip: Trip): Notice[] {
     {
       level: 'caution',
       topic: 'route',
-      text: 'The track of the route has no elevation, so it is taken as level: walking time and energy are too low where it climbs. Enter the altitude of each camp by hand, as boiling points follow from it, or import a track with elevation.',
+      text: say(
+        'The track of the route has no elevation, so it is taken as level: walking time and energy are too low where it climbs. Enter the altitude of each camp by hand, as boiling points follow from it, or import a track with elevation.',
+      ),
     },
   ];
 }
@@ -125,7 +128,7 @@ function sourcesEvery(everyH: number, walkingH: number, leg: DayLeg): DayLeg['so
   const sources: DayLeg['sources'][number][] = [];
   for (let atH = everyH; atH < walkingH - 1e-9; atH += everyH)
     sources.push({
-      name: `source after ${Number(atH.toFixed(2))} h`,
+      name: say('source after {hours} h', { hours: sayNumber(atH, { maximumFractionDigits: 2 }) }),
       atH,
       atM: leg.fromM + (leg.distanceM * atH) / walkingH,
       struck: false,
