@@ -109,7 +109,10 @@ export class ImportRepository {
     await mkdir(this.#folder, { recursive: true });
     let removed = 0;
     for (const name of await readdir(this.#folder)) {
-      if (ids.has(name) || (await stat(this.#path(name))).mtime >= before) continue;
+      if (ids.has(name)) continue;
+      const file = await stat(this.#path(name)).catch(() => undefined);
+      // What is gone was imported or put away meanwhile.
+      if (!file || file.mtime >= before) continue;
       await rm(this.#path(name), { force: true });
       removed += 1;
     }
