@@ -94,12 +94,22 @@ function numberFormat(locale: string, options: Intl.NumberFormatOptions): Intl.N
   return format;
 }
 
+const pluralRules = new Map<string, Intl.PluralRules>();
+
+/** Making the rules takes a hundred times longer than saying a text with them. */
+function pluralRulesOf(locale: string, options: Intl.PluralRulesOptions | undefined): Intl.PluralRules {
+  const key = `${locale}\n${options?.type}`;
+  let rules = pluralRules.get(key);
+  if (!rules) pluralRules.set(key, (rules = new Intl.PluralRules(locale, options)));
+  return rules;
+}
+
 const OPTIONS: ConstructorParameters<typeof IntlMessageFormat>[3] = {
   ignoreTag: true,
   formatters: {
     getNumberFormat: (locales, options) =>
       numberFormat(String(locales), { maximumFractionDigits: 1, ...options }),
     getDateTimeFormat: (...given) => new Intl.DateTimeFormat(...given),
-    getPluralRules: (...given) => new Intl.PluralRules(...given),
+    getPluralRules: (locales, options) => pluralRulesOf(String(locales), options),
   },
 };
