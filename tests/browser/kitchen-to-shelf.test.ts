@@ -14,6 +14,12 @@ let lots: string[] = [];
 const path = (page: Page): string => new URL(page.url()).pathname;
 const saidOn = (page: Page, text: string | RegExp): Promise<void> =>
   page.getByRole('status').filter({ hasText: text }).waitFor();
+/** @returns what the page says when printed, with single blanks. */
+const printed = async (page: Page): Promise<string> =>
+  (await readPdf(await page.pdf({ format: 'A4', preferCSSPageSize: true })))
+    .map((sheet) => sheet.text)
+    .join('\n')
+    .replaceAll(/\s+/g, ' ');
 /** What the page says is wrong with a form. */
 const problems = (page: Page): Promise<string> =>
   page.getByRole('region', { name: /Please look at this again|Not saved yet/ }).innerText();
@@ -85,6 +91,18 @@ test('a batch is cooked and loaded; what cannot be is named and stays on the for
   await saidOn(page, 'The batch is begun.');
   batchAddress = path(page);
 
+  const sheet = await printed(page);
+  expect(sheet).toMatch(/1\. Cook.*Cooked dish, weighed g Safety, checked at this step ☐ Hands, boards/);
+  expect(sheet).toMatch(/☐ Cooked through before drying: poultry.* Read, cooked poultry: °C/);
+  expect(sheet).toMatch(
+    /2\. Load.* with its wet food, in g Tray Empty With wet food 1 2 3 4 .*☐ Not more than 2 hours/,
+  );
+  expect(sheet).toMatch(
+    /3\. Dry Dry when it loses less than .* Tray (after h ){5}Felt in the middle 1 2 3 4 4\. Portion/,
+  );
+  expect(sheet).toMatch(/A cup of it holds ml and weighs, filled g .*5\. Seal.*☐ Seams flat/);
+  expect(sheet).not.toContain('Note it');
+
   const cook = page.locator('#cook');
   await fill(page, { cookedG: 4100 });
   for (const box of await cook.getByRole('checkbox').all()) await box.check();
@@ -119,6 +137,12 @@ test('it is weighed until it is dry', async () => {
       await fill(page, { [`weighed[${tray}].grossG`]: grossG, [`weighed[${tray}].feel`]: feel });
     await press(page, 'Enter the weights');
   };
+  const sheet = await printed(page);
+  expect(sheet).toMatch(/☑ Cooked through before drying: poultry.* Read, cooked poultry: 78 °C/);
+  expect(sheet).toMatch(/2\. Load.* Tray 4: 1,000 g, \d+ mm deep .*☑ Not more than 2 hours/);
+  expect(sheet).toMatch(/Tray (after h ){5}Felt in the middle 1 2 3 4 /);
+  expect(sheet).not.toContain('Cooked dish, weighed');
+
   await weigh(20, 1700, 'not felt');
   expect(await problems(page)).toMatch(/Tray 1, now: cannot be more than the 1600 g/);
   await weigh(20, 1000, 'cold spot');
@@ -175,10 +199,7 @@ test('its labels are printed, one for each pouch', async () => {
   await page.getByRole('link', { name: 'Print the labels' }).click();
   await page.waitForURL('**/shelf/labels?*');
   await page.waitForLoadState('networkidle');
-  const text = (await readPdf(await page.pdf({ preferCSSPageSize: true })))
-    .map((sheet) => sheet.text)
-    .join('\n')
-    .replaceAll(/\s+/g, ' ');
+  const text = await printed(page);
   for (const code of lots) expect(text).toContain(code);
   expect(text).toContain('Turkey and barley pot');
   expect(text).toMatch(/Contains: cereals with gluten[^.]*celery/);

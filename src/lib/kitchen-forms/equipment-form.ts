@@ -1,6 +1,7 @@
 import type { ShownIn } from '$lib/forms/lot-form.ts';
 import { atLines, keptLines } from '$lib/forms/lines.ts';
 import type { Entered, FormReader } from '$lib/forms/read-form.ts';
+import { asWritten } from '$lib/kitchen-views/batch.ts';
 import { FAT_LIMITS } from '$lib/planning/drying/recipe-totals.ts';
 import {
   AbsorberSize,
@@ -21,7 +22,7 @@ import {
 } from '$lib/planning/model/kitchen.ts';
 import { problemsOf } from '$lib/planning/model/problems.ts';
 import { moneyFieldValue } from '$lib/planning/units/money.ts';
-import { fieldValue, shownFixed, unitOf, type Quantity } from '$lib/planning/units/show.ts';
+import { fieldValue, unitOf, type Quantity } from '$lib/planning/units/show.ts';
 import { say, sayNumber, text, type Text } from '$lib/texts/say.ts';
 
 /** The parts of the equipment page; each is saved and reset by itself. */
@@ -330,13 +331,6 @@ export function unitOfField(
 ): string | undefined {
   if (kind === 'money') return unit ? `${currency}/${unit}` : currency;
   return quantity ? unitOf(quantity, unitSystem) : unit === 'days' ? say('days') : unit;
-}
-
-/** @returns a number as it stands in a form, as a person reads it; other words as they are. */
-export function asWritten(value: string): string {
-  const number = Number(value);
-  if (value === '' || !Number.isFinite(number)) return value;
-  return shownFixed(number, value.split('.')[1]?.length ?? 0);
 }
 
 /** @returns the value of a field, as it stands in the form, as a person reads it: with its unit. */

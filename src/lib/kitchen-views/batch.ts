@@ -11,6 +11,13 @@ export function hoursText({ value }: { readonly value: number }): string {
 /** @returns a share with one decimal, as a scale can tell it. */
 export const percentText = (share: number): string => `${shownFixed(share * 100 + 0, 1)} %`;
 
+/** @returns a number as it stands in a form, as a person reads it; other words as they are. */
+export function asWritten(value: string): string {
+  const number = Number(value);
+  if (value === '' || !Number.isFinite(number)) return value;
+  return shownFixed(number, value.split('.')[1]?.length ?? 0);
+}
+
 /** @returns an ingredient's amount for so many times the recipe, in the unit that it was entered in. */
 export function scaledAmount({ quantity }: Ingredient, times: number): string {
   const value = Number((quantity.amount * times).toPrecision(4));
