@@ -3,7 +3,7 @@ import { admit } from '$lib/server/access/admit';
 import { app, closeApp } from '$lib/server/app';
 import { UserError } from '$lib/server/errors';
 import { LANGUAGE_COOKIE, languageOf, speaking } from '$lib/server/language-of-request';
-import { toHttpError } from '$lib/server/to-http-error';
+import { sayingWhen, toHttpError } from '$lib/server/to-http-error';
 import { say } from '$lib/texts/say';
 
 export const handle: Handle = ({ event, resolve }) => {
@@ -11,9 +11,10 @@ export const handle: Handle = ({ event, resolve }) => {
   return speaking(language, async () => {
     event.locals.app = await app().catch(toHttpError);
     await admit(event).catch(toHttpError);
-    return resolve(event, {
+    const response = await resolve(event, {
       transformPageChunk: ({ html }) => html.replace('<html lang="en">', `<html lang="${language}">`),
     });
+    return sayingWhen(response);
   });
 };
 

@@ -86,3 +86,17 @@ test('one lot for one meal is opened as the eaters need it', async () => {
     [['D1', 2]],
   );
 });
+
+test('what is asked of a search and what it finds are the same after JSON, through which they go from process to process', async () => {
+  const throughJson = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
+  const small = menuInstance({
+    ...{ eaters: 2, days: 2, lots: 12, seed: 3, shelf: 'mixed' },
+    ...{ exclusions: true, dryCamps: true },
+  });
+  const asked = { trip: small.trip, stock: small.stock, settings };
+  expect(throughJson(asked)).toEqual(asked);
+  const found = await finder.find(small.trip, small.stock, settings, { effort: 'quick' });
+  expect(throughJson(found)).toEqual(found);
+  const weighed = await finder.weigh(found.problem, found.opened);
+  expect(throughJson(weighed)).toEqual(weighed);
+}, 120_000);

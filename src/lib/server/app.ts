@@ -11,6 +11,7 @@ import { databaseUrl, openDatabase } from './database/open-database.ts';
 import { ImportRepository } from './import-repository.ts';
 import { KitchenRepository } from './kitchen-repository.ts';
 import { MenuSearches } from './menu-searches.ts';
+import { PlanJobs } from './plan-jobs.ts';
 import { SettingsRepository } from './settings-repository.ts';
 import { ShelfRepository } from './shelf-repository.ts';
 import { TrailNoteRepository } from './trail-note-repository.ts';
@@ -52,7 +53,7 @@ export async function openApp(
 ): Promise<App> {
   const db = await openDatabase(url ?? folder);
   const now = () => clock().toISOString();
-  const menus = new MenuSearches();
+  const menus = new MenuSearches(new PlanJobs(db, clock));
   const trips = new TripRepository(db, now);
   return {
     shelf: new ShelfRepository(db, now),

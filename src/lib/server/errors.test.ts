@@ -1,7 +1,7 @@
 import { isHttpError } from '@sveltejs/kit';
 import { afterEach, expect, test, vi } from 'vitest';
 import { UserError } from './errors.ts';
-import { toHttpError } from './to-http-error.ts';
+import { sayingWhen, toHttpError } from './to-http-error.ts';
 
 afterEach(() => vi.restoreAllMocks());
 
@@ -32,4 +32,9 @@ test.each([
 test('any other error passes as it is', () => {
   const error = new Error('internal');
   expect(thrownBy(() => toHttpError(error))).toBe(error);
+});
+
+test('what was busy says when to ask again', () => {
+  expect(sayingWhen(new Response('', { status: 503 })).headers.get('retry-after')).toBe('10');
+  expect(sayingWhen(new Response('', { status: 500 })).headers.has('retry-after')).toBe(false);
 });

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { MenuFinder, type FoundMenu } from '../menu-search/find-menu.ts';
 import { menuFigures, type MenuFigures } from '../menu-search/menu-figures.ts';
 import type { Running } from '../menu-search/search-state.ts';
+import type { Weighed } from '../menu-search/tasks.ts';
 import { planWithMenu, type StandingMenu } from '../menu-search/standing-menu.ts';
 import { forgetUnlocked } from '../planning/menu/edit-menu.ts';
 import type { MenuProblem } from '../planning/menu/menu-problem.ts';
@@ -13,8 +14,11 @@ import type { OneMore, Relaxed } from '../planning/optimiser/explain-menu.ts';
 import type { OpenedAt } from '../planning/optimiser/menu-model.ts';
 import type { Effort } from '../planning/optimiser/search-menu.ts';
 import { targetChangeKcal } from '../planning/plan-trip.ts';
+import { language, type Language } from '../texts/say.ts';
 import { UserError } from './errors.ts';
-import { RunningWork, type Piece } from './running-work.ts';
+import { speaking } from './language-of-request.ts';
+import type { PlanJobs } from './plan-jobs.ts';
+import { PlanQueue, type Work } from './plan-queue.ts';
 
 /** What a menu is looked for from. Of the trip's own menu only the locked meals count. */
 export type Given = { readonly trip: Trip; readonly stock: Stock; readonly settings: Settings };
@@ -43,40 +47,41 @@ export type Known = {
     | undefined;
 };
 
-type Told = Omit<Running, 'elapsedMs'>;
-
 /** Trips whose menus are remembered; the one asked for longest ago is forgotten first. */
 const MOST_KEPT = 20;
 
-/** Searches for menus by trip: one at a time for each, with its progress, and what the last one found. All in memory. */
+/** What is asked of a search, as JSON; its reasons are said in a language. */
+type Asked = { readonly language: Language } & (
+  | ({ readonly effort: Effort } & Given)
+  | { readonly problem: MenuProblem; readonly opened: readonly OpenedAt[] }
+);
+
+/**
+ * Searches for menus by trip: one at a time for each, with its progress. They wait and run in a queue that all processes on one database share; what the last
+ * one found is in the memory of the process that asked.
+ */
 export class MenuSearches {
   readonly #finder: MenuFinder;
-  readonly #work = new RunningWork<Told>();
+  readonly #queue: PlanQueue;
   readonly #known = new Map<string, { readonly given: string; readonly known: Known }>();
-  #closed = false;
 
-  constructor(finder: MenuFinder = new MenuFinder()) {
+  constructor(jobs: PlanJobs, finder: MenuFinder = new MenuFinder()) {
     this.#finder = finder;
+    this.#queue = new PlanQueue(jobs, ({ asked }, options) =>
+      this.#work(JSON.parse(asked) as Asked, options),
+    );
   }
 
   /**
    * Looks for a menu.
    *
    * @param id the trip that it is for; left out for one that is not stored yet
-   * @throws UserError `Refused` while another search for this trip runs; Error where the search cannot be run
+   * @throws UserError `Refused` while another search for this trip runs, `Busy` where too many wait; Error where the search cannot be run
    */
   async search(id: string | undefined, given: Given, effort: Effort): Promise<FoundMenu> {
-    const find = (piece?: Piece<Told>) =>
-      this.#finder.find(given.trip, given.stock, given.settings, {
-        effort,
-        ...(piece && {
-          signal: piece.stop.signal,
-          progress: ({ done, points, bound }) => (piece.told = { phase: 'search', done, points, bound }),
-        }),
-      });
-    if (id === undefined) return this.#unlessClosed(find());
-    const found = await this.#alone(id, given.trip.name, 'search', find);
-    this.keep(id, given, found);
+    const asked: Asked = { language: language(), effort, ...given };
+    const found = (await this.#queue.run('search', id ?? null, given.trip.name, asked)) as FoundMenu;
+    if (id !== undefined) this.keep(id, given, found);
     return found;
   }
 
@@ -102,44 +107,36 @@ export class MenuSearches {
     const { trip, stock, settings } = given;
     const known = this.known(id, given);
     const found = known?.problem === problem ? known.found : undefined;
-    const { best, ...compared } = await this.#alone(id, trip.name, 'compare', async ({ stop }) => {
-      const weighed = await this.#finder.weigh(problem, opened, stop.signal).catch((caught: unknown) => {
-        if (!stop.signal.aborted) throw caught;
-        throw new UserError('Refused', 'The comparison was stopped; the menu is as it was.');
-      });
-      const others = weighed.others.map(({ wish, opened, score }) => ({
-        name: wish,
+    const asked: Asked = { language: language(), problem, opened };
+    const weighed = (await this.#queue.run('compare', id, trip.name, asked)) as Weighed;
+    const others = weighed.others.map((other) => ({
+      name: other.wish,
+      opened: other.opened,
+      points: other.score.points,
+    }));
+    const best = [found ?? [], others]
+      .flat()
+      .reduce((one, other) => (other.points < one.points ? other : one), { opened, points: score.points });
+    const choices = [{ ...best, name: 'best found' as const }, ...others];
+    const compared = {
+      from: opened,
+      oneMore: weighed.oneMore,
+      relaxed: weighed.relaxed,
+      choices: choices.map(({ name, opened, points }): Choice => ({
+        name,
         opened,
-        points: score.points,
-      }));
-      const best = [found ?? [], others]
-        .flat()
-        .reduce((one, other) => (other.points < one.points ? other : one), {
+        figures: menuFigures(
+          planWithMenu(trip, stock, settings, { model, opened, why: name }),
+          model,
           opened,
-          points: score.points,
-        });
-      const choices = [{ ...best, name: 'best found' as const }, ...others];
-      return {
-        best: { opened: best.opened, points: best.points },
-        from: opened,
-        oneMore: weighed.oneMore,
-        relaxed: weighed.relaxed,
-        choices: choices.map(({ name, opened, points }): Choice => ({
-          name,
-          opened,
-          figures: menuFigures(
-            planWithMenu(trip, stock, settings, { model, opened, why: name }),
-            model,
-            opened,
-            points,
-          ),
-        })),
-      };
-    });
+          points,
+        ),
+      })),
+    };
     this.#put(id, given, {
       problem,
       bound: known?.problem === problem ? known.bound : undefined,
-      found: best,
+      found: { opened: best.opened, points: best.points },
       compared,
     });
   }
@@ -150,48 +147,33 @@ export class MenuSearches {
     return entry?.given === fingerprint(given) ? entry.known : undefined;
   }
 
-  running(id: string): Running | undefined {
-    return this.#work.running(id);
+  running(id: string): Promise<Running | undefined> {
+    return this.#queue.running(id);
   }
 
   /** Makes the search of a trip end with the best so far. @returns whether there was one */
-  stop(id: string): boolean {
-    return this.#work.stop(id);
+  stop(id: string): Promise<boolean> {
+    return this.#queue.stop(id);
   }
 
   /** Ends all searches; what they had found is dropped. */
   async close(): Promise<void> {
-    this.#closed = true;
-    await this.#finder.close();
+    await Promise.all([this.#queue.close(), this.#finder.close()]);
   }
 
-  async #alone<T>(
-    id: string,
-    name: string,
-    phase: Told['phase'],
-    work: (piece: Piece<Told>) => Promise<T>,
-  ): Promise<T> {
-    const other = this.running(id);
-    if (other)
-      throw new UserError(
-        'Refused',
-        `A menu for "${name}" is being looked for already, since ${Math.ceil(other.elapsedMs / 1000)} s. Wait until it is there, or stop it on the page "How good is this menu?"; then try again.`,
-      );
-    const told = { phase, done: 0, points: undefined, bound: undefined };
-    return this.#work.run(id, told, (piece) => this.#unlessClosed(work(piece)));
-  }
-
-  /** A search that fails because the program ends must not be taken for one that could not start. */
-  async #unlessClosed<T>(work: Promise<T>): Promise<T> {
-    try {
-      return await work;
-    } catch (caught) {
-      if (!this.#closed) throw caught;
-      throw new UserError(
-        'Busy',
-        'Ridgelarder is being stopped, so the search was ended; nothing was changed.',
-      );
-    }
+  #work(asked: Asked, { signal, progress }: Parameters<Work>[1]): Promise<FoundMenu | Weighed> {
+    return speaking(asked.language, async () => {
+      if ('effort' in asked)
+        return this.#finder.find(asked.trip, asked.stock, asked.settings, {
+          effort: asked.effort,
+          signal,
+          progress: ({ done, points, bound }) => progress({ done, points, bound }),
+        });
+      return this.#finder.weigh(asked.problem, asked.opened, signal).catch((caught: unknown) => {
+        if (!signal.aborted) throw caught;
+        throw new UserError('Refused', 'The comparison was stopped; the menu is as it was.');
+      });
+    });
   }
 
   #put(id: string, given: Given, known: Known): void {

@@ -1,8 +1,7 @@
-import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { beforeEach, describe, expect, it, onTestFinished, vi } from 'vitest';
 import { MenuFinder } from '../menu-search/find-menu.ts';
 import { listedMeal, lockMeal, setPouches, type MealPlace } from '../planning/menu/edit-menu.ts';
 import type { App } from './app.ts';
-import { MenuSearches } from './menu-searches.ts';
 import {
   compareMenus,
   createPlannedTrip,
@@ -45,15 +44,15 @@ const dinnerOf = async (id: string) =>
     ?.opened.map(({ code, pouches }) => [code, pouches]);
 /** Changes the trip behind the back of a search, once it runs. */
 const changedMeanwhile = async (id: string) => {
-  await vi.waitFor(() => expect(app.menus.running(id)).toBeDefined(), { interval: 1 });
+  await vi.waitFor(async () => expect(await app.menus.running(id)).toBeDefined(), { interval: 1 });
   await changeTrip(app, id, ({ stored }) => ({ ...stored.trip, name: 'Renamed meanwhile' }));
 };
 /** An app whose searches fail as where threads cannot be started. */
 const withoutThreads = (): App => {
   vi.spyOn(console, 'error').mockImplementation(() => undefined);
-  const finder = new MenuFinder();
-  vi.spyOn(finder, 'find').mockRejectedValue(new Error('no thread can be started'));
-  return { ...app, menus: new MenuSearches(finder) };
+  vi.spyOn(MenuFinder.prototype, 'find').mockRejectedValue(new Error('no thread can be started'));
+  onTestFinished(() => void vi.restoreAllMocks());
+  return app;
 };
 
 describe('a new trip', () => {
@@ -115,10 +114,10 @@ describe('planning again', () => {
     await fillShelf();
     const { id } = await create();
     const first = searchBetter(app, id, 'quick');
-    await vi.waitFor(() => expect(app.menus.running(id)).toBeDefined(), { interval: 1 });
+    await vi.waitFor(async () => expect(await app.menus.running(id)).toBeDefined(), { interval: 1 });
     await expectUserError(planStoredMeals(app, id), 'Refused', 'looked for already', 'try again');
     await first;
-    expect(app.menus.running(id)).toBeUndefined();
+    expect(await app.menus.running(id)).toBeUndefined();
   });
 });
 
@@ -151,10 +150,10 @@ describe('a search for a better menu', () => {
     await fillShelf();
     const { id } = await create();
     const search = searchBetter(app, id, 'thorough');
-    await vi.waitFor(() => expect(app.menus.running(id)).toBeDefined(), { interval: 1 });
-    expect(app.menus.stop(id)).toBe(true);
+    await vi.waitFor(async () => expect(await app.menus.running(id)).toBeDefined(), { interval: 1 });
+    expect(await app.menus.stop(id)).toBe(true);
     expect(await search).toMatchObject({ stopped: true });
-    expect(app.menus.stop(id)).toBe(false);
+    expect(await app.menus.stop(id)).toBe(false);
     expect(await dinnerOf(id)).toBeDefined();
   });
 

@@ -1,4 +1,10 @@
-import { PostgresAdapter, sql, type ColumnDefinitionBuilder, type Kysely } from 'kysely';
+import {
+  PostgresAdapter,
+  sql,
+  type ColumnDefinitionBuilder,
+  type Kysely,
+  type QueryExecutorProvider,
+} from 'kysely';
 import type { Migration } from 'kysely/migration';
 
 /** By name, in the order of the names. What has been released is never edited: a change is a new migration. */
@@ -9,10 +15,11 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0004-trail-notes': { up: trailNotes },
   '0005-bin': { up: bin },
   '0006-access': { up: access },
+  '0007-plan-jobs': { up: planJobs },
 };
 
 /** Whether a database is of PostgreSQL. */
-export const isOnPostgres = (db: Pick<Kysely<unknown>, 'getExecutor'>): boolean =>
+export const isOnPostgres = (db: QueryExecutorProvider): boolean =>
   db.getExecutor().adapter instanceof PostgresAdapter;
 
 /**
@@ -126,7 +133,8 @@ async function shelfLedgerTrips(db: Kysely<unknown>): Promise<void> {
     .execute();
 }
 
-async function keepFromChanging(db: Kysely<unknown>): Promise<void> {
+/** Lets nobody change or delete what is in the ledger. */
+export async function keepFromChanging(db: QueryExecutorProvider): Promise<void> {
   const told = sql.lit('the ledger is only ever appended to');
   if (isOnPostgres(db)) {
     await sql`create function ledger_is_kept() returns trigger language plpgsql
@@ -221,5 +229,24 @@ async function access(db: Kysely<unknown>): Promise<void> {
     .addColumn('mayNote', whole, (column) => column.notNull())
     .addColumn('givenAt', text, (column) => column.notNull())
     .addColumn('expiresAt', text, (column) => column.notNull())
+    .execute();
+}
+
+async function planJobs(db: Kysely<unknown>): Promise<void> {
+  const { text, whole } = columnTypes(db);
+  await db.schema
+    .createTable('planJobs')
+    .addColumn('id', text, (column) => column.primaryKey())
+    .addColumn('kind', text, (column) => column.notNull())
+    .addColumn('tripId', text)
+    .addColumn('asked', text, (column) => column.notNull())
+    .addColumn('askedAt', text, (column) => column.notNull())
+    .addColumn('waitedAt', text, (column) => column.notNull())
+    .addColumn('state', text, (column) => column.notNull())
+    .addColumn('claimedBy', text)
+    .addColumn('beatAt', text)
+    .addColumn('progress', text)
+    .addColumn('isStopped', whole, (column) => column.notNull())
+    .addColumn('outcome', text)
     .execute();
 }

@@ -69,6 +69,24 @@ export type Tables = {
     version: number;
     at: string;
   };
+  /**
+   * Searches for menus that wait or run. `tripId` is null for a trip that is not stored yet; `waitedAt` and `beatAt`: the last sign of life of who asked, and of
+   * who claimed it; `isStopped`: 1 where it shall end with the best so far; `asked`, `progress` and `outcome` as JSON.
+   */
+  planJobs: {
+    id: string;
+    kind: 'search' | 'compare';
+    tripId: string | null;
+    asked: string;
+    askedAt: string;
+    waitedAt: string;
+    state: 'waiting' | 'running' | 'done';
+    claimedBy: string | null;
+    beatAt: string | null;
+    progress: string | null;
+    isStopped: number;
+    outcome: string | null;
+  };
   uploads: { id: string; fileName: string; bytes: number; keptAt: string };
   mappings: { headerSignature: string; mapping: string };
   /** Devices that are signed in, each with the passphrase that it was signed in with. Of a token only the hash is stored, here and below. */
@@ -85,7 +103,7 @@ export type Tables = {
   };
 };
 
-/** Every table with its primary key, each table after those that it refers to. */
+/** Every table of what is kept, with its primary key, each table after those that it refers to. */
 export const TABLE_KEYS = {
   lots: 'id',
   trips: 'id',
@@ -98,5 +116,5 @@ export const TABLE_KEYS = {
   mappings: 'headerSignature',
   sessions: 'tokenHash',
   readLinks: 'id',
-} as const satisfies Record<keyof Tables, string>;
+} as const satisfies Record<Exclude<keyof Tables, 'planJobs'>, string>;
 export type KeptTable = keyof typeof TABLE_KEYS;

@@ -3,6 +3,7 @@ import { FormReader } from '$lib/forms/read-form.ts';
 import { gapShare } from '$lib/menu-search/find-menu.ts';
 import { menuFigures } from '$lib/menu-search/menu-figures.ts';
 import { sameMenu } from '$lib/menu-search/standing-menu.ts';
+import { CHOICE_WORDS } from '$lib/planning/menu/wishes.ts';
 import { UserError } from '$lib/server/errors.ts';
 import {
   compareMenus,
@@ -14,6 +15,7 @@ import {
 } from '$lib/server/plan-meals.ts';
 import { planStoredTrip } from '$lib/server/plan-stored-trip.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
+import { say } from '$lib/texts/say.ts';
 import {
   figureRows,
   gapInWords,
@@ -36,7 +38,7 @@ export const load: PageServerLoad = async ({ locals: { app }, params }) => {
   const bound = known?.problem === problem && broken.length === 0 ? known.bound : undefined;
   const compared = known?.problem === problem ? known.compared : undefined;
   const choices = compared?.choices ?? [];
-  const running = app.menus.running(params.id);
+  const running = await app.menus.running(params.id).catch(toHttpError);
   return {
     obstacle: obstacleOf(planned),
     running: running && shownProgress(running),
@@ -46,8 +48,12 @@ export const load: PageServerLoad = async ({ locals: { app }, params }) => {
     broken,
     terms: termRows(score, settings, unitSystem),
     menus: [
-      { name: 'as it is now', isNow: true },
-      ...choices.map(({ name, opened: other }) => ({ name, isNow: sameMenu(other, opened) })),
+      { name: 'now', label: say('as it is now'), isNow: true },
+      ...choices.map(({ name, opened: other }) => ({
+        name,
+        label: say(CHOICE_WORDS[name]),
+        isNow: sameMenu(other, opened),
+      })),
     ],
     figures: figureRows(
       [menuFigures(plan, model, opened, score.points), ...choices.map(({ figures }) => figures)],
@@ -71,21 +77,24 @@ export const actions: Actions = {
     const effort = read.text('effort') === 'thorough' ? 'thorough' : 'quick';
     return answer(async () => searchInWords(await searchBetter(app, params.id, effort)));
   },
-  stop: ({ locals: { app }, params }) => ({
-    said: app.menus.stop(params.id)
-      ? 'The search is being stopped; the best so far is taken.'
-      : 'No search is running any more.',
-  }),
+  stop: ({ locals: { app }, params }) =>
+    answer(async () =>
+      (await app.menus.stop(params.id))
+        ? say('The search is being stopped; the best so far is taken.')
+        : say('No search is running any more.'),
+    ),
   compare: ({ locals: { app }, params }) =>
     answer(async () => {
       await compareMenus(app, params.id);
-      return 'Compared. The other menus stand below.';
+      return say('Compared. The other menus stand below.');
     }),
   take: async ({ request, locals: { app }, params }) => {
     const read = new FormReader(await request.formData(), 'metric');
     return answer(async () => {
       const name = await takeChoice(app, params.id, read.text('menu'));
-      return `The menu "${name}" is taken. Locked meals are as they were.`;
+      return say('The menu "{menu}" is taken. Locked meals are as they were.', {
+        menu: say(CHOICE_WORDS[name]),
+      });
     });
   },
 };
