@@ -1,4 +1,5 @@
 import { parse as findFault } from '@humanwhocodes/momoa';
+import { say } from './texts/say.ts';
 
 /**
  * Reads JSON text that a person may have typed.
@@ -18,10 +19,10 @@ export function parseJson(text: string): { readonly value: unknown } | { readonl
 function placeOfFault(text: string): string {
   try {
     findFault(text);
-    return 'place unknown';
+    return say('place unknown');
   } catch (error) {
     const { line, column } = error as { line: number; column: number };
-    return `line ${line} column ${column}`;
+    return say('line {line} column {column}', { line: String(line), column: String(column) });
   }
 }
 

@@ -7,6 +7,7 @@ import {
 import { plainWords, type ColumnUnit, type FieldEntry } from '../shelf-csv/fields.ts';
 import { readHeading } from '../shelf-csv/mapping.ts';
 import { vocabulary, type Vocabulary } from '../shelf-csv/vocabulary.ts';
+import { text, type Text } from '../texts/say.ts';
 
 /** What a column of a table of foods can hold; `totalCarbohydrateG` is with fibre, `energyOfKj` is energy from a column in kJ, in kcal. */
 export type FoodField =
@@ -14,7 +15,7 @@ export type FoodField =
 
 export type FoodColumn = {
   readonly field: FoodField;
-  readonly label: string;
+  readonly label: Text;
   readonly kind: Extract<FieldEntry['kind'], 'text' | 'number' | 'allergens' | 'diets'> | 'cooking class';
   /** Heading in a written file; without one, the column is read only. */
   readonly heading?: string;
@@ -30,7 +31,7 @@ const G: readonly ColumnUnit[] = ['g'];
 export const FOOD_COLUMNS: readonly FoodColumn[] = [
   {
     field: 'name',
-    label: 'Name',
+    label: text('Name'),
     kind: 'text',
     heading: 'name',
     names: [
@@ -47,7 +48,7 @@ export const FOOD_COLUMNS: readonly FoodColumn[] = [
   },
   {
     field: 'waterG',
-    label: 'Water',
+    label: text('Water'),
     kind: 'number',
     heading: 'water g',
     names: ['water', 'moisture', 'wasser', 'wassergehalt', 'eau'],
@@ -55,7 +56,7 @@ export const FOOD_COLUMNS: readonly FoodColumn[] = [
   },
   {
     field: 'proteinG',
-    label: 'Protein',
+    label: text('Protein'),
     kind: 'number',
     heading: 'protein g',
     names: ['protein', 'proteins', 'eiweiss', 'proteine', 'proteines'],
@@ -63,7 +64,7 @@ export const FOOD_COLUMNS: readonly FoodColumn[] = [
   },
   {
     field: 'fatG',
-    label: 'Fat',
+    label: text('Fat'),
     kind: 'number',
     heading: 'fat g',
     names: [
@@ -81,7 +82,7 @@ export const FOOD_COLUMNS: readonly FoodColumn[] = [
   },
   {
     field: 'carbohydrateG',
-    label: 'Carbohydrate',
+    label: text('Carbohydrate'),
     kind: 'number',
     heading: 'carbohydrate g',
     names: [
@@ -98,7 +99,7 @@ export const FOOD_COLUMNS: readonly FoodColumn[] = [
   },
   {
     field: 'totalCarbohydrateG',
-    label: 'Total carbohydrate',
+    label: text('Total carbohydrate'),
     kind: 'number',
     names: [
       'total carbohydrate',
@@ -111,7 +112,7 @@ export const FOOD_COLUMNS: readonly FoodColumn[] = [
   },
   {
     field: 'fibreG',
-    label: 'Fibre',
+    label: text('Fibre'),
     kind: 'number',
     heading: 'fibre g',
     names: [
@@ -130,7 +131,7 @@ export const FOOD_COLUMNS: readonly FoodColumn[] = [
   },
   {
     field: 'alcoholG',
-    label: 'Alcohol',
+    label: text('Alcohol'),
     kind: 'number',
     heading: 'alcohol g',
     names: ['alcohol', 'alcohol ethyl', 'ethanol', 'alkohol', 'alcool'],
@@ -138,7 +139,7 @@ export const FOOD_COLUMNS: readonly FoodColumn[] = [
   },
   {
     field: 'energyKcal',
-    label: 'Energy',
+    label: text('Energy'),
     kind: 'number',
     heading: 'energy kcal',
     names: ['energy', 'calories', 'energie', 'brennwert', 'kalorien', 'valeur energetique'],
@@ -147,35 +148,35 @@ export const FOOD_COLUMNS: readonly FoodColumn[] = [
   { field: 'energyOfKj', label: 'Energy', kind: 'number', names: [], units: ['kcal', 'kJ'] },
   {
     field: 'allergens',
-    label: 'Allergens',
+    label: text('Allergens'),
     kind: 'allergens',
     heading: 'allergens',
     names: ['allergens', 'allergen', 'contains', 'allergene', 'allergenes'],
   },
   {
     field: 'diets',
-    label: 'Diets',
+    label: text('Diets'),
     kind: 'diets',
     heading: 'diets',
     names: ['diets', 'diet', 'suitable for', 'ernahrung', 'regimes'],
   },
   {
     field: 'cookingClass',
-    label: 'Cook as',
+    label: text('Cook as'),
     kind: 'cooking class',
     heading: 'cook as',
     names: ['cook as', 'cooking class'],
   },
   {
     field: 'gPerMl',
-    label: 'g per ml',
+    label: text('g per ml'),
     kind: 'number',
     heading: 'g per ml',
     names: ['g per ml', 'g ml', 'density', 'dichte', 'densite', 'g pro ml', 'g par ml'],
   },
   {
     field: 'gPerPiece',
-    label: 'g per piece',
+    label: text('g per piece'),
     kind: 'number',
     heading: 'g per piece',
     names: [
@@ -190,7 +191,7 @@ export const FOOD_COLUMNS: readonly FoodColumn[] = [
   },
   {
     field: 'source',
-    label: 'Source',
+    label: text('Source'),
     kind: 'text',
     heading: 'source',
     names: ['source', 'reference', 'quelle'],
@@ -202,7 +203,7 @@ export const WRITTEN_COLUMNS = FOOD_COLUMNS.filter(
   (column): column is FoodColumn & { heading: string } => column.heading !== undefined,
 );
 
-export const COOKING_WORDS: Vocabulary<CookingClass> = vocabulary('cooking class', COOKING_CLASSES, [
+export const COOKING_WORDS: Vocabulary<CookingClass> = vocabulary(text('cooking class'), COOKING_CLASSES, [
   ['mince, minced, ground meat, ground beef, hackfleisch, viande hachee', 'minced meat'],
   ['meat, whole cut, fleisch, viande', 'whole meat'],
   ['chicken, turkey, geflugel, volaille', 'poultry'],

@@ -16,6 +16,7 @@ import {
   type FoodColumn,
   type FoodField,
 } from './food-columns.ts';
+import { language, say, sayNumber } from '../texts/say.ts';
 
 /** `row` counts as a spreadsheet does: the first row of the file is 1. */
 export type RowRemark = { readonly row: number; readonly reason: string };
@@ -71,7 +72,12 @@ export async function readFoodsCsv(bytes: Uint8Array, decimalMark?: DecimalMark)
       const food = draft.problems.length === 0 ? foodOf(draft) : undefined;
       const earlier = food && rowOfName.get(food.name);
       if (earlier !== undefined)
-        draft.problems.push(`row ${earlier} already has the name "${food!.name}"; give each food its own`);
+        draft.problems.push(
+          say('row {row} already has the name "{name}"; give each food its own', {
+            row: String(earlier),
+            name: food!.name,
+          }),
+        );
       if (!food || draft.problems.length > 0) {
         refused.push({ row, reason: draft.problems.join('; ') });
         continue;
@@ -103,11 +109,19 @@ function refuseWithoutColumns(columns: readonly Column[], header: readonly strin
   if (!has('carbohydrateG') && !has('totalCarbohydrateG')) missing.push(labelOf('carbohydrateG'));
   if (missing.length > 0)
     throw new UnreadableFile(
-      `This table has no column for ${missing.join(', ').toLowerCase()}. Its columns are: ${header.join(', ')}. Name them ${WRITTEN_COLUMNS.map(({ heading }) => heading).join(', ')}; figures are for 100 g.`,
+      say(
+        'This table has no column for {missing}. Its columns are: {columns}. Name them {headings}; figures are for 100 g.',
+        {
+          missing: language() === 'en' ? missing.join(', ').toLowerCase() : missing.join(', '),
+          columns: header.join(', '),
+          headings: WRITTEN_COLUMNS.map(({ heading }) => heading).join(', '),
+        },
+      ),
     );
 }
 
-const labelOf = (field: FoodField): string => FOOD_COLUMNS.find((column) => column.field === field)!.label;
+const labelOf = (field: FoodField): string =>
+  say(FOOD_COLUMNS.find((column) => column.field === field)!.label);
 
 /** In a column of grams in 100 g no figure is grouped, so a mark there is a decimal mark, even in 1,234. */
 function markOf(
@@ -140,7 +154,10 @@ function readRow(
   if (fault) draft.problems.push(fault);
   if (cells.slice(width).some((cell) => cell.trim() !== ''))
     draft.problems.push(
-      `the row has ${cells.length} cells, the header ${width}; a text that holds the delimiter needs quotation marks around it`,
+      say(
+        'the row has {cells} cells, the header {width}; a text that holds the delimiter needs quotation marks around it',
+        { cells: String(cells.length), width: String(width) },
+      ),
     );
   if (draft.problems.length > 0) return draft;
   for (const column of columns) {
@@ -148,7 +165,7 @@ function readRow(
     if (text === '') continue;
     const reading: Reading<unknown> =
       damaged && text.includes('\uFFFD')
-        ? { reason: 'holds a character that could not be read; save the file again as UTF-8' }
+        ? { reason: say('holds a character that could not be read; save the file again as UTF-8') }
         : readFoodCell(column, text, decimalMark);
     if ('reason' in reading) draft.problems.push(`${column.header}: ${reading.reason}`);
     else {
@@ -169,7 +186,7 @@ function readFoodCell(column: Column, text: string, decimalMark: DecimalMark): R
   }
   if (kind === 'number') {
     if (saysNothing(text)) return { value: undefined };
-    if (TRACES.test(text)) return { value: 0, doubt: `"${text}" was taken as 0` };
+    if (TRACES.test(text)) return { value: 0, doubt: say('"{text}" was taken as 0', { text }) };
   }
   return readCell({ kind, ...(units && { units }) }, text, {
     unit,
@@ -202,7 +219,7 @@ function foodOf({ values, problems, warnings }: Draft): Food | undefined {
     const label = labelOf(field);
     if (field === 'waterG' && waterG === undefined) problems.push(withoutWater(composition));
     else if (field in values || field in composition) problems.push(`${label}: ${message}`);
-    else problems.push(`${label}: is empty`);
+    else problems.push(`${label}: ${say('is empty')}`);
   }
   return parsed.success && problems.length === 0 ? parsed.data : undefined;
 }
@@ -215,11 +232,16 @@ function availableCarbohydrate(values: Values, problems: string[], warnings: str
   const { carbohydrateG, totalCarbohydrateG: total, fibreG } = values;
   if (carbohydrateG !== undefined || typeof total !== 'number') return carbohydrateG;
   if (typeof fibreG !== 'number') {
-    warnings.push('total carbohydrate was taken as free of fibre, since no fibre is stated');
+    warnings.push(say('total carbohydrate was taken as free of fibre, since no fibre is stated'));
     return total;
   }
   if (fibreG > total)
-    problems.push(`total carbohydrate of ${total} g cannot hold ${fibreG} g of fibre; check both`);
+    problems.push(
+      say('total carbohydrate of {total} g cannot hold {fibre} g of fibre; check both', {
+        total: String(total),
+        fibre: String(fibreG),
+      }),
+    );
   return Number((total - fibreG).toPrecision(12));
 }
 
@@ -228,7 +250,10 @@ function oneEnergy({ energyKcal, energyOfKj }: Values, warnings: string[]): unkn
   const apart = Math.abs(energyKcal - energyOfKj);
   if (apart > KCAL_ROUNDING && apart > KCAL_BESIDE_KJ * Math.max(energyKcal, energyOfKj))
     warnings.push(
-      `its energy in kJ is ${energyOfKj.toFixed(0)} kcal, but it states ${energyKcal} kcal; the kcal were taken`,
+      say('its energy in kJ is {ofKj} kcal, but it states {stated} kcal; the kcal were taken', {
+        ofKj: energyOfKj.toFixed(0),
+        stated: String(energyKcal),
+      }),
     );
   return energyKcal;
 }
@@ -238,5 +263,8 @@ function withoutWater(composition: Readonly<Record<string, unknown>>): string {
     (sum, part) => sum + (Number(composition[part] ?? 0) || 0),
     0,
   );
-  return `Water: is missing, and without it nobody can say what the food weighs when dry; enter it. 100 g less the other parts would be ${(100 - partsG).toFixed(1)} g, with the ash (salts) in it`;
+  return say(
+    'Water: is missing, and without it nobody can say what the food weighs when dry; enter it. 100 g less the other parts would be {rest} g, with the ash (salts) in it',
+    { rest: sayNumber(100 - partsG, { minimumFractionDigits: 1, maximumFractionDigits: 1 }) },
+  );
 }

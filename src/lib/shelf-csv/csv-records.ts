@@ -6,6 +6,7 @@ import {
   type ByteSource,
   type TextForm,
 } from './text-encoding.ts';
+import { say } from '../texts/say.ts';
 
 export const DELIMITERS = [',', ';', '\t'] as const;
 export type Delimiter = (typeof DELIMITERS)[number];
@@ -56,7 +57,9 @@ export async function openCsv(source: ByteSource): Promise<CsvFile> {
   header ??= first;
   if (!header)
     throw new UnreadableFile(
-      'The file holds nothing but blank rows. Choose a CSV file with a header row and at least one row below it.',
+      say(
+        'The file holds nothing but blank rows. Choose a CSV file with a header row and at least one row below it.',
+      ),
     );
   const headerRow = header.row;
 
@@ -137,7 +140,10 @@ async function* readRecords(
     const records = take(false);
     if (pending.length > MAX_RECORD_CHARACTERS)
       throw new UnreadableFile(
-        `Row ${row + 1} does not end within ${MAX_RECORD_CHARACTERS.toLocaleString('en')} characters. A quotation mark in it is probably never closed; close or remove it.`,
+        say(
+          'Row {row} does not end within {most, number} characters. A quotation mark in it is probably never closed; close or remove it.',
+          { row: String(row + 1), most: MAX_RECORD_CHARACTERS },
+        ),
       );
     if (records.length > 0) yield records;
   }
@@ -147,6 +153,10 @@ async function* readRecords(
 
 function faultText(code: string): string {
   return code === 'MissingQuotes'
-    ? 'a quotation mark is opened and never closed, so the rows that follow were taken for part of this cell; close or remove it'
-    : 'a quotation mark inside a quoted text is not doubled, so the cells cannot be told apart; write "" for each " in the text';
+    ? say(
+        'a quotation mark is opened and never closed, so the rows that follow were taken for part of this cell; close or remove it',
+      )
+    : say(
+        'a quotation mark inside a quoted text is not doubled, so the cells cannot be told apart; write "" for each " in the text',
+      );
 }

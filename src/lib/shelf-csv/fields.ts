@@ -9,6 +9,7 @@ import {
   type MassUnit,
   type VolumeUnit,
 } from '../planning/units/convert.ts';
+import { text, type Text } from '../texts/say.ts';
 
 /** What a column can hold: a field of a pouch lot, or the currency of the cost. */
 export type ShelfField = keyof PouchLot | 'currency';
@@ -18,7 +19,7 @@ type Kind = 'text' | 'number' | 'date' | 'meals' | 'water kind' | 'allergens' | 
 
 export type FieldEntry = {
   readonly field: ShelfField;
-  readonly label: string;
+  readonly label: Text;
   readonly kind: Kind;
   /** Heading in an exported file. */
   readonly heading: string;
@@ -44,7 +45,7 @@ const WATER: readonly ColumnUnit[] = [...VOLUME, 'g', 'kg'];
 export const SHELF_FIELDS: readonly FieldEntry[] = [
   {
     field: 'code',
-    label: 'Code',
+    label: text('Code'),
     kind: 'text',
     heading: 'code',
     alsoCalled: [
@@ -68,7 +69,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   },
   {
     field: 'recipe',
-    label: 'Recipe',
+    label: text('Recipe'),
     kind: 'text',
     heading: 'recipe',
     required: true,
@@ -92,7 +93,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   },
   {
     field: 'mealKinds',
-    label: 'Meals',
+    label: text('Meals'),
     kind: 'meals',
     heading: 'meals',
     required: true,
@@ -113,7 +114,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   },
   {
     field: 'sealedOn',
-    label: 'Sealed',
+    label: text('Sealed'),
     kind: 'date',
     heading: 'sealed',
     required: true,
@@ -146,7 +147,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   },
   {
     field: 'bestBefore',
-    label: 'Best before',
+    label: text('Best before'),
     kind: 'date',
     heading: 'best before',
     required: true,
@@ -175,7 +176,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   },
   {
     field: 'pouches',
-    label: 'Pouches',
+    label: text('Pouches'),
     kind: 'number',
     heading: 'pouches',
     required: true,
@@ -205,7 +206,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   },
   {
     field: 'servingsPerPouch',
-    label: 'Servings per pouch',
+    label: text('Servings per pouch'),
     kind: 'number',
     heading: 'servings per pouch',
     required: true,
@@ -226,7 +227,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   },
   {
     field: 'dryWeightG',
-    label: 'Dry weight',
+    label: text('Dry weight'),
     kind: 'number',
     heading: 'dry weight g',
     units: MASS,
@@ -250,7 +251,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   },
   {
     field: 'energyKcal',
-    label: 'Energy',
+    label: text('Energy'),
     kind: 'number',
     heading: 'energy kcal',
     units: ENERGY,
@@ -270,7 +271,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   },
   {
     field: 'proteinG',
-    label: 'Protein',
+    label: text('Protein'),
     kind: 'number',
     heading: 'protein g',
     units: MASS,
@@ -279,7 +280,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   },
   {
     field: 'fatG',
-    label: 'Fat',
+    label: text('Fat'),
     kind: 'number',
     heading: 'fat g',
     units: MASS,
@@ -288,7 +289,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   },
   {
     field: 'carbohydrateG',
-    label: 'Carbohydrate',
+    label: text('Carbohydrate'),
     kind: 'number',
     heading: 'carbohydrate g',
     units: MASS,
@@ -305,7 +306,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   },
   {
     field: 'waterMl',
-    label: 'Water',
+    label: text('Water'),
     kind: 'number',
     heading: 'water ml',
     units: WATER,
@@ -329,7 +330,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   },
   {
     field: 'waterKind',
-    label: 'Water kind',
+    label: text('Water kind'),
     kind: 'water kind',
     heading: 'water kind',
     required: true,
@@ -348,7 +349,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   },
   {
     field: 'steepMin',
-    label: 'Steep time',
+    label: text('Steep time'),
     kind: 'number',
     heading: 'steep min',
     units: DURATION,
@@ -380,7 +381,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   },
   {
     field: 'stirAfterMin',
-    label: 'Stir after',
+    label: text('Stir after'),
     kind: 'number',
     heading: 'stir after min',
     units: DURATION,
@@ -397,7 +398,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   },
   {
     field: 'tareG',
-    label: 'Packaging',
+    label: text('Packaging'),
     kind: 'number',
     heading: 'packaging g',
     units: MASS,
@@ -423,7 +424,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   },
   {
     field: 'volumeMl',
-    label: 'Volume',
+    label: text('Volume'),
     kind: 'number',
     heading: 'volume ml',
     units: VOLUME,
@@ -431,7 +432,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   },
   {
     field: 'allergens',
-    label: 'Allergens',
+    label: text('Allergens'),
     kind: 'allergens',
     heading: 'allergens',
     alsoCalled: [
@@ -448,7 +449,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   },
   {
     field: 'diets',
-    label: 'Diets',
+    label: text('Diets'),
     kind: 'diets',
     heading: 'diets',
     alsoCalled: [
@@ -466,7 +467,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   },
   {
     field: 'costMinor',
-    label: 'Cost',
+    label: text('Cost'),
     kind: 'cost',
     heading: 'cost',
     perServing: true,
@@ -474,14 +475,14 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   },
   {
     field: 'currency',
-    label: 'Currency',
+    label: text('Currency'),
     kind: 'currency',
     heading: 'currency',
     alsoCalled: ['wahrung', 'devise', 'monnaie'],
   },
   {
     field: 'note',
-    label: 'Note',
+    label: text('Note'),
     kind: 'text',
     heading: 'note',
     alsoCalled: [

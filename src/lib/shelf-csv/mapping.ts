@@ -17,6 +17,7 @@ import { readCell, readDate, readNumber, type DateOrder, type DecimalMark } from
 import { restore } from './spreadsheet-safe.ts';
 import { unitCalled } from './unit-words.ts';
 import { withoutReason } from './write-shelf-csv.ts';
+import { language, say, type Text } from '../texts/say.ts';
 
 const FieldName = z.enum(SHELF_FIELDS.map(({ field }) => field));
 const Unit = z.enum([...new Set(SHELF_FIELDS.flatMap(({ units }) => units ?? []))]);
@@ -101,7 +102,11 @@ export function mappingProblems(mapping: Mapping): Problem[] {
     if (earlier !== undefined)
       problems.push({
         field: `columns[${index}].field`,
-        message: `"${header}" and "${earlier}" cannot both be ${fieldEntry(field).label.toLowerCase()}; choose one of them`,
+        message: say('"{header}" and "{earlier}" cannot both be {field}; choose one of them', {
+          header,
+          earlier,
+          field: inSentence(fieldEntry(field).label),
+        }),
       });
     else columnOf.set(field, header);
   });
@@ -111,7 +116,9 @@ export function mappingProblems(mapping: Mapping): Problem[] {
       if (entry.sameForAll === undefined)
         problems.push({
           field: `constants.${entry.field}`,
-          message: `${entry.label} cannot be the same for all rows; give it a column`,
+          message: say('{field} cannot be the same for all rows; give it a column', {
+            field: say(entry.label),
+          }),
         });
       const read = readCell(entry, constant, { ...mapping, unit: undefined, currency: 'XXX' });
       if ('reason' in read) problems.push({ field: `constants.${entry.field}`, message: read.reason });
@@ -120,11 +127,16 @@ export function mappingProblems(mapping: Mapping): Problem[] {
         entry.sameForAll === undefined
           ? {
               field: entry.field,
-              message: `no column holds the ${entry.label.toLowerCase()}; choose the one that does`,
+              message: say('no column holds the {field}; choose the one that does', {
+                field: inSentence(entry.label),
+              }),
             }
           : {
               field: `constants.${entry.field}`,
-              message: `no column holds ${entry.label.toLowerCase()}; choose the one that does, or give one value for all rows`,
+              message: say(
+                'no column holds {field}; choose the one that does, or give one value for all rows',
+                { field: inSentence(entry.label) },
+              ),
             },
       );
     }
@@ -261,4 +273,9 @@ function guessDateOrder(cells: readonly string[]): DateOrder {
   const [dayFirst, monthFirst] = [misfits('day-first'), misfits('month-first')];
   if (dayFirst === monthFirst) return 'iso';
   return dayFirst < monthFirst ? 'day-first' : 'month-first';
+}
+
+/** A label in the middle of a sentence: small in English, as it is where nouns are written large. */
+function inSentence(label: Text): string {
+  return language() === 'en' ? label.toLowerCase() : say(label);
 }

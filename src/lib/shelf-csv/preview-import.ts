@@ -3,6 +3,7 @@ import type { CsvFile } from './csv-records.ts';
 import { fieldEntry, LOT_FIELDS } from './fields.ts';
 import type { Mapping } from './mapping.ts';
 import { RowReader, type ReadRow, type RowProblem } from './read-row.ts';
+import { say } from '../texts/say.ts';
 
 /** A lot at home, with the pouches of it that are promised to trips. */
 export type LotAtHome = PouchLot & { readonly setAside: number };
@@ -46,13 +47,16 @@ function judge(read: ReadRow, mapping: Mapping, shelf: ReadonlyMap<string, LotAt
   if (!before) return { row, cells, warnings, fate: 'new', lot };
   if (lot.pouches < before.setAside) {
     const column = mapping.columns.find(({ field }) => field === 'pouches')?.header ?? '';
-    const reason = `${before.setAside} pouches of this lot are set aside for trips; release some there first, or correct the count`;
+    const reason = say(
+      '{count} pouches of this lot are set aside for trips; release some there first, or correct the count',
+      { count: String(before.setAside) },
+    );
     return {
       row,
       cells,
       warnings,
       fate: 'refused',
-      problems: [{ column, field: fieldEntry('pouches').label, value: String(lot.pouches), reason }],
+      problems: [{ column, field: say(fieldEntry('pouches').label), value: String(lot.pouches), reason }],
     };
   }
   const changed = LOT_FIELDS.filter((field) => !same(lot[field], before[field]));

@@ -12,6 +12,7 @@ import {
   WATER_WORDS,
   type Vocabulary,
 } from './vocabulary.ts';
+import { say } from '../texts/say.ts';
 
 /** `either`: the file does not show which; what can be read in two ways is refused by name. */
 export type DecimalMark = '.' | ',' | 'either';
@@ -82,11 +83,13 @@ function readQuantity(
   if (!units)
     return after === '' || COUNTED.test(plainWords(after))
       ? { value }
-      : { reason: `"${text}" is not a number alone; remove "${after}"` };
+      : { reason: say('"{text}" is not a number alone; remove "{after}"', { text, after }) };
   const cellUnit = after === '' ? undefined : unitCalled(plainWords(after), units);
   if (after !== '' && !cellUnit)
     return {
-      reason: `"${after}" ${isUnit(plainWords(after)) ? 'does not measure this' : 'is not a known unit'}; use ${units.join(', ')}`,
+      reason: isUnit(plainWords(after))
+        ? say('"{after}" does not measure this; use {units}', { after, units: units.join(', ') })
+        : say('"{after}" is not a known unit; use {units}', { after, units: units.join(', ') }),
     };
   const unit = cellUnit ?? columnUnit ?? units[0]!;
   // Twelve digits hold what was written and drop the binary dust of the conversion.
@@ -105,14 +108,14 @@ export function readNumber(text: string, mark: DecimalMark): NumberAndRest {
   const fraction = FRACTION_AND_REST.exec(plain);
   if (fraction) {
     const [, whole = '0', above, below, rest] = fraction;
-    if (Number(below) === 0) return { reason: `"${text}" divides by zero` };
+    if (Number(below) === 0) return { reason: say('"{text}" divides by zero', { text }) };
     return { value: Number(whole) + Number(above) / Number(below), rest: rest! };
   }
   if (PLAIN_NUMBER.test(plain) && /[eE]/.test(plain)) return { value: Number(plain), rest: '' };
   const number = NUMBER_AND_REST.exec(plain);
-  if (!number) return { reason: `"${text}" is not a number` };
+  if (!number) return { reason: say('"{text}" is not a number', { text }) };
   const [, sign, digits, rest] = number as unknown as [string, string, string, string];
-  if (/^\s*[-–+\d]/.test(rest)) return { reason: `"${text}" is not one single number` };
+  if (/^\s*[-–+\d]/.test(rest)) return { reason: say('"{text}" is not one single number', { text }) };
   const value = valueOf(digits, mark);
   if (typeof value === 'string') return { reason: value };
   return { value: sign === '-' ? -value : value, rest };
@@ -133,16 +136,22 @@ function valueOf(written: string, mark: DecimalMark): number | string {
     return Number(digits.replaceAll(grouping, '').replace(decimal, '.'));
   };
   if (mark !== 'either') {
-    const name = mark === '.' ? 'point' : 'comma';
     return (
       as(mark) ??
-      `"${written}" is not a number with a decimal ${name}; check the decimal mark chosen for this file`
+      say(
+        '"{text}" is not a number with a decimal {mark, select, point {point} other {comma}}; check the decimal mark chosen for this file',
+        { text: written, mark: mark === '.' ? 'point' : 'comma' },
+      )
     );
   }
   const [point, comma] = [as('.'), as(',')];
   if (point !== undefined && comma !== undefined && point !== comma)
-    return `"${written}" can be read as ${point} or ${comma}; choose the decimal mark of this file`;
-  return point ?? comma ?? `"${written}" is not a number`;
+    return say('"{text}" can be read as {point} or {comma}; choose the decimal mark of this file', {
+      text: written,
+      point: String(point),
+      comma: String(comma),
+    });
+  return point ?? comma ?? say('"{text}" is not a number', { text: written });
 }
 
 // dates
@@ -178,7 +187,11 @@ export function readDate(text: string, order: DateOrder): Reading<string> {
     if (first > 12 || first === second) return existing(text, year, second, first);
     if (second > 12) return existing(text, year, first, second);
     return {
-      reason: `"${text}" can be ${isoDate(year, second, first)} or ${isoDate(year, first, second)}; choose the order of day and month of this file`,
+      reason: say('"{text}" can be {one} or {other}; choose the order of day and month of this file', {
+        text,
+        one: isoDate(year, second, first),
+        other: isoDate(year, first, second),
+      }),
     };
   }
 
@@ -197,11 +210,14 @@ export function readDate(text: string, order: DateOrder): Reading<string> {
   }
   if (/^\d{5}$/.test(date))
     return {
-      reason: `"${text}" is the number of a day inside a spreadsheet; format the column as a date, such as 2026-07-04, and save again`,
+      reason: say(
+        '"{text}" is the number of a day inside a spreadsheet; format the column as a date, such as 2026-07-04, and save again',
+        { text },
+      ),
     };
   if (/^\d{1,2}[-/.]\d{4}$|^\d{4}-\d{1,2}$/.test(date))
-    return { reason: `"${text}" has no day; write a date such as 2026-07-04` };
-  return { reason: `"${text}" is not a date; write one such as 2026-07-04` };
+    return { reason: say('"{text}" has no day; write a date such as 2026-07-04', { text }) };
+  return { reason: say('"{text}" is not a date; write one such as 2026-07-04', { text }) };
 }
 
 const isoDate = (year: number, month: number, day: number): string =>
@@ -216,8 +232,11 @@ function existing(text: string, year: number, month: number, day: number): Readi
   return {
     reason:
       month > 12
-        ? `"${text}" has no month ${month}; check the order of day and month chosen for this file`
-        : `"${text}" is no day of the calendar`,
+        ? say('"{text}" has no month {month}; check the order of day and month chosen for this file', {
+            text,
+            month: String(month),
+          })
+        : say('"{text}" is no day of the calendar', { text }),
   };
 }
 
@@ -252,7 +271,9 @@ function readAllergens(text: string): Reading<string[] | undefined> {
   let traces = false;
   for (const part of parts(text)) {
     if (/(?:^no |^without |[- ]free$|^ohne |frei$|^sans )/i.test(part))
-      return { reason: `"${part}" says what is not in it; list what it holds, or write "none"` };
+      return {
+        reason: say('"{text}" says what is not in it; list what it holds, or write "none"', { text: part }),
+      };
     const bare = part.replace(
       /^(?:may contain|traces of|contains|kann spuren von|spuren von|enthält|contient)\s+/i,
       '',
@@ -262,12 +283,15 @@ function readAllergens(text: string): Reading<string[] | undefined> {
     if (!meant)
       return {
         reason: saysNone(bare)
-          ? `"${text}" lists allergens and says "${bare}"; write one or the other`
+          ? say('"{text}" lists allergens and says "{bare}"; write one or the other', { text, bare })
           : ALLERGEN_WORDS.unknown(bare),
       };
     meant.forEach((code) => found.add(code));
   }
-  return { value: [...found], ...(traces && { doubt: 'traces count as contained, to be on the safe side' }) };
+  return {
+    value: [...found],
+    ...(traces && { doubt: say('traces count as contained, to be on the safe side') }),
+  };
 }
 
 /** A diet that is not known is left out with a warning: the pouch is then offered to fewer people, not to more. */
@@ -280,7 +304,10 @@ function readDiets(text: string): Reading<string[]> {
     if (meant) meant.forEach((code) => found.add(code));
     else left.push(DIET_WORDS.unknown(part));
   }
-  return { value: [...found], ...(left.length > 0 && { doubt: `left out: ${left.join('; ')}` }) };
+  return {
+    value: [...found],
+    ...(left.length > 0 && { doubt: say('left out: {what}', { what: left.join('; ') }) }),
+  };
 }
 
 // money
@@ -290,7 +317,10 @@ export function readCurrency(text: string, currency: string): Reading<string> {
   return signsOf(currency).has(text.trim().toUpperCase())
     ? { value: currency }
     : {
-        reason: `"${text}" is not ${currency}, in which this shelf counts; convert the cost, or change the currency in the settings`,
+        reason: say(
+          '"{text}" is not {currency}, in which this shelf counts; convert the cost, or change the currency in the settings',
+          { text, currency },
+        ),
       };
 }
 
@@ -308,10 +338,13 @@ function readCost(text: string, mark: DecimalMark, currency: string): Reading<nu
   }
   const read = readNumber(amount, mark);
   if ('reason' in read) return read;
-  if (read.rest.trim() !== '') return { reason: `"${text}" is not an amount of money` };
+  if (read.rest.trim() !== '') return { reason: say('"{text}" is not an amount of money', { text }) };
   const minor = moneyToMinor(read.value, currency);
   const exact = Math.abs(moneyToMinor(read.value * 1000, currency) - minor * 1000) < 1;
   return exact
     ? { value: minor }
-    : { value: minor, doubt: `"${text}" is rounded to the smallest coin of ${currency}` };
+    : {
+        value: minor,
+        doubt: say('"{text}" is rounded to the smallest coin of {currency}', { text, currency }),
+      };
 }

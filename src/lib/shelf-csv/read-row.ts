@@ -7,6 +7,7 @@ import { fieldEntry, LOT_FIELDS, type FieldEntry, type ShelfField } from './fiel
 import type { Mapping } from './mapping.ts';
 import { readCell, readCurrency, type CellRules, type Reading } from './read-cell.ts';
 import { restore } from './spreadsheet-safe.ts';
+import { say } from '../texts/say.ts';
 
 /** What is wrong or odd about one cell. `column`: its heading in the file, '' where there is none. */
 export type RowProblem = {
@@ -113,7 +114,10 @@ export class RowReader {
       problems.push({
         ...whole,
         value: extra,
-        reason: `the row has ${cells.length} cells, the header ${width}; a text that holds the delimiter needs quotation marks around it`,
+        reason: say(
+          'the row has {cells} cells, the header {width}; a text that holds the delimiter needs quotation marks around it',
+          { cells: String(cells.length), width: String(width) },
+        ),
       });
   }
 
@@ -125,13 +129,17 @@ export class RowReader {
         const constant = this.#context.mapping.constants[field]?.trim();
         if (!constant) continue;
         draft.warnings.push(
-          this.#about(field, '', `is empty; "${constant}" was taken, as chosen for this file`),
+          this.#about(
+            field,
+            '',
+            say('is empty; "{constant}" was taken, as chosen for this file', { constant }),
+          ),
         );
         text = constant;
       }
       const reading: Reading<unknown> =
         this.#context.damaged && text.includes('\uFFFD')
-          ? { reason: 'holds a character that could not be read; save the file again as UTF-8' }
+          ? { reason: say('holds a character that could not be read; save the file again as UTF-8') }
           : readOften(column, text);
       this.#take(draft, field, text, reading);
     }
@@ -153,7 +161,9 @@ export class RowReader {
     if (made === undefined) return;
     values.code = made;
     if (this.#columnOf.has('code'))
-      warnings.push(this.#about('code', '', `is empty; "${made}" was made of recipe and sealing date`));
+      warnings.push(
+        this.#about('code', '', say('is empty; "{made}" was made of recipe and sealing date', { made })),
+      );
   }
 
   /** As it is on the shelf; for a new lot, the value that was given for all rows. */
@@ -191,8 +201,8 @@ export class RowReader {
       for (const { field: path, message } of problemsOf(parsed.error)) {
         const field = /^\w+/.exec(path)![0] as keyof PouchLot;
         // A cell that could not be read has its reason already.
-        if (problems.some((problem) => problem.field === fieldEntry(field).label)) continue;
-        const missing = this.#columnOf.has(field) ? 'is empty' : 'has no column in this file';
+        if (problems.some((problem) => problem.field === say(fieldEntry(field).label))) continue;
+        const missing = this.#columnOf.has(field) ? say('is empty') : say('has no column in this file');
         problems.push(
           this.#about(field, this.#textOf(draft, field), values[field] === undefined ? missing : message),
         );
@@ -208,8 +218,13 @@ export class RowReader {
     const earlier = this.#rowOfCode.get(lot.code);
     if (earlier !== undefined) {
       const reason = this.#columnOf.has('code')
-        ? `the code is already used in row ${earlier}; give each lot its own code, or add up their pouches`
-        : `row ${earlier} already holds this recipe sealed on this day; add up their pouches, or add a column with codes`;
+        ? say('the code is already used in row {row}; give each lot its own code, or add up their pouches', {
+            row: String(earlier),
+          })
+        : say(
+            'row {row} already holds this recipe sealed on this day; add up their pouches, or add a column with codes',
+            { row: String(earlier) },
+          );
       problems.push(this.#about('code', lot.code, reason));
     }
     return lot;
@@ -234,7 +249,12 @@ export class RowReader {
   }
 
   #about(field: ShelfField, value: string, reason: string): RowProblem {
-    return { column: this.#columnOf.get(field)?.header ?? '', field: fieldEntry(field).label, value, reason };
+    return {
+      column: this.#columnOf.get(field)?.header ?? '',
+      field: say(fieldEntry(field).label),
+      value,
+      reason,
+    };
   }
 }
 

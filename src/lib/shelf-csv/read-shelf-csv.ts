@@ -3,6 +3,7 @@ import { openCsv } from './csv-records.ts';
 import { guessMapping, mappingProblems, sameForAllRows, type Mapping } from './mapping.ts';
 import { RowReader, type ReadRow, type RowProblem } from './read-row.ts';
 import { UnreadableFile, type ByteSource } from './text-encoding.ts';
+import { say } from '../texts/say.ts';
 
 export type ShelfCsv = {
   readonly lots: PouchLot[];
@@ -30,7 +31,10 @@ export async function readShelfCsv(
   const problems = mappingProblems(used);
   if (problems.length > 0)
     throw new UnreadableFile(
-      `The columns of this file do not make a shelf: ${problems.map(({ message }) => message).join('; ')}. Its columns are: ${file.header.join(', ')}.`,
+      say('The columns of this file do not make a shelf: {problems}. Its columns are: {columns}.', {
+        problems: problems.map(({ message }) => message).join('; '),
+        columns: file.header.join(', '),
+      }),
     );
 
   const reader = new RowReader({ mapping: used, currency, damaged: file.form.damaged, shelf: new Map() });

@@ -1,3 +1,5 @@
+import { say, text, type Text } from '../texts/say.ts';
+
 /** Opens the same bytes from their beginning at each call. */
 export type ByteSource = () => AsyncIterable<Uint8Array>;
 
@@ -17,20 +19,20 @@ const HEAD_BYTES = 64 * 1024;
 const OTHER_FILES: readonly {
   readonly starts: readonly number[];
   readonly at?: number;
-  readonly is: string;
+  readonly is: Text;
 }[] = [
-  { starts: [0xff, 0xd8, 0xff], is: 'a photo (JPEG)' },
-  { starts: [0x89, 0x50, 0x4e, 0x47], is: 'a picture (PNG)' },
-  { starts: [0x47, 0x49, 0x46, 0x38], is: 'a picture (GIF)' },
-  { starts: [0x52, 0x49, 0x46, 0x46], is: 'a picture or a sound (RIFF)' },
-  { starts: [0x66, 0x74, 0x79, 0x70], at: 4, is: 'a photo or a film (HEIC or MP4)' },
-  { starts: [0x25, 0x50, 0x44, 0x46], is: 'a PDF document' },
-  { starts: [0x50, 0x4b, 0x03, 0x04], is: 'a spreadsheet workbook or a zip archive' },
-  { starts: [0xd0, 0xcf, 0x11, 0xe0], is: 'a spreadsheet workbook or a document' },
-  { starts: [0x1f, 0x8b], is: 'a compressed file (gzip)' },
+  { starts: [0xff, 0xd8, 0xff], is: text('a photo (JPEG)') },
+  { starts: [0x89, 0x50, 0x4e, 0x47], is: text('a picture (PNG)') },
+  { starts: [0x47, 0x49, 0x46, 0x38], is: text('a picture (GIF)') },
+  { starts: [0x52, 0x49, 0x46, 0x46], is: text('a picture or a sound (RIFF)') },
+  { starts: [0x66, 0x74, 0x79, 0x70], at: 4, is: text('a photo or a film (HEIC or MP4)') },
+  { starts: [0x25, 0x50, 0x44, 0x46], is: text('a PDF document') },
+  { starts: [0x50, 0x4b, 0x03, 0x04], is: text('a spreadsheet workbook or a zip archive') },
+  { starts: [0xd0, 0xcf, 0x11, 0xe0], is: text('a spreadsheet workbook or a document') },
+  { starts: [0x1f, 0x8b], is: text('a compressed file (gzip)') },
 ];
 
-const SAVE_AS_CSV = 'Save the table as CSV in your spreadsheet program and choose that file.';
+const SAVE_AS_CSV = text('Save the table as CSV in your spreadsheet program and choose that file.');
 
 /**
  * Reads through the whole source once and says how to decode it, so that a byte far down cannot be misread silently.
@@ -41,12 +43,15 @@ export async function recogniseText(source: ByteSource): Promise<TextForm> {
   const head = await firstBytes(source, HEAD_BYTES);
   if (head.length === 0)
     throw new UnreadableFile(
-      'The file is empty. Choose a CSV file with a header row and at least one row below it.',
+      say('The file is empty. Choose a CSV file with a header row and at least one row below it.'),
     );
   const other = OTHER_FILES.find(({ starts, at = 0 }) =>
     starts.every((byte, index) => head[at + index] === byte),
   );
-  if (other) throw new UnreadableFile(`This is ${other.is}, not a CSV file. ${SAVE_AS_CSV}`);
+  if (other)
+    throw new UnreadableFile(
+      `${say('This is {what}, not a CSV file.', { what: say(other.is) })} ${say(SAVE_AS_CSV)}`,
+    );
 
   const wide = utf16(head);
   if (wide) return { encoding: wide, damaged: !(await decodesCleanly(source, wide)) };
@@ -129,6 +134,6 @@ function refuseBinary(text: string): void {
   const controls = text.match(/[\0-\x08\x0e-\x1f\x7f]/g)?.length ?? 0;
   if (text.includes('\0') || controls > text.length / 100)
     throw new UnreadableFile(
-      `This file holds characters that no text has, so it is not a CSV file. ${SAVE_AS_CSV}`,
+      `${say('This file holds characters that no text has, so it is not a CSV file.')} ${say(SAVE_AS_CSV)}`,
     );
 }

@@ -3,10 +3,11 @@ import { DIET_LIST, type Diet } from '../planning/model/diets.ts';
 import { MEAL_KINDS, WATER_KINDS, type MealKind, type WaterKind } from '../planning/model/words.ts';
 import { closest } from './closest.ts';
 import { plainWords } from './fields.ts';
+import { say, sayList, text, type Text } from '../texts/say.ts';
 
 /** The words a controlled list is known by, in English, German and French; a word may stand for several entries. */
 export type Vocabulary<T extends string> = {
-  readonly what: string;
+  readonly what: Text;
   readonly codes: readonly T[];
   /** @returns the entries a text names; `undefined` where it names none. */
   meaning(text: string): readonly T[] | undefined;
@@ -16,7 +17,7 @@ export type Vocabulary<T extends string> = {
 
 /** @param words each a text with comma-separated names, and the codes that they stand for */
 export function vocabulary<T extends string>(
-  what: string,
+  what: Text,
   codes: readonly T[],
   words: readonly (readonly [string, ...T[]])[],
 ): Vocabulary<T> {
@@ -27,16 +28,21 @@ export function vocabulary<T extends string>(
   return {
     what,
     codes,
-    meaning: (text) => meanings.get(plainWords(text)),
-    unknown(text) {
-      const like = closest(plainWords(text), meanings.keys());
-      const suggestion = like ? `; did you mean ${meanings.get(like)!.join(' and ')}?` : '.';
-      return `"${text}" is not a known ${what}${suggestion} Known: ${codes.join(', ')}`;
+    meaning: (given) => meanings.get(plainWords(given)),
+    unknown(given) {
+      const like = closest(plainWords(given), meanings.keys());
+      const said = { text: given, what: say(what), codes: codes.join(', ') };
+      return like
+        ? say('"{text}" is not a known {what}; did you mean {like}? Known: {codes}', {
+            ...said,
+            like: sayList(meanings.get(like)!),
+          })
+        : say('"{text}" is not a known {what}. Known: {codes}', said);
     },
   };
 }
 
-export const MEAL_WORDS: Vocabulary<MealKind> = vocabulary('meal', MEAL_KINDS, [
+export const MEAL_WORDS: Vocabulary<MealKind> = vocabulary(text('meal'), MEAL_KINDS, [
   ['breakfasts, frühstück, petit déjeuner', 'breakfast'],
   ['lunches, mittag, mittagessen, déjeuner', 'lunch'],
   ['snacks, trail snack, zwischenmahlzeit, imbiss, collation, goûter, en-cas', 'snack'],
@@ -44,7 +50,7 @@ export const MEAL_WORDS: Vocabulary<MealKind> = vocabulary('meal', MEAL_KINDS, [
   ['drinks, beverage, getränk, boisson', 'drink'],
 ]);
 
-export const WATER_WORDS: Vocabulary<WaterKind> = vocabulary('kind of water', WATER_KINDS, [
+export const WATER_WORDS: Vocabulary<WaterKind> = vocabulary(text('kind of water'), WATER_KINDS, [
   ['boil, boiled, kochend, kochend heiß, bouillante, bouillant', 'boiling'],
   ['warm, heiß, chaude, chaud', 'hot'],
   ['cool, kalt, froide, froid', 'cold'],
@@ -52,7 +58,7 @@ export const WATER_WORDS: Vocabulary<WaterKind> = vocabulary('kind of water', WA
 ]);
 
 export const ALLERGEN_WORDS: Vocabulary<Allergen> = vocabulary(
-  'allergen',
+  text('allergen'),
   ALLERGEN_LIST.map(({ code }) => code),
   [
     ...ALLERGEN_LIST.map(({ code, label }) => [label, code] as const),

@@ -1,12 +1,13 @@
 import { fail, redirect } from '@sveltejs/kit';
 import { UserError } from '$lib/server/errors.ts';
+import { say } from '$lib/texts/say.ts';
 import type { Actions, PageServerLoad } from './$types';
-import { MAX_UPLOAD_BYTES, takeUpload, TOO_LARGE } from './uploads.ts';
+import { MAX_UPLOAD_BYTES, takeUpload, tooLarge } from './uploads.ts';
 
 /** What a form adds around the file in it. */
 const FORM_BYTES = 1_000_000;
 
-export const load: PageServerLoad = () => ({ maxBytes: MAX_UPLOAD_BYTES, tooLarge: TOO_LARGE });
+export const load: PageServerLoad = () => ({ maxBytes: MAX_UPLOAD_BYTES, tooLarge: tooLarge() });
 
 const refuse = (status: number, message: string, text = '') => fail(status, { message, text });
 
@@ -15,10 +16,10 @@ export const actions: Actions = {
   file: async ({ request, locals: { app } }) => {
     // Looked at before the body is read, so that a huge file is never held in memory.
     if (Number(request.headers.get('content-length')) > MAX_UPLOAD_BYTES + FORM_BYTES)
-      return refuse(413, TOO_LARGE);
+      return refuse(413, tooLarge());
     const file = (await request.formData()).get('file');
     if (!(file instanceof File) || file.name === '')
-      return refuse(422, 'No file was chosen. Choose a CSV file first.');
+      return refuse(422, say('No file was chosen. Choose a CSV file first.'));
     let address: string;
     try {
       address = await takeUpload(app, file.name, file.stream());
@@ -32,7 +33,7 @@ export const actions: Actions = {
   paste: async ({ request, locals: { app } }) => {
     const text = (await request.formData()).get('text');
     if (typeof text !== 'string' || text.trim() === '')
-      return refuse(422, 'Nothing was pasted. Paste a table with its header row first.');
+      return refuse(422, say('Nothing was pasted. Paste a table with its header row first.'));
     let address: string;
     try {
       address = await takeUpload(app, 'pasted table', new Blob([text]).stream());

@@ -1,4 +1,4 @@
-import { counted, shownCount } from '$lib/plural.ts';
+import { say } from '$lib/texts/say.ts';
 import type { PouchLot } from '$lib/planning/model/pouch-lot.ts';
 import { headerSignature } from '$lib/shelf-csv/mapping.ts';
 import {
@@ -56,7 +56,9 @@ export const importUpload = (app: App, id: string, seen: unknown): Promise<'done
       if (seen !== seenCounts(counts))
         throw new UserError(
           'StaleVersion',
-          'Nothing was imported yet: the shelf has changed since this page was opened. Look at the rows again, then import.',
+          say(
+            'Nothing was imported yet: the shelf has changed since this page was opened. Look at the rows again, then import.',
+          ),
         );
       await app.imports.rememberMapping(headerSignature(file.header), mapping);
       const progress = (rows: number) => (piece.told = { phase: 'write', rows, of: lots.length });
@@ -103,11 +105,17 @@ async function unlessStopped<T>(
 export function shownProgress(told: ImportProgress): { readonly words: string; readonly done: number } {
   return told.phase === 'read'
     ? {
-        words: `Reading: ${counted(told.rows, 'row')} so far, ${Math.floor(told.share * 100)} % of the file.`,
+        words: say('Reading: {rows, plural, one {# row} other {# rows}} so far, {percent} % of the file.', {
+          rows: told.rows,
+          percent: Math.floor(told.share * 100),
+        }),
         done: told.share,
       }
     : {
-        words: `Writing: ${shownCount(told.rows)} of ${counted(told.of, 'pouch lot')}.`,
+        words: say('Writing: {rows, number} of {of, plural, one {# pouch lot} other {# pouch lots}}.', {
+          rows: told.rows,
+          of: told.of,
+        }),
         done: told.rows / told.of,
       };
 }

@@ -12,11 +12,16 @@ import type { ImportContext } from '$lib/shelf-csv/preview-import.ts';
 import { UnreadableFile } from '$lib/shelf-csv/text-encoding.ts';
 import type { App } from '$lib/server/app.ts';
 import { UserError } from '$lib/server/errors.ts';
+import { say } from '$lib/texts/say.ts';
 import { uploadIsGone, type Upload } from '$lib/server/import-repository.ts';
 
 /** The largest file that is taken. */
 export const MAX_UPLOAD_BYTES = 64_000_000;
-export const TOO_LARGE = `The file is larger than ${MAX_UPLOAD_BYTES / 1_000_000} MB, the most that is taken at once. Is it the right file? A longer list can be imported in parts.`;
+export const tooLarge = (): string =>
+  say(
+    'The file is larger than {most} MB, the most that is taken at once. Is it the right file? A longer list can be imported in parts.',
+    { most: MAX_UPLOAD_BYTES / 1_000_000 },
+  );
 /** Uploads that nobody imported are kept for so long. */
 const KEPT_DAYS = 7;
 

@@ -1,7 +1,9 @@
 import type { ShownIn } from '$lib/forms/lot-form.ts';
 import type { PouchLot } from '$lib/planning/model/pouch-lot.ts';
 import { fieldValue, show, unitOf, type Quantity } from '$lib/planning/units/show.ts';
-import { counted } from '$lib/plural.ts';
+import { allergenLabel } from '$lib/planning/model/allergens.ts';
+import { MEAL_WORDS, WATER_WORDS } from '$lib/planning/model/words.ts';
+import { say, sayList } from '$lib/texts/say.ts';
 import { fieldEntry, type ColumnUnit } from '$lib/shelf-csv/fields.ts';
 import type { Mapping } from '$lib/shelf-csv/mapping.ts';
 import type { Fate, JudgedRow } from '$lib/shelf-csv/preview-import.ts';
@@ -38,7 +40,7 @@ export function previewRow(judged: JudgedRow, mapping: Mapping, shown: ShownIn):
     judged.fate === 'changed'
       ? judged.changed.map(
           (field) =>
-            `${fieldEntry(field).label}: ${shownField(judged.before, field, shown)} → ${shownField(lot, field, shown)}`,
+            `${say(fieldEntry(field).label)}: ${shownField(judged.before, field, shown)} → ${shownField(lot, field, shown)}`,
         )
       : [summary(lot, shown)];
   return { row, fate, code: lot.code, recipe: lot.recipe, lines, warnings };
@@ -46,18 +48,33 @@ export function previewRow(judged: JudgedRow, mapping: Mapping, shown: ShownIn):
 
 function summary(lot: PouchLot, { unitSystem }: ShownIn): string {
   const water =
-    lot.waterKind === 'none' ? 'no water' : `${show(lot.waterMl, 'pour', unitSystem)} ${lot.waterKind} water`;
+    lot.waterKind === 'none'
+      ? say('no water')
+      : say('{amount} {kind} water', {
+          amount: show(lot.waterMl, 'pour', unitSystem),
+          kind: say(WATER_WORDS[lot.waterKind]),
+        });
   const allergens =
     lot.allergens === undefined
-      ? 'allergens not stated'
+      ? say('allergens not stated')
       : lot.allergens.length === 0
-        ? 'stated to hold no allergens'
-        : `holds ${lot.allergens.join(', ')}`;
+        ? say('stated to hold no allergens')
+        : say('holds {allergens}', { allergens: lot.allergens.map(allergenLabel).join(', ') });
   return [
-    `${counted(lot.pouches, 'pouch', 'pouches')} of ${counted(lot.servingsPerPouch, 'serving')}`,
-    lot.mealKinds.join(' or '),
-    `each ${show(lot.dryWeightG, 'food', unitSystem)}, ${show(lot.energyKcal, 'energy', unitSystem)}, ${water}`,
-    `best before ${lot.bestBefore}`,
+    say(
+      '{pouches, plural, one {# pouch} other {# pouches}} of {servings, plural, one {# serving} other {# servings}}',
+      { pouches: lot.pouches, servings: lot.servingsPerPouch },
+    ),
+    sayList(
+      lot.mealKinds.map((meal) => say(MEAL_WORDS[meal])),
+      'disjunction',
+    ),
+    say('each {weight}, {energy}, {water}', {
+      weight: show(lot.dryWeightG, 'food', unitSystem),
+      energy: show(lot.energyKcal, 'energy', unitSystem),
+      water,
+    }),
+    say('best before {date}', { date: lot.bestBefore }),
     allergens,
   ].join('; ');
 }
@@ -72,6 +89,6 @@ function shownField(lot: PouchLot, field: keyof PouchLot, { unitSystem, currency
   if (typeof value === 'number' && quantity)
     return `${fieldValue(value, quantity, unitSystem)} ${unitOf(quantity, unitSystem)}`;
   const text = cellOf(lot, field, currency);
-  if (text === '') return field === 'note' || field === 'diets' ? 'nothing' : 'not stated';
+  if (text === '') return field === 'note' || field === 'diets' ? say('nothing') : say('not stated');
   return unit ? `${text} ${unit}` : text;
 }
