@@ -10,6 +10,7 @@ import { EFFORTS } from '$lib/planning/optimiser/search-menu';
 import { planTrip } from '$lib/planning/plan-trip';
 import { UserError } from '$lib/server/errors';
 import { toHttpError } from '$lib/server/to-http-error';
+import { say } from '$lib/texts/say';
 import type { RequestHandler } from './$types';
 
 /** A stock of 10,000 lots with notes takes some 8 MB. */
@@ -33,7 +34,9 @@ const refusal = (problems: readonly Problem[]) =>
 export const POST: RequestHandler = async ({ request, locals }) => {
   const parsed = parseJson(await readText(request));
   if ('fault' in parsed)
-    return refusal([{ field: fieldPath([]), message: `is no valid JSON: ${parsed.fault}` }]);
+    return refusal([
+      { field: fieldPath([]), message: say('is no valid JSON: {fault}', { fault: parsed.fault }) },
+    ]);
   const checked = PlanRequest.safeParse(parsed.value, { reportInput: true });
   if (!checked.success) return refusal(problemsOf(checked.error));
 
@@ -57,7 +60,7 @@ export const POST: RequestHandler = async ({ request, locals }) => {
     console.error(`${new Date().toISOString()} the search for a menu could not be run:`, caught);
     return error(
       503,
-      'The search for a menu could not be run on this machine. Send "search": "none" instead.',
+      say('The search for a menu could not be run on this machine. Send "search": "none" instead.'),
     );
   });
   return json(plan);
@@ -67,7 +70,9 @@ async function readText(request: Request): Promise<string> {
   const tooLarge = () =>
     error(
       413,
-      `The request is larger than ${LARGEST_BODY_BYTES / 1e6} MB. Send fewer lots, or shorter notes.`,
+      say('The request is larger than {size, number} MB. Send fewer lots, or shorter notes.', {
+        size: LARGEST_BODY_BYTES / 1e6,
+      }),
     );
   if (Number(request.headers.get('content-length') ?? 0) > LARGEST_BODY_BYTES) tooLarge();
   const decoder = new TextDecoder();

@@ -4,6 +4,7 @@ import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { LARGEST_TRIP_FILE_BYTES, openTripFile } from '$lib/server/open-trip-file.ts';
 import { createPlannedTrip } from '$lib/server/plan-meals.ts';
+import { say } from '$lib/texts/say.ts';
 import { readNewTrip } from '$lib/trip-forms/new-trip.ts';
 import type { Actions, PageServerLoad } from './$types';
 
@@ -33,7 +34,7 @@ export const actions: Actions = {
     const file = form.get('file');
     const refuse = (status: number) => fail<Refused>(status, { of: 'open', ...read.refused() });
     if (!(file instanceof File) || file.name === '') {
-      read.problems.push({ field: 'file', message: 'choose the file of a trip first' });
+      read.problems.push({ field: 'file', message: say('choose the file of a trip first') });
       return refuse(422);
     }
     try {
@@ -57,7 +58,9 @@ function inFile(problems: RefusedForm['problems']): RefusedForm['problems'] {
   return [
     ...problems
       .slice(0, PROBLEMS_NAMED)
-      .map(({ field, message }) => `${field === '(input)' ? 'it' : field} ${message}`),
-    ...(more > 0 ? [`and ${more} more`] : []),
+      .map(({ field, message }) =>
+        field === '(input)' ? say('it {problem}', { problem: message }) : `${field} ${message}`,
+      ),
+    ...(more > 0 ? [say('and {more} more', { more })] : []),
   ].map((message) => ({ field: 'file', message }));
 }

@@ -11,10 +11,12 @@ import {
 import { keepMenu, listedMeal, lockMeal, type MealPlace } from '$lib/planning/menu/edit-menu.ts';
 import { mealOptions } from '$lib/planning/menu/meal-options.ts';
 import { FormReader } from '$lib/forms/read-form.ts';
+import { MEAL_WORDS } from '$lib/planning/model/words.ts';
 import { UserError } from '$lib/server/errors.ts';
 import { planStoredMeals } from '$lib/server/plan-meals.ts';
 import { changeMenu, planStoredTrip } from '$lib/server/plan-stored-trip.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
+import { say } from '$lib/texts/say.ts';
 import { narrowed, readPlace } from '$lib/trip-forms/meal-place.ts';
 import { lotsLacking } from '$lib/trip-views/menu.ts';
 import { hasLeft } from '$lib/trip-views/stage.ts';
@@ -48,14 +50,20 @@ export const actions: Actions = {
     change(event, (table, at, code, read) => {
       const [day, meal] = (read.text('toPlace') ?? '').split('-');
       const to = readPlace(day, meal, table.plan);
-      return to ? moveByHand(table, at, code, to) : { refused: 'Choose the meal that it is to be moved to.' };
+      return to
+        ? moveByHand(table, at, code, to)
+        : { refused: say('Choose the meal that it is to be moved to.') };
     }),
   lock: (event) =>
     change(event, ({ trip }, at, _code, read) => {
       const locked = read.text('locked') === 'yes';
       return {
         trip: lockMeal(trip, at, locked),
-        said: `Day ${at.day}, ${at.meal}: ${locked ? 'locked' : 'unlocked'}.`,
+        said: say('Day {day}, {meal}: {locked, select, yes {locked} other {unlocked}}.', {
+          day: at.day,
+          meal: say(MEAL_WORDS[at.meal]),
+          locked: locked ? 'yes' : 'no',
+        }),
       };
     }),
   planAgain: async ({ locals: { app }, params }) => {
@@ -63,8 +71,10 @@ export const actions: Actions = {
       const { searchFailed } = await planStoredMeals(app, params.id);
       return {
         said: searchFailed
-          ? 'Planned again, first expired, first out: the search for the best menu could not be run. Locked meals are as they were.'
-          : 'Planned again. Locked meals are as they were.',
+          ? say(
+              'Planned again, first expired, first out: the search for the best menu could not be run. Locked meals are as they were.',
+            )
+          : say('Planned again. Locked meals are as they were.'),
       };
     } catch (caught) {
       return refuse(caught);
@@ -82,7 +92,10 @@ async function change(
     await changeMenu(app, params.id, (trip, { plan, stock }) => {
       const at = readPlace(read.text('day'), read.text('meal'), plan);
       if (!at)
-        throw new UserError('Refused', 'The trip does not have this meal any more. Look at the menu again.');
+        throw new UserError(
+          'Refused',
+          say('The trip does not have this meal any more. Look at the menu again.'),
+        );
       const outcome = byHand({ trip, plan, stock }, at, read.text('code') ?? '', read);
       if ('refused' in outcome) throw new UserError('Refused', outcome.refused);
       said = outcome.said;

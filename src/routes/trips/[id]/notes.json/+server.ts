@@ -3,6 +3,7 @@ import { parseJson } from '$lib/parse-json.ts';
 import { fieldPath, problemsOf, type Problem } from '$lib/planning/model/problems.ts';
 import { TrailNotesRequest } from '$lib/planning/model/trail-note.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
+import { say } from '$lib/texts/say.ts';
 import type { RequestHandler } from './$types';
 
 /** 500 notes with their longest texts in four-byte characters take some 1.5 MB. */
@@ -24,12 +25,22 @@ export const POST: RequestHandler = async ({ request, url, locals, params }) => 
   // SvelteKit looks at the origin of forms only; a browser states it with every POST, other programs need not.
   const origin = request.headers.get('origin');
   if (origin !== null && origin !== url.origin)
-    error(403, 'Notes are taken only from pages of this program. Open the trip here and enter them there.');
+    error(
+      403,
+      say('Notes are taken only from pages of this program. Open the trip here and enter them there.'),
+    );
   if (Number(request.headers.get('content-length') ?? 0) > LARGEST_BODY_BYTES)
-    error(413, `The notes are larger than ${LARGEST_BODY_BYTES / 1e6} MB. Send fewer at once.`);
+    error(
+      413,
+      say('The notes are larger than {size, number} MB. Send fewer at once.', {
+        size: LARGEST_BODY_BYTES / 1e6,
+      }),
+    );
   const parsed = parseJson(await request.text());
   if ('fault' in parsed)
-    return refusal([{ field: fieldPath([]), message: `is no valid JSON: ${parsed.fault}` }]);
+    return refusal([
+      { field: fieldPath([]), message: say('is no valid JSON: {fault}', { fault: parsed.fault }) },
+    ]);
   const checked = TrailNotesRequest.safeParse(parsed.value, { reportInput: true });
   if (!checked.success) return refusal(problemsOf(checked.error));
   return json({

@@ -8,6 +8,7 @@ import { TRIP_DEFAULTS } from '$lib/planning/model/trip-defaults.ts';
 import { createPlannedTrip, planMeals, type PlannedMeals } from '$lib/server/plan-meals.ts';
 import { planStoredTrip } from '$lib/server/plan-stored-trip.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
+import { say } from '$lib/texts/say.ts';
 import { dropped, type Dropped } from '$lib/trip-forms/dropped.ts';
 import {
   readTrip,
@@ -51,7 +52,10 @@ export const actions: Actions = {
       fail<Answer>(status, { ...read.refused(), of: 'save', ...more });
 
     if (read.text('unitSystem') !== settings.unitSystem) {
-      const message = `the units were changed to ${settings.unitSystem === 'us' ? 'US' : 'metric'} ones while this page was open; look at every figure, then save again`;
+      const message = say(
+        'the units were changed to {system, select, us {US} other {metric}} ones while this page was open; look at every figure, then save again',
+        { system: settings.unitSystem },
+      );
       read.add([{ field: '', message }]);
       return refuse(409);
     }
@@ -114,7 +118,7 @@ export const actions: Actions = {
 
   duplicate: async ({ locals: { app }, params, cookies }) => {
     const { stored } = await planStoredTrip(app, params.id).catch(toHttpError);
-    const name = `${stored.trip.name.slice(0, 110)} (copy)`;
+    const name = say('{name} (copy)', { name: stored.trip.name.slice(0, 110) });
     const copy = await createPlannedTrip(app, { ...stored.trip, name });
     sayDone(cookies, 'trip-copied', copy.searchFailed && 'search-failed');
     redirect(303, `/trips/${copy.stored.id}/party`);

@@ -5,6 +5,7 @@ import { RouteError } from '$lib/planning/route/route-error.ts';
 import { routeFromGpx, type LineChoice, type RouteFromGpx } from '$lib/planning/route/route-from-gpx.ts';
 import { planStoredTrip } from '$lib/server/plan-stored-trip.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
+import { say } from '$lib/texts/say.ts';
 import {
   readWaypoints,
   waypointCount,
@@ -57,7 +58,10 @@ export const actions: Actions = {
         problems: [{ field: 'file', message }],
         of: 'import',
       });
-    const tooLarge = `the file is larger than ${MAX_GPX_BYTES / 1_000_000} MB, the most that is taken. Is it the right file? Thin out the track, or cut it in parts`;
+    const tooLarge = say(
+      'the file is larger than {size, number} MB, the most that is taken. Is it the right file? Thin out the track, or cut it in parts',
+      { size: MAX_GPX_BYTES / 1_000_000 },
+    );
     // Looked at before the body is read, so that a huge file is never held in memory.
     if (Number(request.headers.get('content-length')) > MAX_GPX_BYTES + FORM_BYTES)
       return refuse(413, tooLarge);
@@ -65,7 +69,7 @@ export const actions: Actions = {
     const file = form.get('file');
     const read = new FormReader(form, 'metric');
     if (!(file instanceof File) || file.name === '')
-      return refuse(422, 'no file was chosen. Choose a GPX file first', read);
+      return refuse(422, say('no file was chosen. Choose a GPX file first'), read);
     if (file.size > MAX_GPX_BYTES) return refuse(413, tooLarge, read);
 
     let found: RouteFromGpx;
@@ -73,7 +77,7 @@ export const actions: Actions = {
       found = routeFromGpx(await file.text(), { pick: read.number('pick') });
     } catch (caught) {
       if (!(caught instanceof RouteError)) throw caught;
-      return refuse(422, `"${file.name}": ${caught.message}`, read);
+      return refuse(422, say('"{file}": {problem}', { file: file.name, problem: caught.message }), read);
     }
 
     const { stored } = await planStoredTrip(app, params.id).catch(toHttpError);
@@ -87,7 +91,10 @@ export const actions: Actions = {
       entered: { pick: [String(found.picked)] },
       problems: [],
       of: 'import',
-      said: `"${found.route.name}" is the route of this trip now.${saidOfDays(openedDays)}`,
+      said: [
+        say('"{route}" is the route of this trip now.', { route: found.route.name }),
+        ...saidOfDays(openedDays),
+      ].join(' '),
       choices: found.choices,
       picked: found.picked,
       left: found.left,
@@ -99,19 +106,23 @@ export const actions: Actions = {
     const read = new FormReader(await request.formData(), settings.unitSystem);
     const refuse = (status: number, more: Partial<Answer> = {}) =>
       fail<Answer>(status, { ...read.refused(), of: 'waypoints', ...more });
-    const say = (message: string) => read.add([{ field: '', message }]);
+    const tell = (message: string) => read.add([{ field: '', message }]);
 
     if (!stored.trip.route) {
-      say('the route was removed meanwhile, so there is nothing to save the waypoints to; import it again');
+      tell(
+        say('the route was removed meanwhile, so there is nothing to save the waypoints to; import it again'),
+      );
       return refuse(409);
     }
     if (read.text('unitSystem') !== settings.unitSystem) {
-      say('the units were changed while this page was open; look at every distance, then save again');
+      tell(say('the units were changed while this page was open; look at every distance, then save again'));
       return refuse(409);
     }
     if (read.number('version') !== stored.version) {
-      say(
-        'this trip was changed elsewhere since you opened it. What you typed is still here; saving now puts it in the place of the waypoints stored meanwhile',
+      tell(
+        say(
+          'this trip was changed elsewhere since you opened it. What you typed is still here; saving now puts it in the place of the waypoints stored meanwhile',
+        ),
       );
       return refuse(409, { newerVersion: stored.version });
     }
@@ -126,7 +137,7 @@ export const actions: Actions = {
       entered: waypointFields(trip, settings.unitSystem),
       problems: [],
       of: 'waypoints',
-      said: 'The waypoints are saved. Water, loads and needs follow; the menu is as it was.',
+      said: say('The waypoints are saved. Water, loads and needs follow; the menu is as it was.'),
     } satisfies Answer;
   },
 
@@ -160,13 +171,17 @@ export const actions: Actions = {
       entered: {},
       problems: [],
       of: 'remove',
-      said: `The route is removed.${saidOfDays(openedDays)}`,
+      said: [say('The route is removed.'), ...saidOfDays(openedDays)].join(' '),
     } satisfies Answer;
   },
 };
 
-function saidOfDays(openedDays: readonly number[]): string {
-  if (openedDays.length === 0) return '';
-  const [ends, are] = openedDays.length === 1 ? ['end of day', 'is'] : ['ends of days', 'are'];
-  return ` The ${ends} ${openedDays.join(', ')} ${are} open now: the chosen place is not on the way any more, or not in that order.`;
+function saidOfDays(openedDays: readonly number[]): string[] {
+  if (openedDays.length === 0) return [];
+  return [
+    say(
+      '{count, plural, one {The end of day {days} is} other {The ends of days {days} are}} open now: the chosen place is not on the way any more, or not in that order.',
+      { count: openedDays.length, days: openedDays.join(', ') },
+    ),
+  ];
 }
