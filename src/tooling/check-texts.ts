@@ -61,16 +61,16 @@ function patternOf(text: string, language: string): Pattern {
   const names = new Set<string>();
   const collect = (node: unknown): void => {
     if (typeof node !== 'object' || node === null) return;
-    // Type 0 is a literal, 7 the number sign of a plural; all others name an argument.
+    // Type 0 is a literal, 7 the number sign of a plural, 8 a tag; all others name an argument.
     const { type, value } = node as { type?: number; value?: unknown };
-    if (typeof type === 'number' && type !== 0 && type !== 7 && typeof value === 'string') names.add(value);
+    if (typeof type === 'number' && ![0, 7, 8].includes(type) && typeof value === 'string') names.add(value);
     Object.values(node).forEach(collect);
   };
-  collect(new IntlMessageFormat(text, language, undefined, { ignoreTag: true }).getAst());
-  return {
-    names: [...names].sort(),
-    tags: [...text.matchAll(/<\w+>/g)].map(([tag]) => tag).sort(),
-  };
+  const tags = Array.from(text.matchAll(/<(\w+)>/g), ([, tag = '']) => tag).sort();
+  collect(new IntlMessageFormat(text, language, undefined, { ignoreTag: tags.length === 0 }).getAst());
+  const both = tags.find((tag) => names.has(tag));
+  if (both !== undefined) throw new SyntaxError(`${both} is both a tag and a value`);
+  return { names: [...names].sort(), tags };
 }
 
 function wrongAtCall({ source, at, values }: SaidText): string[] {
@@ -94,7 +94,9 @@ function wrongTranslation(source: string, translation: string, language: Languag
     if (from.names.join() !== to.names.join())
       return [`names ${to.names.join(', ') || 'no value'} instead of ${from.names.join(', ') || 'none'}`];
     if (from.tags.join() !== to.tags.join())
-      return [`has the tags ${to.tags.join(' ') || '(none)'} instead of ${from.tags.join(' ') || '(none)'}`];
+      return [
+        `has the tags ${to.tags.join(', ') || '(none)'} instead of ${from.tags.join(', ') || '(none)'}`,
+      ];
     return [];
   } catch (error) {
     return [`is no pattern: ${String(error)}`];

@@ -18,7 +18,7 @@ export type FoundTexts = { readonly said: readonly SaidText[]; readonly loose: r
 
 /** Programs that speak to a terminal, and invented or gathered data, are English. */
 const NOT_TRANSLATED = /\.test\.ts$|\.d\.ts$|^src\/tooling\/|^src\/lib\/foods\/common-foods|test-data\.ts$/;
-const SAYING = ['say', 'sayLater', 'text'];
+const SAYING = ['say', 'sayRich', 'sayLater', 'text'];
 const READ_ALOUD = ['aria-label', 'title', 'placeholder', 'alt', 'label', 'caption'];
 /** The same in every language of the program. */
 const UNTRANSLATABLE =

@@ -1,6 +1,16 @@
 import { afterEach, expect, it } from 'vitest';
 import { z } from 'zod';
-import { say, sayLater, sayList, sayNumber, text, useCatalog, useLanguage, type Language } from './say.ts';
+import {
+  say,
+  sayRich,
+  sayLater,
+  sayList,
+  sayNumber,
+  text,
+  useCatalog,
+  useLanguage,
+  type Language,
+} from './say.ts';
 
 let spoken: Language = 'en';
 useLanguage(() => spoken);
@@ -9,6 +19,7 @@ useCatalog('de', {
   '{count, plural, one {# pouch} other {# pouches}} for {who}':
     '{count, plural, one {# Beutel} other {# Beutel}} für {who}',
   'at least {least}': 'mindestens {least}',
+  'about <em>{who}</em>': 'über <em>{who}</em>',
 });
 afterEach(() => {
   spoken = 'en';
@@ -28,6 +39,36 @@ it('puts in values, and counts as the language does', () => {
   expect(pouches(1234.56)).toBe("1,234.6 pouches for O'Hara {x}");
   spoken = 'de';
   expect(pouches(1234.56)).toBe("1.234,6 Beutel für O'Hara {x}");
+});
+
+it('marks parts by the tags of the text, never by those of a value', () => {
+  const about = (name: string) => sayRich('<strong>{name}</strong> of {name}; <link>more</link>', { name });
+  for (const name of [
+    'Ada',
+    '<strong>x</strong>',
+    '<link>x</link>',
+    "<b>'{x}'",
+    '</strong>',
+    '{name}',
+    "'<link>",
+  ])
+    expect(about(name)).toEqual([
+      { words: name, tag: 'strong' },
+      { words: ` of ${name}; ` },
+      { words: 'more', tag: 'link' },
+    ]);
+  spoken = 'de';
+  expect(sayRich('about <em>{who}</em>', { who: '<em>' })).toEqual([
+    { words: 'über ' },
+    { words: '<em>', tag: 'em' },
+  ]);
+});
+
+it('takes no value for a pattern', () => {
+  for (const who of ['{who}', '{', "'{'", '{n, plural, other {#}}', '#', '<strong>'])
+    expect(say('{count, plural, one {# pouch} other {# pouches}} for {who}', { count: 2, who })).toBe(
+      `2 pouches for ${who}`,
+    );
 });
 
 it('refuses to leave a value out', () => {

@@ -1,4 +1,4 @@
-import { IntlMessageFormat } from 'intl-messageformat';
+import { IntlMessageFormat, type Formatters } from 'intl-messageformat';
 
 /** The languages of the program, each by its own name. English is the language of the sources. */
 export const LANGUAGES = { en: 'English', de: 'Deutsch' } as const;
@@ -55,13 +55,41 @@ export const text = <const Source extends string>(source: Source) => source as S
  * @see https://unicode-org.github.io/icu/userguide/format_parse/messages/
  */
 export function say<const Source extends string>(source: Sayable<Source>, values?: Values): string {
+  const pattern = patternOf(source);
+  return /[{']/.test(pattern) ? String(formatOf(pattern, true).format(values)) : pattern;
+}
+
+/** Words of a said text, and the tag that marks them, if any. */
+export type RichText = readonly { readonly words: string; readonly tag?: string }[];
+
+/**
+ * Says a text with marked parts, for `<Rich>`: `sayRich('See <link>the method</link> of {name}.', { name })`. The text alone marks; a value that looks like a tag, or
+ * like a pattern, is words.
+ *
+ * @throws as `say`; SyntaxError where a tag is not closed
+ */
+export function sayRich<const Source extends string>(source: Sayable<Source>, values?: Values): RichText {
+  const pattern = patternOf(source);
+  const marks = Array.from(pattern.matchAll(TAG), ([, tag = '']) => [
+    tag,
+    (words: readonly unknown[]) => ({ words: words.join(''), tag }),
+  ]);
+  return formatOf(pattern, false)
+    .formatToParts<RichText[number]>({ ...values, ...Object.fromEntries(marks) })
+    .map(({ value }) => (typeof value === 'string' ? { words: value } : value));
+}
+
+const TAG = /<(\w+)>/g;
+
+const patternOf = (source: string): string => catalogs[languageNow()]?.[source] || source;
+
+function formatOf(pattern: string, ignoreTag: boolean): IntlMessageFormat {
   const spoken = languageNow();
-  const pattern = catalogs[spoken]?.[source] || source;
-  if (!/[{']/.test(pattern)) return pattern;
-  const key = `${spoken}\n${pattern}`;
+  const key = `${spoken}${ignoreTag}\n${pattern}`;
   let format = formats.get(key);
-  if (!format) formats.set(key, (format = new IntlMessageFormat(pattern, spoken, undefined, OPTIONS)));
-  return String(format.format(values));
+  if (!format)
+    formats.set(key, (format = new IntlMessageFormat(pattern, spoken, undefined, { ignoreTag, formatters })));
+  return format;
 }
 
 /** A text for zod, said when it is needed: `z.number(sayLater('must be a weight'))`. Values and errors as with `say`. */
@@ -104,12 +132,9 @@ function pluralRulesOf(locale: string, options: Intl.PluralRulesOptions | undefi
   return rules;
 }
 
-const OPTIONS: ConstructorParameters<typeof IntlMessageFormat>[3] = {
-  ignoreTag: true,
-  formatters: {
-    getNumberFormat: (locales, options) =>
-      numberFormat(String(locales), { maximumFractionDigits: 1, ...options }),
-    getDateTimeFormat: (...given) => new Intl.DateTimeFormat(...given),
-    getPluralRules: (locales, options) => pluralRulesOf(String(locales), options),
-  },
+const formatters: Formatters = {
+  getNumberFormat: (locales, options) =>
+    numberFormat(String(locales), { maximumFractionDigits: 1, ...options }),
+  getDateTimeFormat: (...given) => new Intl.DateTimeFormat(...given),
+  getPluralRules: (locales, options) => pluralRulesOf(String(locales), options),
 };
