@@ -4,13 +4,23 @@ import { expect } from 'vitest';
 /** So many presses of a key may lead from one control to another; more, and nobody would go on. */
 const MOST_PRESSES = 250;
 
+/** Where the focus is, as seen in the page. */
+type Stop = {
+  readonly isWanted: boolean;
+  /** Whether what is wanted is still on the page. */
+  readonly isThere: boolean;
+  readonly troubles: readonly string[];
+};
+
 /**
- * What is wrong with how the focus shows, run in the page. WCAG 2.2: it is visible (2.4.7), not hidden behind anything (2.4.11), and the
+ * Looks where the focus is and what is wrong with how it shows; run in the page. WCAG 2.2: it is visible (2.4.7), not hidden behind anything (2.4.11), and the
  * ring stands out from what is around it by 3 : 1 (1.4.11).
  */
-function focusTroubles(): string[] {
+function lookAtFocus(wanted: Element | null): Stop {
   const element = document.activeElement;
-  if (!(element instanceof HTMLElement) || element === document.body) return [];
+  const isThere = wanted?.isConnected ?? false;
+  if (!(element instanceof HTMLElement) || element === document.body)
+    return { isWanted: false, isThere, troubles: [] };
   const troubles: string[] = [];
 
   const { outlineStyle, outlineColor, outlineWidth } = getComputedStyle(element);
@@ -50,7 +60,11 @@ function focusTroubles(): string[] {
       if (element.contains(met) || met?.closest('label')?.contains(element)) continue;
       if (isMiddle || !met?.contains(element)) troubles.push(`is covered by ${met?.outerHTML.slice(0, 80)}`);
     }
-  return troubles.map((trouble) => `${element.outerHTML.slice(0, 120)} ${trouble}`);
+  return {
+    isWanted: element === wanted,
+    isThere,
+    troubles: troubles.map((trouble) => `${element.outerHTML.slice(0, 120)} ${trouble}`),
+  };
 }
 
 /** Somebody at a page who has a keyboard and no pointer. */
@@ -78,11 +92,13 @@ export function atKeyboard(page: Page): Typist {
     control.evaluateAll((elements) => elements.includes(document.activeElement as HTMLElement));
 
   async function to(control: Locator): Promise<void> {
-    await control.first().waitFor();
+    let wanted = await control.elementHandle();
     for (let presses = 0; presses < MOST_PRESSES; presses++) {
-      if (await isAt(control)) return;
+      const { isWanted, isThere, troubles } = await page.evaluate(lookAtFocus, wanted);
+      if (presses > 0) expect(troubles, page.url()).toEqual([]);
+      if (isWanted) return;
+      if (!isThere) wanted = await control.elementHandle();
       await keyboard.press('Tab');
-      expect(await page.evaluate(focusTroubles), page.url()).toEqual([]);
     }
     throw new Error(`${page.url()}: ${MOST_PRESSES} presses of Tab do not lead to ${control}.`);
   }

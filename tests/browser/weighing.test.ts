@@ -35,7 +35,7 @@ test('a menu made worse by hand is weighed, searched for anew, compared, and ano
   await page.getByRole('progressbar').waitFor();
   await saidOn(page, /^Done after \d+ s\. The menu now has [\d,.]+ points instead of/);
   expect(await page.getByRole('progressbar').count()).toBe(0);
-  expect(await pointsOn(page)).toBeLessThan(before);
+  await expect.poll(() => pointsOn(page)).toBeLessThan(before);
   expect(await points.innerText()).toMatch(
     /at most [\d.]+ % of these could still be saved|the best possible/,
   );
