@@ -7,7 +7,7 @@ import { ROOT, run } from './run.ts';
 /** What the build is made from. */
 const SOURCES = [
   'src/**/*.{ts,js,svelte,html,css}',
-  'docs/method.md',
+  'docs/method*.md',
   'static/**/*',
   'demo-data/**/*',
   'package-lock.json',

@@ -41,6 +41,13 @@ export function readMarkdown(markdown: string): readonly Block[] {
   return blocksOf(lexer(markdown), new Set());
 }
 
+/** @returns a translation of a document with the ids of the original's headings, so that links to them hold in every language */
+export const withIdsOf = (original: readonly Block[], translation: readonly Block[]): readonly Block[] =>
+  translation.map((block, place) => {
+    const same = original[place];
+    return block.kind === 'heading' && same?.kind === 'heading' ? { ...block, id: same.id } : block;
+  });
+
 function blocksOf(tokens: readonly Token[], taken: Set<string>): readonly Block[] {
   return (tokens as readonly MarkedToken[]).flatMap((token): Block[] => {
     switch (token.type) {
@@ -103,7 +110,7 @@ function spansOf(tokens: readonly Token[]): readonly Span[] {
 }
 
 function headingOf({ depth, text, tokens }: Tokens.Heading, taken: Set<string>): Block {
-  const title = text.replaceAll(/\(.*?\)/g, '').trim();
+  const title = text.replaceAll(/\([^()]*\)/g, '').trim();
   const words = title.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? ['part'];
   let id = words.join('-');
   for (let count = 2; taken.has(id); count++) id = `${words.join('-')}-${count}`;
