@@ -145,7 +145,7 @@ export const FOOD_COLUMNS: readonly FoodColumn[] = [
     names: ['energy', 'calories', 'energie', 'brennwert', 'kalorien', 'valeur energetique'],
     units: ['kcal', 'kJ'],
   },
-  { field: 'energyOfKj', label: 'Energy', kind: 'number', names: [], units: ['kcal', 'kJ'] },
+  { field: 'energyOfKj', label: text('Energy'), kind: 'number', names: [], units: ['kcal', 'kJ'] },
   {
     field: 'allergens',
     label: text('Allergens'),

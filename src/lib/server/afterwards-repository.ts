@@ -9,6 +9,7 @@ import { planStoredTrip } from './plan-stored-trip.ts';
 import { replaceObservations } from './settings-repository.ts';
 import { parseStored } from './stored-json.ts';
 import type { PouchCount, StoredTrip, TripRepository } from './trip-repository.ts';
+import { say } from '../texts/say.ts';
 
 /** What was said of trips when they were finished, and what each taught. */
 export class AfterwardsRepository {
@@ -27,7 +28,9 @@ export class AfterwardsRepository {
     );
     const { name, afterwards } = row ?? {};
     return afterwards
-      ? parseStored(Afterwards, afterwards, `What was said of the trip "${name}"`)
+      ? parseStored(Afterwards, afterwards, () =>
+          say('What was said of the trip "{name}"', { name: name ?? '' }),
+        )
       : undefined;
   }
 
@@ -88,7 +91,7 @@ export async function finishTrip(
   const waterNotes = new Map(
     said.water.map(({ recipe, finding }) => [
       recipe,
-      { date, finding, note: `on the trip "${stored.trip.name}"`, tripId },
+      { date, finding, note: say('on the trip "{name}"', { name: stored.trip.name }), tripId },
     ]),
   );
   return app.afterwards.finish({ id: tripId, version }, back, said, learned, waterNotes);
@@ -107,7 +110,7 @@ async function replaceWaterNotes(
   for (const row of rows) {
     const note = notes.get(row.name);
     if (!note && !row.body.includes(tripId)) continue;
-    const recipe = parseStored(Recipe, row.body, `The recipe "${row.name}"`);
+    const recipe = parseStored(Recipe, row.body, () => say('The recipe "{name}"', { name: row.name }));
     const others = recipe.waterNotes.filter((other) => other.tripId !== tripId);
     const waterNotes = [...others, ...(note ? [note] : [])].slice(-MOST_WATER_NOTES);
     await trx

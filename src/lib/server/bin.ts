@@ -5,6 +5,7 @@ import { reading, writing, type Database } from './database/open-database.ts';
 import type { Tables } from './database/tables.ts';
 import { UserError } from './errors.ts';
 import { parseStored } from './stored-json.ts';
+import { say } from '../texts/say.ts';
 
 /** So long what was deleted can be put back. */
 export const DAYS_IN_BIN = 30;
@@ -69,13 +70,15 @@ export class Bin {
       if (!thrown)
         throw new UserError(
           'NotFound',
-          'This is not in the bin any more: it was put back already, or has lain there for too long.',
+          say('This is not in the bin any more: it was put back already, or has lain there for too long.'),
         );
       const { kind, recordId, name, body, version } = thrown;
       const changedSince = () =>
         new UserError(
           'StaleVersion',
-          `"${name}" was changed again since, so nothing was put back. Open it and change it by hand.`,
+          say('"{name}" was changed again since, so nothing was put back. Open it and change it by hand.', {
+            name,
+          }),
         );
       const updatedAt = this.#now();
       if (kind === 'trip') {
@@ -84,7 +87,7 @@ export class Bin {
         await trx
           .updateTable('trips')
           .set({
-            ...parseStored(TripBody, body, `The deleted trip "${name}"`),
+            ...parseStored(TripBody, body, () => say('The deleted trip "{name}"', { name })),
             version: version + 1,
             updatedAt,
           })
@@ -101,7 +104,10 @@ export class Bin {
         if (named)
           throw new UserError(
             'Conflict',
-            `There is another ${kind} called "${name}" now. Rename that one first, then put this back.`,
+            say(
+              'There is another {kind, select, recipe {recipe} batch {batch} food {food} other {trip}} called "{name}" now. Rename that one first, then put this back.',
+              { kind, name },
+            ),
           );
         const row = await trx
           .selectFrom('records')

@@ -14,6 +14,7 @@ import { RunningWork } from './running-work.ts';
 import { takeInLots } from './shelf-repository.ts';
 import { storageError } from './storage-error.ts';
 import { parseStored } from './stored-json.ts';
+import { say, sayNumber } from '../texts/say.ts';
 
 export type Upload = { id: string; fileName: string; path: string; bytes: number };
 
@@ -86,7 +87,13 @@ export class ImportRepository {
   async importUpload({ id, fileName }: Upload, lots: readonly PouchLot[], watch: Watch): Promise<void> {
     await writing(this.#db, async (trx) => {
       if (!(await forget(trx, id))) throw uploadIsGone();
-      await takeInLots(trx, this.#clock().toISOString(), lots, `from "${fileName}"`, watch);
+      await takeInLots(
+        trx,
+        this.#clock().toISOString(),
+        lots,
+        say('from "{file}"', { file: fileName }),
+        watch,
+      );
     });
     // What is left of it is cleared away with other old files.
     await rm(this.#path(id), { force: true }).catch(() => {});
@@ -140,7 +147,7 @@ export class ImportRepository {
         .where('headerSignature', '=', headerSignature)
         .executeTakeFirst(),
     );
-    return row && parseStored(z.unknown(), row.mapping, 'A remembered mapping');
+    return row && parseStored(z.unknown(), row.mapping, () => say('A remembered mapping'));
   }
 
   #path(id: string): string {
@@ -157,13 +164,15 @@ async function forget(trx: Transaction<Tables>, id: string): Promise<boolean> {
 export const uploadIsGone = (): UserError =>
   new UserError(
     'NotFound',
-    'This file is no longer here: it was imported or put away. Choose it again under Shelf, Import.',
+    say('This file is no longer here: it was imported or put away. Choose it again under Shelf, Import.'),
   );
 
 function tooLarge(fileName: string, maxBytes: number): UserError {
-  const maxMB = (maxBytes / 1_000_000).toLocaleString('en', { maximumFractionDigits: 3 });
   return new UserError(
     'TooLarge',
-    `"${fileName}" is larger than ${maxMB} MB, the most that is taken at once. Is it the right file? A longer list can be imported in parts.`,
+    say(
+      '"{file}" is larger than {most} MB, the most that is taken at once. Is it the right file? A longer list can be imported in parts.',
+      { file: fileName, most: sayNumber(maxBytes / 1_000_000, { maximumFractionDigits: 3 }) },
+    ),
   );
 }

@@ -9,6 +9,7 @@ import type { Database } from './database/open-database.ts';
 import { UserError } from './errors.ts';
 import { Records, type Stored } from './records.ts';
 import { sealLot } from './shelf-repository.ts';
+import { say } from '../texts/say.ts';
 
 /** What is cooked and dried before it comes to the shelf. */
 export class KitchenRepository {
@@ -20,19 +21,16 @@ export class KitchenRepository {
   constructor(db: Database, now: () => string) {
     this.recipes = new Records(db, now, {
       kind: 'recipe',
-      noun: 'recipe',
       schema: Recipe,
       nameOf: ({ name }) => name,
     });
     this.batches = new Records(db, now, {
       kind: 'batch',
-      noun: 'batch',
       schema: Batch,
       nameOf: ({ code }) => code,
     });
     this.foods = new Records(db, now, {
       kind: 'food',
-      noun: 'food',
       schema: Food,
       nameOf: ({ name }) => name,
     });
@@ -51,13 +49,16 @@ export class KitchenRepository {
     if (value.sealed)
       throw new UserError(
         'Refused',
-        `Batch "${value.code}" was sealed on ${value.sealed.on} already; its lots are on the shelf.`,
+        say('Batch "{code}" was sealed on {date} already; its lots are on the shelf.', {
+          code: value.code,
+          date: value.sealed.on,
+        }),
       );
     if (lots.length === 0)
-      throw new UserError('Refused', `Batch "${value.code}" has no pouches to seal yet.`);
+      throw new UserError('Refused', say('Batch "{code}" has no pouches to seal yet.', { code: value.code }));
     const sealed = { ...value, sealed: { on, lots: lots.map(({ code }) => code) } };
     return this.batches.update(id, sealed, version, async (trx, at) => {
-      for (const lot of lots) await sealLot(trx, at, lot, `batch ${value.code}`, id);
+      for (const lot of lots) await sealLot(trx, at, lot, say('batch {code}', { code: value.code }), id);
     });
   }
 }

@@ -1,6 +1,7 @@
 import { sql, type RawBuilder, type Transaction } from 'kysely';
 import { inParts } from './in-parts.ts';
 import type { Tables } from './database/tables.ts';
+import { text } from '../texts/say.ts';
 
 /*
  * The ledger says where every pouch went. A place holds what came in minus what went out; no count is ever stored.
@@ -41,7 +42,7 @@ export type LedgerEntry = {
 };
 
 /** Note of every entry that came from a note on the trail. */
-export const TRAIL_NOTE = 'noted on the trail';
+export const TRAIL_NOTE = text('noted on the trail');
 
 /** A movement to be written. Only `counted` may be negative: pouches that a count found missing. Zero writes nothing. */
 export type Movement = {

@@ -1,6 +1,7 @@
 import { PouchLot } from '../planning/model/pouch-lot.ts';
 import type { LotFields } from './database/tables.ts';
 import { parseStored } from './stored-json.ts';
+import { say } from '../texts/say.ts';
 
 const { mealKinds: MealKinds, allergens: Allergens, diets: Diets } = PouchLot.shape;
 
@@ -37,7 +38,7 @@ export function lotFields(lot: PouchLot): LotFields {
  * @throws UserError `Unusable` where a list cannot be read
  */
 export function lotOf(row: LotFields, pouches: number): PouchLot {
-  const what = `The lot "${row.code}"`;
+  const what = () => say('The lot "{code}"', { code: row.code });
   return {
     code: row.code,
     recipe: row.recipe,

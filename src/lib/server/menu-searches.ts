@@ -16,6 +16,7 @@ import type { Effort } from '../planning/optimiser/search-menu.ts';
 import { targetChangeKcal } from '../planning/plan-trip.ts';
 import { language, type Language } from '../texts/say.ts';
 import { UserError } from './errors.ts';
+import { say } from '../texts/say.ts';
 import { speaking } from './language-of-request.ts';
 import type { PlanJobs } from './plan-jobs.ts';
 import { PlanQueue, type Work } from './plan-queue.ts';
@@ -171,7 +172,7 @@ export class MenuSearches {
         });
       return this.#finder.weigh(asked.problem, asked.opened, signal).catch((caught: unknown) => {
         if (!signal.aborted) throw caught;
-        throw new UserError('Refused', 'The comparison was stopped; the menu is as it was.');
+        throw new UserError('Refused', say('The comparison was stopped; the menu is as it was.'));
       });
     });
   }

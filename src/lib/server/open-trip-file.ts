@@ -4,6 +4,7 @@ import type { App } from './app.ts';
 import { UserError } from './errors.ts';
 import { createPlannedTrip } from './plan-meals.ts';
 import type { StoredTrip } from './trip-repository.ts';
+import { say, sayNumber } from '../texts/say.ts';
 
 /** A trip with the longest route, party and menu takes some 0.5 MB. */
 export const LARGEST_TRIP_FILE_BYTES = 1_000_000;
@@ -21,7 +22,9 @@ export async function openTripFile(app: App, file: Blob): Promise<JsonFile<Opene
   if (file.size > LARGEST_TRIP_FILE_BYTES)
     throw new UserError(
       'TooLarge',
-      `The file is larger than ${LARGEST_TRIP_FILE_BYTES / 1_000_000} MB, and no trip is. Is it the right file?`,
+      say('The file is larger than {most} MB, and no trip is. Is it the right file?', {
+        most: sayNumber(LARGEST_TRIP_FILE_BYTES / 1_000_000),
+      }),
     );
   const read = readJsonFile(await file.bytes(), Trip);
   if (!('value' in read)) return read;

@@ -4,6 +4,7 @@ import { isOnPostgres } from './database/migrations.ts';
 import { reading, writing, type Database } from './database/open-database.ts';
 import type { Tables } from './database/tables.ts';
 import { UserError } from './errors.ts';
+import { say } from '../texts/say.ts';
 
 /** Jobs that wait or run at the same time, of all processes together; more are turned away. */
 export const MOST_JOBS = 16;
@@ -43,12 +44,18 @@ export class PlanJobs {
       if (other)
         throw new UserError(
           'Refused',
-          `A menu for "${tripName}" is being looked for already, since ${this.#secondsSince(other.askedAt)} s. Wait until it is there, or stop it on the page "How good is this menu?"; then try again.`,
+          say(
+            'A menu for "{trip}" is being looked for already, since {seconds} s. Wait until it is there, or stop it on the page "How good is this menu?"; then try again.',
+            { trip: tripName, seconds: String(this.#secondsSince(other.askedAt)) },
+          ),
         );
       if (jobs.length >= MOST_JOBS)
         throw new UserError(
           'Busy',
-          `${jobs.length} menus are being looked for at the moment, and no more can wait; nothing was changed. Try again in a minute.`,
+          say(
+            '{count} menus are being looked for at the moment, and no more can wait; nothing was changed. Try again in a minute.',
+            { count: String(jobs.length) },
+          ),
         );
       const now = this.#ago(0);
       await trx

@@ -12,6 +12,7 @@ import { UserError } from './errors.ts';
 import type { Choice, Given } from './menu-searches.ts';
 import { packedWords, planStoredTrip, refuseWhilePacked, type PlannedTrip } from './plan-stored-trip.ts';
 import type { StoredTrip } from './trip-repository.ts';
+import { say } from '../texts/say.ts';
 
 /** A trip with its whole menu listed. */
 export type PlannedMeals = {
@@ -137,7 +138,9 @@ export async function takeChoice(app: App, id: string, name: string | undefined)
   if (!known || !choice)
     throw new UserError(
       'Refused',
-      'These menus were made for the trip, the shelf or the settings as they were before. Compare again, then choose.',
+      say(
+        'These menus were made for the trip, the shelf or the settings as they were before. Compare again, then choose.',
+      ),
     );
   const model = buildMenuModel(known.problem);
   const why =
@@ -152,9 +155,13 @@ export function obstacleOf({ stored, stock, plan }: PlannedTrip): string | undef
   const packed = packedWords(stored);
   if (packed !== undefined) return packed;
   if (plan.menu.meals.every(({ locked }) => locked))
-    return 'Every meal of this trip is locked, so there is nothing to choose. Unlock, under Menu, the meals that may change.';
+    return say(
+      'Every meal of this trip is locked, so there is nothing to choose. Unlock, under Menu, the meals that may change.',
+    );
   if (!stock.some(({ pouches }) => pouches > 0))
-    return 'The shelf has no pouch that is free for this trip, so there is nothing to choose from. Put pouches on the shelf, or release those of another trip.';
+    return say(
+      'The shelf has no pouch that is free for this trip, so there is nothing to choose from. Put pouches on the shelf, or release those of another trip.',
+    );
   return undefined;
 }
 
@@ -174,7 +181,10 @@ async function saveMenu(app: App, stored: StoredTrip, trip: Trip): Promise<void>
     if (!(caught instanceof UserError) || caught.code !== 'StaleVersion') throw caught;
     throw new UserError(
       'StaleVersion',
-      `"${stored.trip.name}" was changed elsewhere while its menu was looked for. That change stands and nothing of it is lost; the menu that was found is not taken. Search once more to fit the menu to the change.`,
+      say(
+        '"{name}" was changed elsewhere while its menu was looked for. That change stands and nothing of it is lost; the menu that was found is not taken. Search once more to fit the menu to the change.',
+        { name: stored.trip.name },
+      ),
     );
   });
 }
@@ -184,7 +194,9 @@ function toRefusal(caught: unknown): never {
   logFailure(caught);
   throw new UserError(
     'Refused',
-    'The search could not be run on this machine, so the menu is as it was. The reason stands in the log of the program; starting it again may help.',
+    say(
+      'The search could not be run on this machine, so the menu is as it was. The reason stands in the log of the program; starting it again may help.',
+    ),
   );
 }
 

@@ -3,6 +3,7 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import type { Running } from '../menu-search/search-state.ts';
 import { UserError, type UserErrorCode } from './errors.ts';
 import type { Job, JobState, PlanJobs } from './plan-jobs.ts';
+import { say } from '../texts/say.ts';
 
 /** How often who waits looks after its job, and how often an idle process looks for jobs of others. */
 const LOOK_MS = 1000;
@@ -85,7 +86,7 @@ export class PlanQueue {
         if (this.#isClosed)
           throw new UserError(
             'Busy',
-            'Ridgelarder is being stopped, so the search was ended; nothing was changed.',
+            say('Ridgelarder is being stopped, so the search was ended; nothing was changed.'),
           );
         const state = await this.#lookAfter(id);
         if (state?.state === 'done') return outcomeOf(state);
@@ -107,7 +108,9 @@ export class PlanQueue {
     }
     throw new UserError(
       'Busy',
-      'The search for a menu was lost, as the database did not answer for a while; nothing was changed. Try again.',
+      say(
+        'The search for a menu was lost, as the database did not answer for a while; nothing was changed. Try again.',
+      ),
     );
   }
 

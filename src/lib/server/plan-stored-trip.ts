@@ -7,6 +7,7 @@ import type { Trip } from '../planning/model/trip.ts';
 import type { App } from './app.ts';
 import { UserError } from './errors.ts';
 import type { StoredTrip } from './trip-repository.ts';
+import { say } from '../texts/say.ts';
 
 /** A stored trip with its plan, and what the plan was made from. */
 export type PlannedTrip = {
@@ -26,7 +27,7 @@ export async function planStoredTrip(app: App, id: string): Promise<PlannedTrip>
   if (!stored)
     throw new UserError(
       'NotFound',
-      'There is no such trip. It may have been deleted; the list of trips shows those there are.',
+      say('There is no such trip. It may have been deleted; the list of trips shows those there are.'),
     );
   return { stored, stock, settings, plan: planTrip(stored.trip, stock, settings) };
 }
@@ -80,8 +81,14 @@ export function refuseWhilePacked(stored: StoredTrip): void {
 /** @returns why the menu stays as it is, and what to do; `undefined` where it may change. */
 export function packedWords({ stage, trip }: StoredTrip): string | undefined {
   if (stage === 'packed')
-    return `"${trip.name}" is packed, so its menu stays as it is. Say first, under Afterwards, what came back.`;
+    return say(
+      '"{name}" is packed, so its menu stays as it is. Say first, under Afterwards, what came back.',
+      { name: trip.name },
+    );
   if (stage === 'finished')
-    return `"${trip.name}" is finished, so its menu stays as it was. Duplicate the trip, under Party, to walk it once more.`;
+    return say(
+      '"{name}" is finished, so its menu stays as it was. Duplicate the trip, under Party, to walk it once more.',
+      { name: trip.name },
+    );
   return undefined;
 }

@@ -6,6 +6,7 @@ import type { RecordKind, Tables } from './database/tables.ts';
 import { throwIntoBin } from './bin.ts';
 import { UserError } from './errors.ts';
 import { parseStored } from './stored-json.ts';
+import { say } from '../texts/say.ts';
 
 export type Stored<Value> = {
   readonly id: string;
@@ -18,7 +19,6 @@ export type Stored<Value> = {
 /** What tells one kind of record from another: its schema, its unique name, and the word for it. */
 export type Kind<Schema extends z.ZodType> = {
   readonly kind: RecordKind;
-  readonly noun: string;
   readonly schema: Schema;
   nameOf(value: z.output<Schema>): string;
 };
@@ -147,12 +147,22 @@ export class Records<Schema extends z.ZodType> {
 
   async #take(trx: Transaction<Tables>, id: string, version?: number): Promise<Stored<z.output<Schema>>> {
     const row = await this.#rows(trx).where('id', '=', id).executeTakeFirst();
-    const { noun } = this.#kind;
-    if (!row) throw new UserError('NotFound', `There is no such ${noun} any more. Was it deleted elsewhere?`);
+    const { kind } = this.#kind;
+    if (!row)
+      throw new UserError(
+        'NotFound',
+        say(
+          'There is no such {kind, select, recipe {recipe} batch {batch} other {food}} any more. Was it deleted elsewhere?',
+          { kind },
+        ),
+      );
     if (version !== undefined && row.version !== version)
       throw new UserError(
         'StaleVersion',
-        `The ${noun} "${row.name}" was changed elsewhere since this page was opened, so nothing was saved. Open it again in another window, compare, and repeat your change there.`,
+        say(
+          'The {kind, select, recipe {recipe} batch {batch} other {food}} "{name}" was changed elsewhere since this page was opened, so nothing was saved. Open it again in another window, compare, and repeat your change there.',
+          { kind, name: row.name },
+        ),
       );
     return this.#stored(row);
   }
@@ -168,12 +178,17 @@ export class Records<Schema extends z.ZodType> {
   }
 
   #stored(row: Tables['records']): Stored<z.output<Schema>> {
-    const { noun, schema } = this.#kind;
+    const { kind, schema } = this.#kind;
     return {
       id: row.id,
       version: row.version,
       updatedAt: row.updatedAt,
-      value: parseStored(schema, row.body, `The ${noun} "${row.name}"`),
+      value: parseStored(schema, row.body, () =>
+        say('The {kind, select, recipe {recipe} batch {batch} other {food}} "{name}"', {
+          kind,
+          name: row.name,
+        }),
+      ),
     };
   }
 
@@ -183,7 +198,10 @@ export class Records<Schema extends z.ZodType> {
     if (other)
       throw new UserError(
         'Conflict',
-        `There is another ${this.#kind.noun} called "${name}". Choose another name, or open that one and change it.`,
+        say(
+          'There is another {kind, select, recipe {recipe} batch {batch} other {food}} called "{name}". Choose another name, or open that one and change it.',
+          { kind: this.#kind.kind, name },
+        ),
       );
   }
 }

@@ -3,6 +3,7 @@ import { Trip } from '../planning/model/trip.ts';
 import type { Tables } from './database/tables.ts';
 import { UserError } from './errors.ts';
 import { parseStored } from './stored-json.ts';
+import { say } from '../texts/say.ts';
 
 type OpenedLots = Trip['menu'][number]['opened'];
 
@@ -25,14 +26,17 @@ export async function renameInMenus(
     .$narrowType<{ trip: string }>()
     .execute();
   for (const { id, name, trip: json, version } of rows) {
-    const trip = parseStored(Trip, json, `The trip "${name}"`);
+    const trip = parseStored(Trip, json, () => say('The trip "{name}"', { name }));
     if (!trip.menu.some(({ opened }) => opened.some(({ code }) => code === from))) continue;
     const menu = trip.menu.map((meal) => ({ ...meal, opened: renamed(meal.opened, from, to) }));
     const changed = Trip.safeParse({ ...trip, menu });
     if (!changed.success)
       throw new UserError(
         'Refused',
-        `"${from}" cannot become "${to}": a meal of the trip "${name}" names both and would open too many pouches. Change that menu first.`,
+        say(
+          '"{from}" cannot become "{to}": a meal of the trip "{name}" names both and would open too many pouches. Change that menu first.',
+          { from, to, name },
+        ),
       );
     await trx
       .updateTable('trips')

@@ -6,6 +6,7 @@ import { defaultSettings, Settings } from '../planning/model/settings.ts';
 import { reading, writing, type Database } from './database/open-database.ts';
 import type { Tables } from './database/tables.ts';
 import { parseStored } from './stored-json.ts';
+import { say } from '../texts/say.ts';
 
 const HOUSEHOLD = 'household';
 const KITCHEN = 'kitchen';
@@ -24,7 +25,13 @@ export class SettingsRepository {
   /** @returns the stored settings, or the defaults where none were saved yet, with what was learned from trips */
   get(): Promise<Settings> {
     return reading(this.#db, async (trx) => {
-      const settings = await read(trx, HOUSEHOLD, Settings, 'The stored settings', defaultSettings);
+      const settings = await read(
+        trx,
+        HOUSEHOLD,
+        Settings,
+        () => say('The stored settings'),
+        defaultSettings,
+      );
       return { ...settings, learned: await readLearned(trx) };
     });
   }
@@ -52,7 +59,9 @@ export class SettingsRepository {
 
   /** @returns the equipment and figures of the kitchen, or the usual ones where none were saved yet */
   getKitchen(): Promise<Kitchen> {
-    return reading(this.#db, (trx) => read(trx, KITCHEN, Kitchen, 'The stored equipment', defaultKitchen));
+    return reading(this.#db, (trx) =>
+      read(trx, KITCHEN, Kitchen, () => say('The stored equipment'), defaultKitchen),
+    );
   }
 
   /** @param kitchen a valid kitchen */
@@ -72,13 +81,19 @@ export async function replaceObservations(
 }
 
 const readLearned = (trx: Transaction<Tables>): Promise<Observation[]> =>
-  read(trx, LEARNED, Learned, 'What was learned from trips', () => []);
+  read(
+    trx,
+    LEARNED,
+    Learned,
+    () => say('What was learned from trips'),
+    () => [],
+  );
 
 async function read<Schema extends z.ZodType>(
   trx: Transaction<Tables>,
   id: string,
   schema: Schema,
-  what: string,
+  what: () => string,
   usual: () => z.output<Schema>,
 ): Promise<z.output<Schema>> {
   const row = await trx.selectFrom('settings').select('settings').where('id', '=', id).executeTakeFirst();

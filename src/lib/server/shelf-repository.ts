@@ -5,9 +5,10 @@ import { reading, writing, type Database } from './database/open-database.ts';
 import type { LotFields, Tables } from './database/tables.ts';
 import { UserError } from './errors.ts';
 import { inParts, type Watch } from './in-parts.ts';
-import { append, held, reservations, stageOf, type LedgerEntry, type Movement } from './ledger.ts';
+import { append, held, reservations, stageOf, TRAIL_NOTE, type LedgerEntry, type Movement } from './ledger.ts';
 import { lotFields, lotOf } from './lot-row.ts';
 import { renameInMenus } from './rename-in-menus.ts';
+import { say } from '../texts/say.ts';
 
 /** A lot with where its pouches are. `pouches` is what is at home: `onShelf + setAside`. */
 export type ShelfLot = PouchLot & { version: number; onShelf: number; setAside: number; packed: number };
@@ -83,7 +84,10 @@ export class ShelfRepository {
       if (stored.version !== version)
         throw new UserError(
           'StaleVersion',
-          `Lot "${code}" was changed elsewhere since this page was opened, so nothing was saved. Open it again and repeat your change there.`,
+          say(
+            'Lot "{code}" was changed elsewhere since this page was opened, so nothing was saved. Open it again and repeat your change there.',
+            { code },
+          ),
         );
       if (lot.code !== code) {
         await refuseTakenCode(trx, lot.code);
@@ -123,8 +127,20 @@ export class ShelfRepository {
       if (pouches > onShelf)
         throw new UserError(
           'Refused',
-          `Lot "${code}" has ${onShelf} on the shelf, so ${pouches} cannot be discarded.` +
-            (setAside > 0 ? ` Another ${setAside} are set aside for trips: release them there first.` : ''),
+          [
+            say('Lot "{code}" has {onShelf} on the shelf, so {pouches} cannot be discarded.', {
+              code,
+              onShelf: String(onShelf),
+              pouches: String(pouches),
+            }),
+            ...(setAside > 0
+              ? [
+                  say('Another {setAside} are set aside for trips: release them there first.', {
+                    setAside: String(setAside),
+                  }),
+                ]
+              : []),
+          ].join(' '),
         );
       await append(trx, this.#now(), note, [{ kind: 'discarded', lotId: id, pouches }]);
       return shelfLot(await takeLot(trx, code));
@@ -138,7 +154,7 @@ export class ShelfRepository {
   history(code: string): Promise<LedgerEntry[]> {
     return reading(this.#db, async (trx) => {
       const { id } = await takeLot(trx, code);
-      return trx
+      const entries = await trx
         .selectFrom('ledger')
         .leftJoin('trips', 'trips.id', 'ledger.tripId')
         .selectAll('ledger')
@@ -146,6 +162,9 @@ export class ShelfRepository {
         .where('ledger.lotId', '=', id)
         .orderBy('ledger.id', 'desc')
         .execute();
+      return entries.map((entry) =>
+        entry.note === TRAIL_NOTE ? { ...entry, note: say(TRAIL_NOTE) } : entry,
+      );
     });
   }
 
@@ -234,7 +253,7 @@ export async function takeInLots(
     }
     await append(trx, at, note, movements);
   }
-  if (tooFew.length > 0) throw new UserError('Refused', `Nothing was imported. ${listed(tooFew)}`);
+  if (tooFew.length > 0) throw new UserError('Refused', `${say('Nothing was imported.')} ${listed(tooFew)}`);
   return result;
 }
 
@@ -273,7 +292,11 @@ const findLot = (trx: Transaction<Tables>, code: string): Promise<LotRow | undef
 
 async function takeLot(trx: Transaction<Tables>, code: string): Promise<LotRow> {
   const row = await findLot(trx, code);
-  if (!row) throw new UserError('NotFound', `There is no lot "${code}" on the shelf. Was its code changed?`);
+  if (!row)
+    throw new UserError(
+      'NotFound',
+      say('There is no lot "{code}" on the shelf. Was its code changed?', { code }),
+    );
   return row;
 }
 
@@ -310,7 +333,9 @@ async function refuseTakenCode(trx: Transaction<Tables>, code: string): Promise<
   if (await trx.selectFrom('lots').select('id').where('code', '=', code).executeTakeFirst())
     throw new UserError(
       'Conflict',
-      `The code "${code}" is taken by another lot. Choose another code, or open that lot and change it.`,
+      say('The code "{code}" is taken by another lot. Choose another code, or open that lot and change it.', {
+        code,
+      }),
     );
 }
 
@@ -321,21 +346,34 @@ function refuseRepeatedCodes(rows: readonly PouchLot[]): void {
   if (repeated.size > 0)
     throw new UserError(
       'Conflict',
-      `Nothing was imported. These codes come more than once: ${listed(
-        [...repeated].map((code) => `"${code}"`),
-        ', ',
-      )}. Give each lot its own code, or join its rows.`,
+      say(
+        'Nothing was imported. These codes come more than once: {codes}. Give each lot its own code, or join its rows.',
+        {
+          codes: listed(
+            [...repeated].map((code) => `"${code}"`),
+            ', ',
+          ),
+        },
+      ),
     );
 }
 
 function refuseUnlessWhole(pouches: number, least: number): void {
   if (!Number.isSafeInteger(pouches) || pouches < least)
-    throw new UserError('Refused', `The number of pouches must be a whole number of at least ${least}.`);
+    throw new UserError(
+      'Refused',
+      say('The number of pouches must be a whole number of at least {least}.', { least }),
+    );
 }
 
 const tooFewLeft = (code: string, pouches: number, setAside: number): string =>
-  `Lot "${code}" would have ${pouches} pouches at home, but ${setAside} are set aside for trips: release some there first.`;
+  say(
+    'Lot "{code}" would have {pouches} pouches at home, but {setAside} are set aside for trips: release some there first.',
+    { code, pouches: String(pouches), setAside: String(setAside) },
+  );
 
 const listed = (texts: readonly string[], between = ' '): string =>
   texts.slice(0, MOST_NAMED).join(between) +
-  (texts.length > MOST_NAMED ? ` … and ${texts.length - MOST_NAMED} more` : '');
+  (texts.length > MOST_NAMED
+    ? ` ${say('… and {count} more', { count: String(texts.length - MOST_NAMED) })}`
+    : '');

@@ -1,11 +1,11 @@
 import type { Selectable, Transaction } from 'kysely';
 import type { TrailNote, TrailNoteResult } from '../planning/model/trail-note.ts';
-import { counted } from '../plural.ts';
 import { reading, writing, type Database } from './database/open-database.ts';
 import type { Tables } from './database/tables.ts';
 import { UserError } from './errors.ts';
 import { append, reservations, TRAIL_NOTE, type Movement, type Reservation } from './ledger.ts';
 import { findTrip, type StoredTrip } from './trip-repository.ts';
+import { say } from '../texts/say.ts';
 
 /** A note as it was kept. */
 export type StoredTrailNote = TrailNote & {
@@ -83,7 +83,10 @@ export class TrailNoteRepository {
         const line = lines.get(note.code);
         const message = trip
           ? misfitOf(note, trip, line)
-          : `The trip "${row.name}" was deleted, so this note moved no pouches. Correct the count of "${note.code}" on its page.`;
+          : say(
+              'The trip "{trip}" was deleted, so this note moved no pouches. Correct the count of "{code}" on its page.',
+              { trip: row.name, code: note.code },
+            );
         if (message === undefined && line && note.kind !== 'left over') {
           const kind = note.kind === 'eaten' ? 'eaten' : 'brought back';
           movements.push({ kind, lotId: line.lotId, pouches: note.pouches, tripId });
@@ -154,14 +157,26 @@ function misfitOf(
   line: Reservation | undefined,
 ): string | undefined {
   if (!line || line.packed + line.eaten + line.broughtBack === 0)
-    return `No pouch of "${code}" was packed for "${trip.name}". Check the code, and correct the count of the lot that was meant on its page.`;
+    return say(
+      'No pouch of "{code}" was packed for "{trip}". Check the code, and correct the count of the lot that was meant on its page.',
+      { code, trip: trip.name },
+    );
   if (kind === 'left over') return undefined;
   if (stage === 'finished')
-    return `"${trip.name}" was finished before this note arrived, and all its pouches are accounted for. If they are counted wrongly, open it again under Afterwards.`;
+    return say(
+      '"{trip}" was finished before this note arrived, and all its pouches are accounted for. If they are counted wrongly, open it again under Afterwards.',
+      { trip: trip.name },
+    );
   if (stage !== 'packed')
-    return `"${trip.name}" is not packed, so none of its pouches can be ${kind}. Pack it first, then enter this under Afterwards.`;
+    return say(
+      '"{trip}" is not packed, so none of its pouches can be {kind, select, eaten {eaten} other {brought home}}. Pack it first, then enter this under Afterwards.',
+      { trip: trip.name, kind },
+    );
   if (pouches > line.packed)
-    return `${counted(pouches, 'pouch', 'pouches')} of "${code}" were noted as ${kind}, but only ${line.packed} are left in the packs. Count them, and enter under Afterwards what came home.`;
+    return say(
+      '{pouches, plural, one {# pouch} other {# pouches}} of "{code}" were noted as {kind, select, eaten {eaten} other {brought home}}, but only {left} are left in the packs. Count them, and enter under Afterwards what came home.',
+      { pouches, code, kind, left: line.packed },
+    );
   return undefined;
 }
 
@@ -172,6 +187,6 @@ async function takeRow(trx: Transaction<Tables>, tripId: string): Promise<{ name
     .where('id', '=', tripId)
     .executeTakeFirst();
   if (!row)
-    throw new UserError('NotFound', 'There is no such trip; the list of trips shows those there are.');
+    throw new UserError('NotFound', say('There is no such trip; the list of trips shows those there are.'));
   return row;
 }

@@ -16,6 +16,7 @@ import {
   type Stage,
 } from './ledger.ts';
 import { parseStored } from './stored-json.ts';
+import { say, text, type Text } from '../texts/say.ts';
 
 export type PouchCount = { readonly code: string; readonly pouches: number };
 
@@ -105,7 +106,7 @@ export class TripRepository {
   deleteTrip(id: string, version: number): Promise<string> {
     return writing(this.#db, async (trx) => {
       const stored = await takeTrip(trx, id, version);
-      refuseWhilePacked(stored, 'deleted');
+      refuseWhilePacked(stored, text('deleted'));
       await this.#releaseAll(trx, stored);
       const { trip, afterwards } = await trx
         .selectFrom('trips')
@@ -135,7 +136,7 @@ export class TripRepository {
    */
   setAside(id: string, version: number, need: readonly PouchCount[]): Promise<StoredTrip> {
     return this.#change(id, version, async (trx, stored) => {
-      refuseOnceLeft(stored, 'set aside anew');
+      refuseOnceLeft(stored, text('set aside anew'));
       const needed = countsByCode(need);
       const promised = new Map((await reservations(trx, id)).map((line) => [line.code, line]));
       const free = await freePouches(trx, [...needed.keys()]);
@@ -145,10 +146,15 @@ export class TripRepository {
         const lot = free.get(code);
         const more = pouches - (promised.get(code)?.setAside ?? 0);
         if (more === 0) continue;
-        if (!lot) lacking.push(`"${code}" is on no pouch of the shelf`);
+        if (!lot) lacking.push(say('"{code}" is on no pouch of the shelf', { code }));
         else if (more > lot.onShelf)
           lacking.push(
-            `"${code}" lacks ${more - lot.onShelf}: ${more} more are needed, ${lot.onShelf} are free`,
+            say('"{code}" lacks {lacking}: {more} more are needed, {free} are free', {
+              code,
+              lacking: String(more - lot.onShelf),
+              more: String(more),
+              free: String(lot.onShelf),
+            }),
           );
         else
           movements.push(
@@ -162,7 +168,10 @@ export class TripRepository {
       if (lacking.length > 0)
         throw new UserError(
           'Refused',
-          `Nothing was set aside for "${stored.trip.name}". ${lacking.join('; ')}. Plan these meals again, or release pouches of another trip.`,
+          say(
+            'Nothing was set aside for "{trip}". {lacking}. Plan these meals again, or release pouches of another trip.',
+            { trip: stored.trip.name, lacking: lacking.join('; ') },
+          ),
         );
       await append(trx, this.#now(), '', movements);
     });
@@ -171,8 +180,8 @@ export class TripRepository {
   /** Puts all that is set aside for a trip back on the shelf. @throws UserError `NotFound`, `StaleVersion`, `Refused` */
   release(id: string, version: number): Promise<StoredTrip> {
     return this.#change(id, version, async (trx, stored) => {
-      refuseOnceLeft(stored, 'released');
-      refuseWhileOpen(stored, 'released');
+      refuseOnceLeft(stored, text('released'));
+      refuseWhileOpen(stored, text('released'));
       await this.#releaseAll(trx, stored);
     });
   }
@@ -180,8 +189,8 @@ export class TripRepository {
   /** Packs all that is set aside for a trip. @throws UserError `NotFound`, `StaleVersion`, `Refused` */
   pack(id: string, version: number): Promise<StoredTrip> {
     return this.#change(id, version, async (trx, stored) => {
-      refuseOnceLeft(stored, 'packed a second time');
-      refuseWhileOpen(stored, 'packed');
+      refuseOnceLeft(stored, text('packed a second time'));
+      refuseWhileOpen(stored, text('packed'));
       const movements = (await reservations(trx, id)).map(({ lotId, setAside }): Movement => ({
         kind: 'packed',
         lotId,
@@ -209,18 +218,27 @@ export class TripRepository {
       if (stored.stage !== 'packed')
         throw new UserError(
           'Refused',
-          `"${stored.trip.name}" is not packed, so nothing can come back from it.`,
+          say('"{trip}" is not packed, so nothing can come back from it.', { trip: stored.trip.name }),
         );
       const brought = countsByCode(back);
       const lines = await reservations(trx, id);
       const packedByCode = new Map(lines.map((line) => [line.code, line.packed]));
       const tooMany = [...brought]
         .filter(([code, pouches]) => pouches > (packedByCode.get(code) ?? 0))
-        .map(([code, pouches]) => `"${code}": ${pouches} back, ${packedByCode.get(code) ?? 0} packed`);
+        .map(([code, pouches]) =>
+          say('"{code}": {back} back, {packed} packed', {
+            code,
+            back: String(pouches),
+            packed: String(packedByCode.get(code) ?? 0),
+          }),
+        );
       if (tooMany.length > 0)
         throw new UserError(
           'Refused',
-          `More pouches would come back from "${stored.trip.name}" than were packed. ${tooMany.join('; ')}. Correct these numbers.`,
+          say(
+            'More pouches would come back from "{trip}" than were packed. {codes}. Correct these numbers.',
+            { trip: stored.trip.name, codes: tooMany.join('; ') },
+          ),
         );
       const calledOff = lines.every(
         ({ code, packed, eaten, broughtBack }) =>
@@ -257,7 +275,7 @@ export class TripRepository {
       if (stored.stage !== 'finished')
         throw new UserError(
           'Refused',
-          `"${stored.trip.name}" is not finished, so it need not be opened again.`,
+          say('"{trip}" is not finished, so it need not be opened again.', { trip: stored.trip.name }),
         );
       const noted = await notedAsEaten(trx, id);
       const movements = (await reservations(trx, id)).map(({ lotId, eaten }): Movement => ({
@@ -316,12 +334,15 @@ async function takeTrip(trx: Transaction<Tables>, id: string, version?: number):
   if (!stored)
     throw new UserError(
       'NotFound',
-      'There is no such trip. It may have been deleted; the list of trips shows those there are.',
+      say('There is no such trip. It may have been deleted; the list of trips shows those there are.'),
     );
   if (version !== undefined && version !== stored.version)
     throw new UserError(
       'StaleVersion',
-      `The trip "${stored.trip.name}" was changed elsewhere since this page was opened, so nothing was saved. Open it again and repeat your change there.`,
+      say(
+        'The trip "{trip}" was changed elsewhere since this page was opened, so nothing was saved. Open it again and repeat your change there.',
+        { trip: stored.trip.name },
+      ),
     );
   return stored;
 }
@@ -332,7 +353,7 @@ function storedTrip(row: TripRow, lines: readonly Reservation[]): StoredTrip {
   return {
     id: row.id,
     version: row.version,
-    trip: parseStored(Trip, row.trip, `The trip "${row.name}"`),
+    trip: parseStored(Trip, row.trip, () => say('The trip "{name}"', { name: row.name })),
     stage: stageOf(row.finishedAt, lines),
     reserved: counts(({ setAside, packed }) => setAside + packed),
     eaten: counts(({ eaten }) => eaten),
@@ -376,35 +397,44 @@ function countsByCode(lines: readonly PouchCount[]): Map<string, number> {
     if (!Number.isSafeInteger(pouches) || pouches < 0)
       throw new UserError(
         'Refused',
-        `The number of pouches of "${code}" must be a whole number of at least 0.`,
+        say('The number of pouches of "{code}" must be a whole number of at least 0.', { code }),
       );
     if (pouches > 0) counts.set(code, (counts.get(code) ?? 0) + pouches);
   }
   return counts;
 }
 
-function refuseWhilePacked({ stage, trip }: StoredTrip, what: string): void {
+function refuseWhilePacked({ stage, trip }: StoredTrip, what: Text): void {
   if (stage === 'packed')
     throw new UserError(
       'Refused',
-      `"${trip.name}" is packed and cannot be ${what}. Finish it first, under Afterwards.`,
+      say('"{trip}" is packed and cannot be {what}. Finish it first, under Afterwards.', {
+        trip: trip.name,
+        what: say(what),
+      }),
     );
 }
 
-function refuseOnceLeft(stored: StoredTrip, what: string): void {
+function refuseOnceLeft(stored: StoredTrip, what: Text): void {
   refuseWhilePacked(stored, what);
   if (stored.stage === 'finished')
     throw new UserError(
       'Refused',
-      `"${stored.trip.name}" is finished and cannot be ${what}. Copy it to walk it once more.`,
+      say('"{trip}" is finished and cannot be {what}. Copy it to walk it once more.', {
+        trip: stored.trip.name,
+        what: say(what),
+      }),
     );
 }
 
-function refuseWhileOpen({ stage, trip }: StoredTrip, what: string): void {
+function refuseWhileOpen({ stage, trip }: StoredTrip, what: Text): void {
   if (stage === 'open')
     throw new UserError(
       'Refused',
-      `Nothing is set aside for "${trip.name}", so nothing can be ${what}. Set its pouches aside first.`,
+      say('Nothing is set aside for "{trip}", so nothing can be {what}. Set its pouches aside first.', {
+        trip: trip.name,
+        what: say(what),
+      }),
     );
 }
 

@@ -102,7 +102,7 @@ export const ALLERGEN_WORDS: Vocabulary<Allergen> = vocabulary(
 );
 
 export const DIET_WORDS: Vocabulary<Diet> = vocabulary(
-  'diet',
+  text('diet'),
   DIET_LIST.map(({ code }) => code),
   [
     ...DIET_LIST.map(({ code, label }) => [label.split(',')[0]!, code] as [string, Diet]),
