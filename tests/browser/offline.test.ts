@@ -175,6 +175,9 @@ test('in another language, what is kept follows, and what is not kept says so in
   const page = await phone(`${trip}/card`);
   await page.getByRole('link', { name: 'Deutsch' }).click();
   await page.waitForFunction(() => document.documentElement.lang === 'de');
+  const devtools = await page.context().newCDPSession(page);
+  const { data } = await devtools.send('Page.getAppManifest');
+  expect(JSON.parse(data ?? '')).toMatchObject({ lang: 'de' });
   const menuIsGerman = async (menu: string) =>
     (await (await caches.match(menu))?.text())?.includes('<html lang="de">');
   await expect.poll(() => page.evaluate(menuIsGerman, `${trip}/menu`), KEEPING).toBe(true);

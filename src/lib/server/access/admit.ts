@@ -9,8 +9,10 @@ import { LONGEST_DAYS } from './session-repository.ts';
 const READING = ['GET', 'HEAD'];
 /** Reckons and keeps nothing, so that other programs may ask, which do not say where they come from. */
 const CHANGES_NOTHING = '/api/plan';
+/** Answered whoever asks, for reading too. */
+const OF_EVERY_PAGE = ['/language', '/manifest.webmanifest'];
 /** Answered whoever asks. */
-const OPEN_TO_ALL = ['/sign-in', '/sign-in/link', '/language'];
+const OPEN_TO_ALL = ['/sign-in', '/sign-in/link', ...OF_EVERY_PAGE];
 const DAY_S = 86_400;
 
 type Event = Pick<
@@ -38,7 +40,7 @@ export async function admit(event: Event): Promise<void> {
   const { passphrase, sessions, links } = locals.app.access;
   locals.readsOnly = true;
   if (request.headers.has(READING_HEADER)) {
-    if (!readersMay(asked) && event.route.id !== '/language') error(403, NOT_FOR_READERS);
+    if (!readersMay(asked) && !OF_EVERY_PAGE.includes(event.route.id ?? '')) error(403, NOT_FOR_READERS);
     return;
   }
 
