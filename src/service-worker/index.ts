@@ -120,7 +120,10 @@ async function notKept(pathname: string): Promise<Response> {
   useLanguage(() => spoken);
   return new Response(offlinePage(cards.map(linkTo)), {
     status: 503,
-    headers: { 'content-type': 'text/html; charset=utf-8' },
+    headers: {
+      'content-type': 'text/html; charset=utf-8',
+      'content-security-policy': "default-src 'none'; img-src 'self'; style-src 'self'",
+    },
   });
 }
 

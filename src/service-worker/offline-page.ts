@@ -9,26 +9,7 @@ export const offlinePage = (links: readonly string[]): string => `<!doctype html
     <meta name="color-scheme" content="light dark" />
     <title>${say('Without connection')} · Ridgelarder</title>
     <link rel="icon" href="/icon.svg" type="image/svg+xml" />
-    <style>
-      body {
-        max-width: 68ch;
-        margin: 0 auto;
-        padding: 1.5rem 1rem;
-        background: light-dark(#f5efe1, #191713);
-        color: light-dark(#221d17, #f0e8d8);
-        font:
-          1.0625rem/1.5 'Noto Sans',
-          'DejaVu Sans',
-          sans-serif;
-        color-scheme: light dark;
-      }
-      a {
-        display: inline-block;
-        padding: 0.6rem 0;
-        color: light-dark(#0d5748, #86cfb4);
-        font-weight: 600;
-      }
-    </style>
+    <link rel="stylesheet" href="/plain.css" />
   </head>
   <body>
     <main>

@@ -9,7 +9,16 @@ import type { Page } from 'playwright';
 import { expect, test } from 'vitest';
 import { fillIn, press } from '../../src/tooling/browse.ts';
 import { clockFrom } from '../../src/tooling/built-app.ts';
-import { checkPage, newDemoTrip, projectFile, startApp, visit } from './harness.ts';
+import {
+  barriers,
+  checkPage,
+  newDemoTrip,
+  PHONE_PX,
+  projectFile,
+  startApp,
+  tooWide,
+  visit,
+} from './harness.ts';
 
 const WORDS = 'walnut ladder seven fog';
 const OTHER_WORDS = 'anchor mitten eleven slate';
@@ -52,11 +61,19 @@ function ask(
 ): Promise<Answer> {
   return new Promise((resolve, reject) => {
     const { origin, pathname, search } = new URL(address);
-    const asked = request(origin, { path: pathname + search, method, headers }, (response) => {
-      let text = '';
-      response.on('data', (piece) => (text += piece));
-      response.on('end', () => resolve({ status: response.statusCode, headers: response.headers, text }));
-    });
+    const asked = request(
+      origin,
+      {
+        path: pathname + search,
+        method,
+        headers: { ...headers, 'content-length': Buffer.byteLength(body) },
+      },
+      (response) => {
+        let text = '';
+        response.on('data', (piece) => (text += piece));
+        response.on('end', () => resolve({ status: response.statusCode, headers: response.headers, text }));
+      },
+    );
     asked.on('error', reject).end(body);
   });
 }
@@ -114,6 +131,165 @@ test('a passphrase that is short or common is refused, and none is set by it', a
     expect(said).toContain(why);
   }
   expect((await ask(`${app.origin}/shelf`)).status).toBe(200);
+});
+
+test('the page about access says that nobody is asked yet, and how to set a passphrase', () =>
+  checkPage(app, '/settings/access'));
+
+test('a page of another site changes nothing, by a form, by JSON or otherwise', async () => {
+  const { origin } = app;
+  const lot = JSON.parse((await ask(`${origin}/shelf/lots.json`)).text) as {
+    code: string;
+    pouches: number;
+  }[];
+  const away = 'http://elsewhere.example';
+  const strangers: Readonly<Record<string, string>>[] = [
+    {},
+    { origin: away },
+    { origin: 'null' },
+    { origin: origin.replace('http', 'https') },
+    { origin: `${origin}.elsewhere.example` },
+    { 'sec-fetch-site': 'cross-site' },
+    { 'sec-fetch-site': 'same-site' },
+    { referer: `${away}/${origin}` },
+  ];
+  for (const stranger of strangers)
+    for (const [address, type, body] of [
+      ['/shelf/D02?/discard', FORM, 'discarded=1&discardReason=x'],
+      ['/shelf/D02?/discard', 'text/plain', 'discarded=1&discardReason=x'],
+      ['/shelf/import/upload', 'application/octet-stream', 'code'],
+      [`${trip}/notes.json`, 'application/json', '{"notes":[]}'],
+      [`${trip}/notes.json`, 'text/plain', '{"notes":[]}'],
+    ] as const)
+      for (const method of ['POST', 'PUT', 'DELETE', 'PATCH']) {
+        const answer = await ask(origin + address, { ...stranger, 'content-type': type }, method, body);
+        expect(answer.status, `${method} ${address} ${type} ${JSON.stringify(stranger)}`).toBe(403);
+      }
+  const json = { 'content-type': 'application/json' };
+  expect((await ask(`${origin}/api/plan`, { ...json, origin: away }, 'POST', '{}')).status).toBe(403);
+  expect((await ask(`${origin}/api/plan`, json, 'POST', '{}')).status).toBe(400);
+  for (const own of [{ origin }, { 'sec-fetch-site': 'same-origin' }, { referer: `${origin}/trips` }])
+    expect(
+      (await ask(`${origin}${trip}/notes.json`, { ...json, ...own }, 'POST', '{"notes":[]}')).status,
+    ).toBe(200);
+  expect(JSON.parse((await ask(`${origin}/shelf/lots.json`)).text)).toEqual(lot);
+});
+
+test('a foreign name that leads to this machine is told nothing', async () => {
+  const { host, port } = new URL(app.origin);
+  for (const foreign of [
+    'elsewhere.example',
+    `elsewhere.example:${port}`,
+    `localhost.elsewhere.example:${port}`,
+    '127.0.0.1',
+    `[::1]:${port}`,
+    `${host}.`,
+  ]) {
+    for (const address of ['/', '/shelf/lots.json', '/service-worker.js', '/icon.svg']) {
+      const answer = await ask(app.origin + address, { host: foreign, origin: `http://${foreign}` });
+      expect(answer.status, `${foreign} ${address}`).toBe(421);
+      expect(answer.text).toContain(app.origin);
+      expect(answer.text).toContain('RIDGELARDER_NAMES');
+    }
+  }
+});
+
+test('every answer bears the headers that keep other sites out', async () => {
+  const { origin } = app;
+  for (const address of [
+    '/',
+    '/shelf/lots.json',
+    '/shelf/export.csv',
+    '/icon.svg',
+    '/service-worker.js',
+    '/no/such/page',
+    `${trip}/card.html`,
+  ]) {
+    const { headers } = await ask(origin + address, { accept: 'text/html' });
+    expect(headers, address).toMatchObject({
+      'x-content-type-options': 'nosniff',
+      'referrer-policy': 'same-origin',
+      'cross-origin-opener-policy': 'same-origin',
+      'cross-origin-resource-policy': 'same-origin',
+    });
+    expect(headers['permissions-policy'], address).toContain('geolocation=()');
+    expect(headers['content-type'], address).toMatch(/^[a-z]+\/[a-z+.-]+/);
+    expect(headers['access-control-allow-origin'], address).toBeUndefined();
+    const policy = String(headers['content-security-policy']);
+    expect(policy, address).toContain("frame-ancestors 'none'");
+    expect(policy, address).not.toMatch(/unsafe-inline|unsafe-eval|\*|https?:/);
+    // Where there is no TLS, a browser must not be told to insist on it.
+    expect(headers['strict-transport-security']).toBeUndefined();
+  }
+  const { headers } = await ask(`${origin}/shelf`);
+  expect(headers['content-security-policy']).toMatch(/default-src 'none'.*script-src 'self' 'nonce-[^']+'/);
+  const again = await ask(`${origin}/shelf`);
+  expect(again.headers['content-security-policy']).not.toBe(headers['content-security-policy']);
+});
+
+test('what is written into a page neither runs nor shapes it', async () => {
+  const page = await app.open('/shelf', { expected: /not allowed by|violates|Refused|requires 'Trusted/ });
+  const happened = await page.evaluate(async () => {
+    const violated: string[] = [];
+    addEventListener('securitypolicyviolation', ({ effectiveDirective }) =>
+      violated.push(effectiveDirective),
+    );
+    const { body } = document;
+    const script = document.createElement('script');
+    const style = document.createElement('style');
+    style.textContent = 'h1 { color: rgb(1, 2, 3) }';
+    const image = document.createElement('img');
+    image.src = 'http://elsewhere.example/x.png';
+    const marked = document.createElement('p');
+    marked.setAttribute('style', 'color: rgb(1, 2, 3)');
+    let isRefused = false;
+    try {
+      script.textContent = 'window.ran = true';
+    } catch {
+      isRefused = true;
+    }
+    body.append(script, style, image, marked);
+    await fetch('http://elsewhere.example/').catch(() => undefined);
+    await new Promise((resolve) => setTimeout(resolve, 200));
+    const colour = (element: Element) => getComputedStyle(element).color;
+    return {
+      violated: [...new Set(violated)].sort(),
+      isRefused,
+      ran: 'ran' in window,
+      colours: [document.querySelector('h1')!, marked].map(colour),
+    };
+  });
+  expect(happened).toMatchObject({ isRefused: true, ran: false });
+  expect(happened.colours).not.toContain('rgb(1, 2, 3)');
+  expect(happened.violated).toEqual([
+    'connect-src',
+    'img-src',
+    'require-trusted-types-for',
+    'style-src-attr',
+    'style-src-elem',
+  ]);
+});
+
+test('what is typed comes back as text, and no file is served but those of the program', async () => {
+  const { origin } = app;
+  const markup = '"><script>window.ran = true</script><img src=x onerror=alert(1)>';
+  const search = `/shelf?search=${encodeURIComponent(markup)}`;
+  const page = await app.open(search);
+  expect(await page.getByLabel('Search').inputValue()).toBe(markup);
+  expect(await page.evaluate(() => 'ran' in window)).toBe(false);
+  const { text } = await ask(origin + search);
+  expect(text).not.toContain('<script>window');
+  expect(text).not.toContain('<img src=x');
+  for (const address of [
+    '/.git/HEAD',
+    '/.git/config',
+    '/package.json',
+    '/src/hooks.server.ts',
+    '/data/passphrase.json',
+    '/..%2fpackage.json',
+    '/_app/..%2f..%2f..%2fpackage.json',
+  ])
+    expect((await ask(origin + address)).status, address).toBe(404);
 });
 
 test('once a passphrase is set, nothing is shown or changed without', async () => {
@@ -197,8 +373,10 @@ test('signing out ends one device, signing out everywhere ends all, and another 
   for (const page of devices) await signIn(page, WORDS);
   const [first, second, third] = devices as [Page, Page, Page];
   await first.getByText('this device').waitFor();
+  await first.evaluate(async () => (await caches.open('trips-kept')).put('/kept', new Response('x')));
   await press(first, 'Sign out');
   await first.getByText('This device is signed out').waitFor();
+  await expect.poll(() => first.evaluate(() => caches.has('trips-kept'))).toBe(false);
   await visit(first, '/shelf');
   await first.getByLabel('Passphrase').waitFor();
   await visit(second, '/settings/access');
@@ -277,3 +455,109 @@ test.each(['/sign-in', '/sign-in/link', '/sign-in?left'])(
   '%s can be used by everybody, on every screen',
   (address) => checkPage(app, address),
 );
+
+type Note = { readonly kind: string; readonly code: string; readonly outcome: string };
+
+test('by a link that allows it, notes of the trail are taken for that trip alone, until it expires', async () => {
+  const owner = await app.open(`${trip}/pouches`);
+  await signIn(owner, WORDS);
+  await press(owner, /^Set aside \d+ pouches$/);
+  await press(owner, 'Pack');
+  await visit(owner, '/settings/access');
+  await fillIn(owner, { forWhom: 'the cook', days: '10' });
+  await owner.getByLabel('takes notes of the trail').check();
+  await press(owner, 'Make the link');
+  const forCook = await owner.locator('.address').innerText();
+  expect(await barriers(owner)).toEqual([]);
+  await owner.setViewportSize({ width: PHONE_PX, height: 900 });
+  expect(await tooWide(owner)).toBe(0);
+
+  const phone = await app.open('/sign-in', { widthPx: PHONE_PX, expected: /401|403|ERR_CONNECTION_REFUSED/ });
+  await visit(phone, forCook);
+  const meal = phone.getByRole('group', { name: / of day 1$/ }).first();
+  if (!(await meal.isVisible())) await phone.locator('summary', { hasText: /^Day 1 / }).click();
+  await meal.getByRole('button', { name: 'Eaten', exact: true }).click();
+  await phone.getByText(/1 pouch eaten.*: entered/).waitFor();
+  const { notes } = (await (await phone.request.get(`${trip}/notes.json`)).json()) as { notes: Note[] };
+  expect(notes.map(({ kind, outcome }) => `${kind}: ${outcome}`)).toEqual(['eaten: entered']);
+  const code = notes[0]?.code ?? '';
+  const post = (address: string, options: object = {}) =>
+    phone.request.post(address, { headers: { origin: app.origin }, failOnStatusCode: false, ...options });
+  expect((await post(`${trip}/menu?/planAgain`, { form: {} })).status()).toBe(403);
+  expect((await post(`/shelf/${code}?/discard`, { form: { discarded: 1 } })).status()).toBe(403);
+  expect((await post(`${trip.slice(0, -1)}x/notes.json`, { data: { notes: [] } })).status()).toBe(403);
+
+  // The clock of the program goes on by eleven days.
+  await app.stop();
+  await app.restart({ CLOCK_BEGINS_AT: '2026-07-12T09:00:00Z' });
+  expect((await phone.request.get(`${trip}/card`, { maxRedirects: 0 })).status()).toBe(401);
+  await meal.getByRole('button', { name: 'Eaten', exact: true }).click();
+  await phone.getByText('This device is not signed in any more').waitFor();
+  await phone.getByText('1 note of the trail not sent yet.').waitFor();
+  await visit(phone, link);
+  await phone.getByText('this link opens nothing').first().waitFor();
+
+  // Who was signed in still is, and sees in the list what has expired.
+  await visit(owner, '/settings/access');
+  const row = owner.getByRole('row', { name: /the cook/ });
+  expect(await row.innerText()).toContain('expired');
+  await row.getByRole('button', { name: /^Take back/ }).click();
+  await owner.getByText('The link is taken back').waitFor();
+  expect(await row.count()).toBe(0);
+  await app.stop();
+  await app.restart();
+});
+
+test('a link that is taken back opens nothing from then on', async () => {
+  const phone = await app.open('/sign-in', { expected: /403/ });
+  await visit(phone, link);
+  await phone.getByRole('heading', { name: 'Trail card', exact: true }).waitFor();
+  const owner = await app.open('/settings/access');
+  await signIn(owner, WORDS);
+  await press(owner, /^Take back.*the party/);
+  await visit(phone, `${trip}/card`);
+  await phone.getByLabel('Passphrase').waitFor();
+  await visit(phone, link);
+  await phone.getByText('this link opens nothing').first().waitFor();
+});
+
+test('after five wrong passphrases none is looked at for a while, and whoever is signed in stays so', async () => {
+  const cookie = cookieOf(await signInBy(app.origin, WORDS));
+  for (let wrong = 0; wrong < 5; wrong += 1)
+    expect((await signInBy(app.origin, OTHER_WORDS)).status).toBe(403);
+  for (const passphrase of [OTHER_WORDS, WORDS]) {
+    const answer = await signInBy(app.origin, passphrase);
+    expect(answer.status).toBe(429);
+    expect(Number(answer.headers['retry-after'])).toBeGreaterThan(0);
+    expect(Number(answer.headers['retry-after'])).toBeLessThanOrEqual(15 * 60);
+    expect(answer.text).toMatch(/[Tt]oo many wrong passphrases[^<]*try again in \d+ minutes/);
+    expect(answer.headers['set-cookie']).toBeUndefined();
+  }
+  expect((await ask(`${app.origin}/shelf`, { cookie })).status).toBe(200);
+});
+
+test('with a passphrase it serves the network, under its addresses and the names it is told, and nobody once that is gone', async () => {
+  await app.stop();
+  await app.restart({ RIDGELARDER_HOST: '0.0.0.0', RIDGELARDER_NAMES: 'larder.example' });
+  const { port } = new URL(app.origin);
+  const here = `http://127.0.0.1:${port}`;
+  for (const name of [`127.0.0.1:${port}`, 'larder.example', `larder.example:${port}`])
+    expect((await ask(`${here}/shelf`, { host: name, accept: 'text/html' })).status, name).toBe(303);
+  for (const name of ['elsewhere.example', `127.0.0.2:${port}`])
+    expect((await ask(`${here}/shelf`, { host: name })).status, name).toBe(421);
+  const asked = { host: `larder.example:${port}`, accept: 'text/html' };
+  const plain = await ask(`${here}/sign-in`, asked);
+  expect(plain.text).toContain('this connection is not encrypted');
+  const signedIn = await signInBy(here, WORDS, { ...asked, origin: `http://larder.example:${port}` });
+  expect(signedIn.headers.location).toBe('/shelf');
+  const cookie = cookieOf(signedIn);
+  expect((await ask(`${here}/shelf`, { ...asked, cookie })).status).toBe(200);
+
+  const removed = await run('passphrase.ts', { RIDGELARDER_DATA: app.dataFolder }, '', '--remove');
+  expect(removed.code).toBe(0);
+  for (const headers of [asked, { ...asked, cookie }]) {
+    const answer = await ask(`${here}/shelf`, headers);
+    expect(answer.status).toBe(503);
+    expect(answer.text).toContain('npm run passphrase');
+  }
+});

@@ -1,6 +1,6 @@
 /* Behind a proxy with TLS, which phones need before they keep pages: requests come in under the proxy's name. */
 import { spawnSync } from 'node:child_process';
-import { request } from 'node:http';
+import { request, type IncomingHttpHeaders } from 'node:http';
 import { expect, test } from 'vitest';
 import { newDemoTrip, projectFile, startApp } from './harness.ts';
 
@@ -50,3 +50,38 @@ test.each(['http://larder.example', 'https://larder.example/', 'larder'])(
     expect(stderr).toContain(`RIDGELARDER_ORIGIN is "${origin}"`);
   },
 );
+
+test('with a passphrase, the proxy passes on a cookie that is held to TLS, and each address behind it is counted by itself', async () => {
+  const { status } = spawnSync(process.execPath, [projectFile('src/tooling/passphrase.ts')], {
+    env: { ...process.env, RIDGELARDER_DATA: app.dataFolder },
+    input: 'walnut ladder seven fog\n',
+  });
+  expect(status).toBe(0);
+  const signIn = (passphrase: string, from: string) =>
+    new Promise<{ status: number | undefined; headers: IncomingHttpHeaders }>((resolve, reject) => {
+      const headers = {
+        host: 'larder.example',
+        origin: PROXY,
+        'content-type': FORM,
+        accept: 'text/html',
+        'x-forwarded-for': from,
+      };
+      request(`${app.origin}/sign-in?/in`, { method: 'POST', headers }, (response) => {
+        response.resume();
+        resolve({ status: response.statusCode, headers: response.headers });
+      })
+        .on('error', reject)
+        .end(new URLSearchParams({ passphrase }).toString());
+    });
+  const { headers } = await signIn('walnut ladder seven fog', '192.0.2.1');
+  expect(headers['set-cookie']?.[0]).toMatch(
+    /^__Host-ridgelarder-access=[\w-]{43}; Max-Age=\d+; Path=\/; HttpOnly; Secure; SameSite=Lax$/i,
+  );
+  expect(headers['strict-transport-security']).toBe('max-age=31536000');
+
+  // What a sender claims about itself stands before what the proxy adds.
+  for (let wrong = 0; wrong < 5; wrong += 1)
+    expect((await signIn('wrong', `203.0.113.${wrong}, 192.0.2.66`)).status).toBe(403);
+  expect((await signIn('wrong', '203.0.113.9, 192.0.2.66')).status).toBe(429);
+  expect((await signIn('walnut ladder seven fog', '192.0.2.1')).status).toBe(303);
+});

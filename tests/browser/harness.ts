@@ -86,6 +86,11 @@ export function startApp(environment: Readonly<Record<string, string>> = {}): Se
         baseURL: app.origin,
       });
       contexts.push(context);
+      await context.addInitScript(() =>
+        addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI, sourceFile }) =>
+          console.error(`not allowed by ${violatedDirective}: ${blockedURI} in ${sourceFile}`),
+        ),
+      );
       const page = await context.newPage();
       const note = (text: string) => {
         if (!expected?.test(text)) errors.push(`${page.url()}: ${text}`);

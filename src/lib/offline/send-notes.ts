@@ -6,6 +6,8 @@ import { putNotes, takeBatch } from './note-store.ts';
 /** Answers that will not change by sending the same again: the note itself is refused. */
 const REFUSED = [400, 404, 409, 413, 422];
 
+const SIGNED_OUT = 401;
+
 /** Why notes could not be sent, for the user. They are kept, and can be sent later. */
 export class NotSent extends Error {
   override readonly name = 'NotSent';
@@ -70,6 +72,8 @@ async function deliver(batch: readonly QueuedNote[]): Promise<QueuedNote[]> {
 async function ask(address: string, init?: RequestInit, expected: readonly number[] = []): Promise<Response> {
   const response = await fetch(address, init).catch(() => undefined);
   if (!response) throw new NotSent(say('There is no connection.'));
+  if (response.status === SIGNED_OUT)
+    throw new NotSent(say('This device is not signed in any more. Sign in at /sign-in, and they are sent.'));
   if (!response.ok && !expected.includes(response.status))
     throw new NotSent(say('The server cannot take them now ({status}).', { status: response.status }));
   return response;

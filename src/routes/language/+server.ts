@@ -1,3 +1,4 @@
+import { pathWithin } from '$lib/server/access/own-origin';
 import { LANGUAGE_COOKIE } from '$lib/server/language-of-request';
 import { isLanguage, say } from '$lib/texts/say';
 import { error, redirect } from '@sveltejs/kit';
@@ -10,6 +11,5 @@ export const GET: RequestHandler = ({ url, cookies }) => {
   const to = url.searchParams.get('to');
   if (!isLanguage(to)) error(400, say('There is no such language here. Go back and choose one of the list.'));
   cookies.set(LANGUAGE_COOKIE, to, { path: '/', maxAge: A_YEAR_S, sameSite: 'lax', secure: false });
-  const from = new URL(url.searchParams.get('from') ?? '/', url);
-  redirect(303, from.origin === url.origin ? `${from.pathname}${from.search}` : '/');
+  redirect(303, pathWithin(url.searchParams.get('from') ?? undefined, url.origin));
 };

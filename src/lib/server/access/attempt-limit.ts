@@ -40,7 +40,7 @@ export class AttemptLimit {
 
 /** @returns the part of an address that one household or host has: all of IPv4, the first 64 bits of IPv6 */
 export function networkOf(address: string): string {
-  const bare = address.replace(/%.*$/, '').replace(/^::ffff:(?=\d+\.)/i, '');
+  const bare = (address.split('%')[0] ?? '').replace(/^::ffff:(?=\d+\.)/i, '');
   if (isIP(bare) !== 6) return isIP(bare) === 4 ? bare : 'unknown';
   const [head = '', tail = ''] = bare.split('::');
   const [before, after] = [head, tail].map((groups) => (groups === '' ? [] : groups.split(':')));

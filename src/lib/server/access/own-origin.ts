@@ -63,7 +63,7 @@ export function cameFromHere(headers: Headers, origin: string, silent = false): 
 }
 
 /**
- * @param path where somebody wanted to go before they had to sign in
+ * @param path where somebody was, or wanted to go before they had to sign in
  * @returns it where it is a page of ours, else the first page; an address of another site is never gone to
  */
 export function pathWithin(path: string | undefined, origin: string): string {
