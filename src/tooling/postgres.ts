@@ -82,9 +82,13 @@ export async function startPostgres(bin: string, isDurable = false): Promise<Pos
     ['-D', data, ...settings.flatMap((setting) => ['-c', setting])],
     { ...owner, cwd: folder, stdio: ['ignore', 'ignore', 'pipe'] },
   );
+  // Where nobody stops it in order, it must not outlive this program.
+  const killAtExit = () => void server.kill('SIGQUIT');
+  process.once('exit', killAtExit);
   let log = '';
   server.stderr.on('data', (text) => (log = (log + text).slice(-2000)));
   const stop = async () => {
+    process.off('exit', killAtExit);
     if (server.exitCode === null) {
       const ended = once(server, 'exit');
       // Ends at once, as its data is not needed again.

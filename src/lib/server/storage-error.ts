@@ -38,10 +38,10 @@ const sqliteCode = (error: unknown): number | undefined =>
 export const isBusy = (error: unknown): boolean => sqliteCode(error) === SQLITE_BUSY;
 
 /** Another change of this same program takes long. */
-export const stillWriting = (path: string): UserError =>
+export const stillWriting = (name: string): UserError =>
   new UserError(
     'Busy',
-    `A longer change to "${path}" is still being written, such as an import; nothing else was changed. Try again in a moment.`,
+    `A longer change to ${name} is still being written, such as an import; nothing else was changed. Try again in a moment.`,
   );
 
 /**

@@ -2,14 +2,15 @@ import { mkdir } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { Kysely, sql, type Dialect, type Transaction } from 'kysely';
-import { DEFAULT_MIGRATION_TABLE, Migrator } from 'kysely/migration';
+import { DEFAULT_MIGRATION_LOCK_TABLE, DEFAULT_MIGRATION_TABLE, Migrator } from 'kysely/migration';
 import { UserError } from '../errors.ts';
-import { storageError } from '../storage-error.ts';
+import { stillWriting, storageError } from '../storage-error.ts';
 import { isOnPostgres, MIGRATIONS } from './migrations.ts';
 import { HOW_TO_WRITE_IT, postgresDialect } from './postgres-dialect.ts';
 import { isConflict } from './postgres-error.ts';
 import { sqliteDialect } from './sqlite-dialect.ts';
-import { TABLE_KEYS, type Tables } from './tables.ts';
+import type { Tables } from './tables.ts';
+import { Turns } from './turns.ts';
 
 export type Database = Kysely<Tables>;
 
@@ -30,6 +31,7 @@ type Store = { readonly dialect: Dialect; readonly name: string; readonly elsewh
 export async function openDatabase(place: string, patienceMs = 10_000): Promise<Database> {
   const store = isAddress(place) ? atAddress(place, patienceMs) : await inFolder(place, patienceMs);
   const db: Database = new Kysely({ dialect: store.dialect });
+  if (isAddress(place)) turnsToWrite.set(db, new Turns(patienceMs, () => stillWriting(store.name)));
   try {
     await bringUpToDate(db, store);
   } catch (error) {
@@ -141,35 +143,39 @@ export function reading<Result>(
   return db.transaction().setIsolationLevel('repeatable read').setAccessMode('read only').execute(work);
 }
 
-/** Changes that are made at the same time may cost one another this many tries; then one is made alone. */
-const TRIES_AMONG_OTHERS = 4;
+/** Turns to write of those who share a pool of connections: who waits for its turn holds none, so that reading goes on. */
+const turnsToWrite = new WeakMap<Database, Turns>();
 const MOST_TRIES = 10;
-const SHORTEST_PAUSE_MS = 5;
+const LONGEST_PAUSE_MS = 50;
 
 /**
- * Runs a change that lands whole or not at all, as if it were alone among all that write. On PostgreSQL a change that others came in the
- * way of is made once more from its beginning.
+ * Runs a change that lands whole or not at all, alone among all that write. Where something else came in the way of it, it is made once more from its beginning.
  *
  * @param work changes nothing but the database, or sets what it changes anew at each try
- * @throws UserError `Busy` where others kept coming in the way; what `work` throws
+ * @throws UserError `Busy` where others write for too long or kept coming in the way; what `work` throws
  */
 export async function writing<Result>(
   db: Database,
   work: (trx: Transaction<Tables>) => Promise<Result>,
 ): Promise<Result> {
-  for (let tried = 0; tried < MOST_TRIES; tried += 1) {
-    try {
-      return await db
-        .transaction()
-        .setIsolationLevel('serializable')
-        .execute(async (trx) => {
-          if (tried >= TRIES_AMONG_OTHERS) await keepOthersOut(trx);
-          return work(trx);
-        });
-    } catch (error) {
-      if (!isConflict(error)) throw error;
-      await sleep(Math.random() * SHORTEST_PAUSE_MS * 2 ** Math.min(tried, TRIES_AMONG_OTHERS));
+  const endTurn = await turnsToWrite.get(db)?.take();
+  try {
+    for (let tried = 0; tried < MOST_TRIES; tried += 1) {
+      try {
+        return await db
+          .transaction()
+          .setIsolationLevel('serializable')
+          .execute(async (trx) => {
+            if (isOnPostgres(trx)) await takeTurnAmongProcesses(trx);
+            return work(trx);
+          });
+      } catch (error) {
+        if (!isConflict(error)) throw error;
+        await sleep(Math.random() * LONGEST_PAUSE_MS);
+      }
     }
+  } finally {
+    endTurn?.();
   }
   throw new UserError(
     'Busy',
@@ -177,8 +183,10 @@ export async function writing<Result>(
   );
 }
 
-/** A large import would else never come to its end while others make many small changes. They may read meanwhile. */
-async function keepOthersOut(trx: Transaction<Tables>): Promise<void> {
-  const tables = sql.join(Object.keys(TABLE_KEYS).map((name) => sql.table(name)));
-  await sql`lock table ${tables} in exclusive mode`.execute(trx);
+/**
+ * Waits for the changes of other processes, in the order of coming. What a change reads is what is there after this, as `lock table` comes before the first
+ * query. The table is one that nothing is done with otherwise, so that cleaning up inside PostgreSQL needs no turn.
+ */
+async function takeTurnAmongProcesses(trx: Transaction<Tables>): Promise<void> {
+  await sql`lock table ${sql.table(DEFAULT_MIGRATION_LOCK_TABLE)} in exclusive mode`.execute(trx);
 }

@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { once } from 'node:events';
 import { createServer, type AddressInfo } from 'node:net';
 import { inspect } from 'node:util';
@@ -164,34 +165,74 @@ onPostgres(({ openTestApp, openTestDatabase, place }) => {
     expect(await reading(db, (trx) => trx.selectFrom('lots').selectAll().execute())).toEqual([]);
   });
 
-  test('a change that others come in the way of is made once more; at last, alone', async () => {
+  test('a change that something else came in the way of is made once more', async () => {
     const { folder, db } = await shared();
     const other = await openTestDatabase(folder);
-    const raise = (trx: Parameters<Parameters<typeof writing>[1]>[0]) =>
-      trx
-        .insertInto('settings')
-        .values({ id: 'count', settings: '1' })
-        .onConflict((conflict) =>
-          conflict
-            .column('id')
-            .doUpdateSet((eb) => ({ settings: sql`${eb.ref('settings.settings')} || '1'` })),
-        )
-        .execute();
+    const add = (trx: Pick<typeof db, 'insertInto'>, id: string) =>
+      trx.insertInto('settings').values({ id, settings: '' }).execute();
+    await add(db, 'first');
     let tries = 0;
-    let waiting: Promise<unknown> = Promise.resolve();
     await writing(db, async (trx) => {
       tries += 1;
-      await trx.selectFrom('settings').selectAll().execute();
-      const meddling = writing(other, raise);
-      // While the first keeps others out, they wait for its end instead of getting in between.
-      if (tries <= 4) await meddling;
-      else waiting = meddling;
-      await raise(trx);
+      const { length } = await trx.selectFrom('settings').selectAll().execute();
+      // Past the turns, as somebody does who repairs something by hand.
+      if (tries === 1)
+        await other
+          .transaction()
+          .setIsolationLevel('serializable')
+          .execute(async (meddling) => {
+            await meddling.selectFrom('settings').selectAll().execute();
+            await add(meddling, 'by hand');
+          });
+      await add(trx, `after ${length}`);
     });
-    await waiting;
-    expect(tries).toBe(5);
-    const { settings } = await db.selectFrom('settings').selectAll().executeTakeFirstOrThrow();
-    expect(settings).toBe('1'.repeat(6));
+    expect(tries).toBe(2);
+    const ids = (await db.selectFrom('settings').select('id').orderBy('id').execute()).map(({ id }) => id);
+    expect(ids).toEqual(['after 2', 'by hand', 'first']);
+  });
+
+  test('changes take turns, within a program and among several, and reading waits for none', async () => {
+    const { folder, db } = await shared();
+    const other = await openTestDatabase(folder);
+    let [writers, most] = [0, 0];
+    const [started, finished] = [Promise.withResolvers<void>(), Promise.withResolvers<void>()];
+    const change = (by: typeof db, until?: Promise<void>) =>
+      writing(by, async (trx) => {
+        writers += 1;
+        most = Math.max(most, writers);
+        await trx.insertInto('settings').values({ id: randomUUID(), settings: '' }).execute();
+        started.resolve();
+        await until;
+        writers -= 1;
+      });
+    const held = change(db, finished.promise);
+    await started.promise;
+    const waiting = Array.from({ length: 30 }, (_, n) => change(n % 2 ? db : other));
+    for (const by of [db, other])
+      expect(await reading(by, (trx) => trx.selectFrom('settings').selectAll().execute())).toEqual([]);
+    finished.resolve();
+    await Promise.all([held, ...waiting]);
+    expect(most).toBe(1);
+    expect(await db.selectFrom('settings').selectAll().execute()).toHaveLength(31);
+  });
+
+  test('a turn that does not come is told as Busy, in the same program and in another one', async () => {
+    const [folder] = await place();
+    const [same, other] = [await openTestDatabase(folder, 150), await openTestDatabase(folder, 150)];
+    const [started, finished] = [Promise.withResolvers<void>(), Promise.withResolvers<void>()];
+    const add = (by: typeof same, until?: Promise<void>) =>
+      writing(by, async (trx) => {
+        started.resolve();
+        await until;
+        await trx.insertInto('settings').values({ id: randomUUID(), settings: '' }).execute();
+      });
+    const held = add(same, finished.promise);
+    await started.promise;
+    await expectUserError(add(same), 'Busy', 'A longer change to the database', 'PostgreSQL at 127.0.0.1');
+    await expectUserError(add(other), 'Busy', 'holds what this change needs');
+    finished.resolve();
+    await held;
+    await add(other);
   });
 
   test('an import comes to its end while others keep changing what it reads', async () => {

@@ -12,6 +12,7 @@ import {
   type TransactionSettings,
 } from 'kysely';
 import { isBusy, stillWriting, storageError } from '../storage-error.ts';
+import { Turns } from './turns.ts';
 
 /**
  * How long SQLite itself waits for a lock. It waits with the whole thread, which may be the one that has to finish the
@@ -50,12 +51,13 @@ class SqliteFileDriver implements Driver {
   readonly #patienceMs: number;
   readonly #idle: SqliteFileConnection[] = [];
   #isClosed = false;
-  /** When all who may write before the next one have ended. */
-  #writersDone: Promise<void> = Promise.resolve();
+  /** Those of this program that write wait here: waiting for SQLite's lock would stop the thread of the one that holds it. */
+  readonly #turns: Turns;
 
   constructor(path: string, patienceMs: number) {
     this.#path = path;
     this.#patienceMs = patienceMs;
+    this.#turns = new Turns(patienceMs, () => stillWriting(`"${path}"`));
   }
 
   async init(): Promise<void> {
@@ -69,7 +71,7 @@ class SqliteFileDriver implements Driver {
   /** A transaction that writes takes the write lock at once, so what it read cannot change before it writes. */
   async beginTransaction(connection: SqliteFileConnection, settings: TransactionSettings): Promise<void> {
     const isReading = settings.accessMode === 'read only';
-    if (!isReading) connection.endTurn = await this.#turnToWrite();
+    if (!isReading) connection.endTurn = await this.#turns.take();
     await connection.executeQuery(CompiledQuery.raw(isReading ? 'begin' : 'begin immediate'));
   }
 
@@ -104,29 +106,6 @@ class SqliteFileDriver implements Driver {
       throw error;
     }
     return connection;
-  }
-
-  /**
-   * Those of this program that write wait here, in the order of coming: waiting for SQLite's lock would stop the thread of the
-   * one that holds it.
-   *
-   * @returns what ends the turn
-   */
-  async #turnToWrite(): Promise<() => void> {
-    const before = this.#writersDone;
-    const turn = Promise.withResolvers<void>();
-    this.#writersDone = before.then(() => turn.promise);
-    const outOfPatience = Promise.withResolvers<never>();
-    const timer = setTimeout(() => outOfPatience.reject(stillWriting(this.#path)), this.#patienceMs);
-    try {
-      await Promise.race([before, outOfPatience.promise]);
-      return turn.resolve;
-    } catch (error) {
-      turn.resolve();
-      throw error;
-    } finally {
-      clearTimeout(timer);
-    }
   }
 }
 
