@@ -1,4 +1,5 @@
 import js from '@eslint/js';
+import regexp from 'eslint-plugin-regexp';
 import svelte from 'eslint-plugin-svelte';
 import { defineConfig, globalIgnores } from 'eslint/config';
 import globals from 'globals';
@@ -113,6 +114,29 @@ export default defineConfig(
       '@typescript-eslint/switch-exhaustiveness-check': [
         'error',
         { considerDefaultExhaustiveForUnions: true },
+      ],
+    },
+  },
+  {
+    files: ['src/**/*.{ts,svelte}'],
+    ignores: ['src/tooling/**', '**/*.test.ts'],
+    plugins: { regexp },
+    rules: {
+      // A pattern that tries ever more ways on a longer text lets whoever sends one keep the processor.
+      'regexp/no-super-linear-backtracking': 'error',
+      'regexp/no-super-linear-move': 'error',
+    },
+  },
+  {
+    files: ['src/lib/server/**/*.ts', 'src/routes/**/*.ts'],
+    ignores: ['**/*.test.ts', 'src/lib/server/database/migrations.ts'],
+    rules: {
+      'no-restricted-syntax': [
+        'error',
+        {
+          selector: "MemberExpression[object.name='sql'][property.name='raw']",
+          message: 'What people send gets into SQL only as a bound value.',
+        },
       ],
     },
   },

@@ -3,6 +3,7 @@ import { admit } from '$lib/server/access/admit';
 import { app, closeApp } from '$lib/server/app';
 import { UserError } from '$lib/server/errors';
 import { LANGUAGE_COOKIE, languageOf, speaking } from '$lib/server/language-of-request';
+import { limitBody, tooLarge } from '$lib/server/limit-body';
 import { sayingWhen, toHttpError } from '$lib/server/to-http-error';
 import { say } from '$lib/texts/say';
 
@@ -11,6 +12,7 @@ export const handle: Handle = ({ event, resolve }) => {
   return speaking(language, async () => {
     event.locals.app = await app().catch(toHttpError);
     await admit(event).catch(toHttpError);
+    event.request = limitBody(event.request, event.route.id);
     const response = await resolve(event, {
       transformPageChunk: ({ html }) => html.replace('<html lang="en">', `<html lang="${language}">`),
     });
@@ -26,6 +28,8 @@ export const handleError: HandleServerError = (failure) =>
 
 function inWords({ error, event, status, message }: Parameters<HandleServerError>[0]): App.Error {
   if (status === 404) return { message: say('There is no page at {path}.', { path: event.url.pathname }) };
+  if (status === 413)
+    return { message: tooLarge(Number.parseInt(process.env['BODY_SIZE_LIMIT'] ?? '', 10) * 1e6) };
   if (status < 500) return { message };
   console.error(`${new Date().toISOString()} ${event.request.method} ${event.url.pathname}`, error);
   if (error instanceof UserError) return { message: error.message };

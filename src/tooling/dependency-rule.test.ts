@@ -100,3 +100,12 @@ test.each([
 test('a date of a given day is fine in the core', async () => {
   expect(await rulesBroken(STOVE, "export const day = new Date('2027-07-05');\n")).toEqual([]);
 });
+
+test.each([
+  ['src/lib/shelf-csv/read-cell.ts', 'regexp/no-super-linear-backtracking', String.raw`/^(\w+\s?)*$/`],
+  ['src/lib/shelf-csv/read-cell.ts', 'regexp/no-super-linear-move', String.raw`/\s+$/`],
+  ['src/lib/server/ledger.ts', 'no-restricted-syntax', 'sql.raw(name)'],
+  ['src/routes/shelf/+page.server.ts', 'no-restricted-syntax', 'sql.raw(name)'],
+])('in %s, %s refuses %s', async (file, rule, code) => {
+  expect(await rulesBroken(file, `export const made = ${code};\n`)).toContain(rule);
+});

@@ -28,18 +28,12 @@ export function linesWithNew(stored: Entered, typed: Entered | undefined, list: 
  * @returns the lines to keep: neither to be removed nor left empty
  */
 export function keptLines(read: FormReader, list: string, alwaysChosen: readonly string[]): number[] {
-  return linesOf(read.entered, list).filter(
-    (line) =>
-      read.text(`${list}[${line}].remove`) === undefined &&
-      isFilledIn(read, `${list}[${line}]`, alwaysChosen),
-  );
-}
-
-function isFilledIn(read: FormReader, at: string, alwaysChosen: readonly string[]): boolean {
-  const tellNothing = new Set(alwaysChosen.map((field) => `${at}.${field}`));
-  return Object.entries(read.entered).some(
-    ([name, values]) =>
-      name.startsWith(`${at}.`) && !tellNothing.has(name) && values.some((value) => value.trim() !== ''),
+  const filled = Object.entries(read.entered).filter(([name, values]) => {
+    const field = name.slice(name.indexOf('.') + 1);
+    return !alwaysChosen.includes(field) && values.some((value) => value.trim() !== '');
+  });
+  return linesOf(Object.fromEntries(filled), list).filter(
+    (line) => read.text(`${list}[${line}].remove`) === undefined,
   );
 }
 

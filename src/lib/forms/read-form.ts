@@ -42,7 +42,9 @@ export class FormReader {
    */
   constructor(form: FormData, system: UnitSystem) {
     const entered: Record<string, string[]> = {};
-    for (const [name, value] of form) if (typeof value === 'string') (entered[name] ??= []).push(value);
+    // Names are those of our fields; others, such as `__proto__`, are no place to put a text.
+    for (const [name, value] of form)
+      if (typeof value === 'string' && !(name in Object.prototype)) (entered[name] ??= []).push(value);
     this.entered = entered;
     const openedIn = entered['shownIn']?.[0];
     this.#system = openedIn === 'metric' || openedIn === 'us' ? openedIn : system;

@@ -30,15 +30,24 @@ export type CellRules = {
   readonly currency: string;
 };
 
+/** No list of allergens is longer. What is, would be searched for numbers and words like known ones at length. */
+const LONGEST_CELL = 1000;
+
 /** Reads one cell that is not empty for the field of its column. Costs are for what the column says, not yet per serving. */
 export function readCell(
   entry: Pick<FieldEntry, 'kind' | 'units'>,
   text: string,
   rules: CellRules,
 ): Reading<unknown> {
+  if (entry.kind === 'text') return { value: text };
+  if (text.length > LONGEST_CELL)
+    return {
+      reason: say('"{beginning}…" is longer than {most} characters; is it in the right column?', {
+        beginning: text.slice(0, 20),
+        most: String(LONGEST_CELL),
+      }),
+    };
   switch (entry.kind) {
-    case 'text':
-      return { value: text };
     case 'number':
       return readQuantity(text, entry.units, rules.unit, rules.decimalMark);
     case 'date':
@@ -61,10 +70,9 @@ export function readCell(
 // numbers
 
 const PLAIN_NUMBER = /^\d+(?:\.\d+)?(?:[eE][+-]?\d+)?$/;
-/** A sign, a number with its marks, and the rest. Groups of three may be parted by a blank or an apostrophe. */
-const NUMBER_AND_REST =
-  /^([+-]?)\s*(\d{1,3}(?:[ '’\u00a0\u202f]\d{3})+(?:[.,]\d+)?(?!\d)|\d[\d.,]*|[.,]\d+)(.*)$/s;
-const FRACTION_AND_REST = /^(?:(\d+)[\s-]+)?(\d+)\s*\/\s*(\d+)(.*)$/s;
+/** A sign and a number with its marks. Groups of three may be parted by a blank or an apostrophe. */
+const NUMBER = /^([+-]?)\s*(\d{1,3}(?:[ '’\u00a0\u202f]\d{3})+(?:[.,]\d+)?(?!\d)|\d[\d.,]*|[.,]\d+)/;
+const FRACTION = /^(?:(\d+)[\s-]+)?(\d+)\s*\/\s*(\d+)/;
 
 const COUNTED =
   /^(?:servings?|portions?|portionen|pouch|pouches|bags?|packs?|packets?|sachets?|beutel|stuck|pcs|pieces?|x)$/;
@@ -105,16 +113,17 @@ export function readNumber(text: string, mark: DecimalMark): NumberAndRest {
     .replace(/[\u2212\u2013]/g, '-')
     .replaceAll('\u2044', '/')
     .trim();
-  const fraction = FRACTION_AND_REST.exec(plain);
+  const fraction = FRACTION.exec(plain);
   if (fraction) {
-    const [, whole = '0', above, below, rest] = fraction;
+    const [read, whole = '0', above, below] = fraction;
     if (Number(below) === 0) return { reason: say('"{text}" divides by zero', { text }) };
-    return { value: Number(whole) + Number(above) / Number(below), rest: rest! };
+    return { value: Number(whole) + Number(above) / Number(below), rest: plain.slice(read.length) };
   }
   if (PLAIN_NUMBER.test(plain) && /[eE]/.test(plain)) return { value: Number(plain), rest: '' };
-  const number = NUMBER_AND_REST.exec(plain);
+  const number = NUMBER.exec(plain);
   if (!number) return { reason: say('"{text}" is not a number', { text }) };
-  const [, sign, digits, rest] = number as unknown as [string, string, string, string];
+  const [read, sign = '', digits = ''] = number;
+  const rest = plain.slice(read.length);
   if (/^\s*[-–+\d]/.test(rest)) return { reason: say('"{text}" is not one single number', { text }) };
   const value = valueOf(digits, mark);
   if (typeof value === 'string') return { reason: value };
@@ -174,7 +183,7 @@ const monthCalled = (word: string): number => MONTHS.findIndex((names) => names.
 
 /** @returns an ISO 8601 date. A day and a month that can change places are named, not guessed. */
 export function readDate(text: string, order: DateOrder): Reading<string> {
-  const date = text.replace(/[T\s]+\d{1,2}:\d{2}.*$/, '');
+  const date = text.replace(/(?<![T\s])[T\s]+\d{1,2}:\d{2}.*$/, '');
   const iso =
     /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})$/.exec(date) ?? /^((?:19|20)\d\d)(\d\d)(\d\d)$/.exec(date);
   if (iso) return existing(text, Number(iso[1]), Number(iso[2]), Number(iso[3]));
@@ -259,7 +268,7 @@ function readList<T extends string>(text: string, words: Vocabulary<T>): Reading
 }
 
 function readWaterKind(text: string): Reading<string> {
-  const meant = WATER_WORDS.meaning(text.replace(/\s+(?:water|wasser)$/i, ''));
+  const meant = WATER_WORDS.meaning(text.replace(/(?<!\s)\s+(?:water|wasser)$/i, ''));
   return meant ? { value: meant[0]! } : { reason: WATER_WORDS.unknown(text) };
 }
 
@@ -326,17 +335,14 @@ export function readCurrency(text: string, currency: string): Reading<string> {
 
 /** @returns an amount in minor units; a fraction of the smallest coin is rounded with a doubt. */
 function readCost(text: string, mark: DecimalMark, currency: string): Reading<number> {
-  const [, before, amount, after] = /^([^\d.,+\u2212-]*)(.*?)([^\d.,]*)$/s.exec(text) as unknown as [
-    string,
-    string,
-    string,
-    string,
-  ];
-  for (const sign of [before.trim(), after.trim()]) {
+  const begins = text.search(/[\d.,+\u2212-]/);
+  const start = begins < 0 ? text.length : begins;
+  const end = Math.max(start, text.search(/[\d.,][^\d.,]*$/) + 1);
+  for (const sign of [text.slice(0, start).trim(), text.slice(end).trim()]) {
     const read = sign === '' ? undefined : readCurrency(sign, currency);
     if (read && 'reason' in read) return read;
   }
-  const read = readNumber(amount, mark);
+  const read = readNumber(text.slice(start, end), mark);
   if ('reason' in read) return read;
   if (read.rest.trim() !== '') return { reason: say('"{text}" is not an amount of money', { text }) };
   const minor = moneyToMinor(read.value, currency);

@@ -277,6 +277,6 @@ function madeCode(recipe: unknown, sealedOn: unknown): string | undefined {
   const name = recipe
     .replace(/[^\p{L}\p{M}\p{N}]+/gu, '-')
     .slice(0, 29)
-    .replace(/^-+|-+$/g, '');
+    .replace(/^-|-$/g, '');
   return name === '' ? undefined : `${name}-${sealedOn}`;
 }

@@ -58,24 +58,35 @@ export const writtenWhy = (
 
 export const withAnd = (names: readonly string[]): string => names.join(AND);
 
-const written = Object.values(REASONS).map((reason) => ({
-  reason,
-  pattern: new RegExp(
-    `^${reason.replace(/[().?]/g, String.raw`\$&`).replace(PLACE, (_, name: string) => `(?<${name}>.+)`)}$`,
-  ),
-}));
+/** Each reason with its words and the names of its parts by turns, beginning and ending with words. */
+const written = Object.values(REASONS).map((reason) => ({ reason, pieces: reason.split(PLACE) }));
+
+/** @returns the parts by name that a written reason is made of; `undefined` where it is another one */
+function partsOf(why: string, [beginning = '', ...rest]: readonly string[]): [string, string][] | undefined {
+  if (!why.startsWith(beginning)) return undefined;
+  const parts: [string, string][] = [];
+  let at = beginning.length;
+  for (let next = 0; next < rest.length; next += 2) {
+    const words = rest[next + 1] ?? '';
+    const isLast = next + 2 === rest.length;
+    const end = isLast ? why.length - words.length : why.indexOf(words, at);
+    if (end <= at || !why.startsWith(words, end)) return undefined;
+    parts.push([rest[next] ?? '', why.slice(at, end)]);
+    at = end + words.length;
+  }
+  return at === why.length ? parts : undefined;
+}
 
 /** @returns a written reason in the language around; one that nobody here wrote as it is. */
 export function sayWhy(why: string): string {
   if (language() === 'en') return why;
-  for (const { reason, pattern } of written) {
-    const match = pattern.exec(why);
-    if (!match) continue;
-    const parts = Object.entries(match.groups ?? {}).map(([name, part]) => [
-      name,
-      PARTS[name]?.(part) ?? part,
-    ]);
-    return say(reason, Object.fromEntries(parts));
+  for (const { reason, pieces } of written) {
+    const parts = partsOf(why, pieces);
+    if (parts)
+      return say(
+        reason,
+        Object.fromEntries(parts.map(([name, part]) => [name, PARTS[name]?.(part) ?? part])),
+      );
   }
   return why;
 }

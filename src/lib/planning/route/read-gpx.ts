@@ -5,6 +5,8 @@ import { say } from '../../texts/say.ts';
 
 export const MAX_GPX_CHARACTERS = 64_000_000;
 export const MAX_GPX_POINTS = 1_000_000;
+/** Tracks and routes, those without points among them. */
+export const MAX_GPX_LINES = 10_000;
 
 /** A point of a track or route. Elevation in m above sea level; undefined where the file states none that can be read. */
 export type GpxPoint = {
@@ -51,7 +53,7 @@ type Words = { name: string; symbol: string; type: string };
 /**
  * Reads the tracks, routes and waypoints of a GPX 1.1 or 1.0 text. The segments of a track are joined in their order. Extensions are passed over.
  *
- * @param xml the text of the file, at most MAX_GPX_CHARACTERS with at most MAX_GPX_POINTS points
+ * @param xml the text of the file, at most MAX_GPX_CHARACTERS with at most MAX_GPX_POINTS points and MAX_GPX_LINES tracks and routes
  * @throws RouteError for what is not well-formed, not GPX, has a DOCTYPE (no entity is ever expanded), a position off the globe, or no track or route of two points
  */
 export function readGpx(xml: string): GpxContent {
@@ -69,6 +71,7 @@ export function readGpx(xml: string): GpxContent {
   const waypoints: GpxWaypoint[] = [];
   const left: string[] = [];
   let pointCount = 0;
+  let lineCount = 0;
 
   const parser = new SaxesParser();
   /** Names of the open elements; empty for those of other namespaces. */
@@ -116,6 +119,12 @@ export function readGpx(xml: string): GpxContent {
   };
 
   const openLine = (kind: 'track' | 'route'): void => {
+    if (++lineCount > MAX_GPX_LINES)
+      fail(
+        say('the file has more than {most} tracks and routes. Keep the one that you walk.', {
+          most: String(MAX_GPX_LINES),
+        }),
+      );
     line = { kind, name: '', points: [] };
   };
 

@@ -9,6 +9,7 @@ import { Trip } from '$lib/planning/model/trip';
 import { EFFORTS } from '$lib/planning/optimiser/search-menu';
 import { planTrip } from '$lib/planning/plan-trip';
 import { UserError } from '$lib/server/errors';
+import { readText } from '$lib/server/limit-body';
 import { toHttpError } from '$lib/server/to-http-error';
 import { say } from '$lib/texts/say';
 import type { RequestHandler } from './$types';
@@ -32,7 +33,7 @@ const refusal = (problems: readonly Problem[]) =>
  * expired, first out; "quick" or "thorough" looks for the best menu, in which the locked meals alone stand. 400: `{ problems: [{ field, message }] }`; 413: too large; 503: no search can be run.
  */
 export const POST: RequestHandler = async ({ request, locals }) => {
-  const parsed = parseJson(await readText(request));
+  const parsed = parseJson(await readText(request, LARGEST_BODY_BYTES));
   if ('fault' in parsed)
     return refusal([
       { field: fieldPath([]), message: say('is no valid JSON: {fault}', { fault: parsed.fault }) },
@@ -65,23 +66,3 @@ export const POST: RequestHandler = async ({ request, locals }) => {
   });
   return json(plan);
 };
-
-async function readText(request: Request): Promise<string> {
-  const tooLarge = () =>
-    error(
-      413,
-      say('The request is larger than {size, number} MB. Send fewer lots, or shorter notes.', {
-        size: LARGEST_BODY_BYTES / 1e6,
-      }),
-    );
-  if (Number(request.headers.get('content-length') ?? 0) > LARGEST_BODY_BYTES) tooLarge();
-  const decoder = new TextDecoder();
-  let text = '';
-  let bytes = 0;
-  for await (const piece of request.body ?? []) {
-    bytes += piece.byteLength;
-    if (bytes > LARGEST_BODY_BYTES) tooLarge();
-    text += decoder.decode(piece, { stream: true });
-  }
-  return text + decoder.decode();
-}

@@ -2,6 +2,7 @@ import { error, json } from '@sveltejs/kit';
 import { parseJson } from '$lib/parse-json.ts';
 import { fieldPath, problemsOf, type Problem } from '$lib/planning/model/problems.ts';
 import { TrailNotesRequest } from '$lib/planning/model/trail-note.ts';
+import { readText } from '$lib/server/limit-body.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
 import { say } from '$lib/texts/say.ts';
 import type { RequestHandler } from './$types';
@@ -29,14 +30,7 @@ export const POST: RequestHandler = async ({ request, url, locals, params }) => 
       403,
       say('Notes are taken only from pages of this program. Open the trip here and enter them there.'),
     );
-  if (Number(request.headers.get('content-length') ?? 0) > LARGEST_BODY_BYTES)
-    error(
-      413,
-      say('The notes are larger than {size, number} MB. Send fewer at once.', {
-        size: LARGEST_BODY_BYTES / 1e6,
-      }),
-    );
-  const parsed = parseJson(await request.text());
+  const parsed = parseJson(await readText(request, LARGEST_BODY_BYTES));
   if ('fault' in parsed)
     return refusal([
       { field: fieldPath([]), message: say('is no valid JSON: {fault}', { fault: parsed.fault }) },

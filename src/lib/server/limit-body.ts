@@ -1,0 +1,71 @@
+import { error } from '@sveltejs/kit';
+import { say, sayNumber } from '../texts/say.ts';
+
+/** More than any form of the program holds that is filled in by hand. */
+const LARGEST_FORM_BYTES = 1_000_000;
+/** These take files or data, and say themselves how much; what is larger than any of them the server refuses (`LARGEST_UPLOAD` in `tooling/serve.ts`). */
+const TAKING_FILES: readonly (string | null)[] = [
+  '/api/plan',
+  '/kitchen/foods',
+  '/shelf/import',
+  '/shelf/import/upload',
+  '/trips/[id]/notes.json',
+  '/trips/[id]/route',
+  '/trips/new',
+];
+
+/**
+ * @param route SvelteKit's id of the route that was asked
+ * @returns the request; where it sends more than a form can hold, whoever reads its body gets 413. All that is sent is taken all the same, as a browser reads
+ *   the answer only then.
+ * @throws HttpError 415 for a body that is compressed: a few bytes of it could stand for any number
+ */
+export function limitBody(request: Request, route: string | null): Request {
+  const coding = request.headers.get('content-encoding') ?? 'identity';
+  if (coding !== 'identity')
+    error(
+      415,
+      say('What was sent is compressed ({coding}), which is not taken. Send it as it is.', { coding }),
+    );
+  if (!request.body || TAKING_FILES.includes(route)) return request;
+  let bytes = 0;
+  const body = request.body.pipeThrough(
+    new TransformStream<Uint8Array<ArrayBuffer>, Uint8Array<ArrayBuffer>>({
+      transform(piece, controller) {
+        bytes += piece.byteLength;
+        if (bytes <= LARGEST_FORM_BYTES) controller.enqueue(piece);
+      },
+      flush() {
+        if (bytes > LARGEST_FORM_BYTES) error(413, tooLarge(LARGEST_FORM_BYTES));
+      },
+    }),
+  );
+  return new Request(request, { body, duplex: 'half' });
+}
+
+/** @returns what is said of a body that is too large */
+export const tooLarge = (mostBytes: number): string =>
+  say(
+    'What was sent is larger than {most} MB, the most that is taken here, so nothing was changed. Send less at once.',
+    {
+      most: sayNumber(mostBytes / 1e6),
+    },
+  );
+
+/**
+ * @returns the body as text
+ * @throws HttpError 413 where it is larger; no more than that is ever held
+ */
+export async function readText(request: Request, mostBytes: number): Promise<string> {
+  const refuse = () => error(413, tooLarge(mostBytes));
+  if (Number(request.headers.get('content-length') ?? 0) > mostBytes) refuse();
+  const decoder = new TextDecoder();
+  let text = '';
+  let bytes = 0;
+  for await (const piece of request.body ?? []) {
+    bytes += piece.byteLength;
+    if (bytes > mostBytes) refuse();
+    text += decoder.decode(piece, { stream: true });
+  }
+  return text + decoder.decode();
+}
