@@ -13,10 +13,10 @@ const METHOD: Readonly<Record<Language, readonly Block[]>> = {
   de: withIdsOf(original, readMarkdown(german)),
 };
 
-export const load: PageServerLoad = () => {
+export const load = (() => {
   const [, ...blocks] = METHOD[language()];
   const parts = blocks.flatMap((block) =>
     block.kind === 'heading' && block.depth === 2 ? [{ id: block.id, title: block.title }] : [],
   );
   return { blocks, parts };
-};
+}) satisfies PageServerLoad;
