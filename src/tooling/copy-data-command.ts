@@ -2,7 +2,8 @@ import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { parseArgs } from 'node:util';
 import { copyDatabase, type Contents } from '../lib/server/database/copy-database.ts';
-import { DATABASE_FILE, isAddress, openDatabase } from '../lib/server/database/open-database.ts';
+import { DATABASE_FILE } from '../lib/server/data-folder.ts';
+import { isAddress, openDatabase } from '../lib/server/database/open-database.ts';
 import { UserError } from '../lib/server/errors.ts';
 
 const HELP = `Copies all data from one place to another, empty one, and compares the two.

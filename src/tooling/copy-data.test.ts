@@ -1,45 +1,17 @@
 import { sql } from 'kysely';
 import { expect, test } from 'vitest';
-import { exampleRecipe } from '../../tests/support/kitchen-examples.ts';
-import { defaultSettings } from '../lib/planning/model/settings.ts';
-import type { App } from '../lib/server/app.ts';
 import { copyDatabase } from '../lib/server/database/copy-database.ts';
 import { openDatabase } from '../lib/server/database/open-database.ts';
 import { TABLE_KEYS, type KeptTable } from '../lib/server/database/tables.ts';
-import { madeUpLot, madeUpTrip, onEachDatabase, temporaryFolder } from '../lib/server/test-data.ts';
+import { fillEveryTable, madeUpLot, onEachDatabase, temporaryFolder } from '../lib/server/test-data.ts';
 import { copyDataCommand } from './copy-data-command.ts';
-
-/** Something in every table, with what is easily lost on the way. */
-async function fill({ shelf, trips, trailNotes, settings, kitchen, imports, access }: App): Promise<void> {
-  const lots = Array.from({ length: 2300 }, (_, n) => madeUpLot({ code: `L${n}`, pouches: n % 7 }));
-  await shelf.importLots(lots, 'first');
-  await shelf.addLot(
-    madeUpLot({ code: 'Käse 7"%', dryWeightG: 0.1 + 0.2, costMinor: 99, note: "it's\nnew 🥾" }),
-  );
-  const { id } = await trips.createTrip(madeUpTrip());
-  await trips.setAside(id, 1, [{ code: 'Käse 7"%', pouches: 4 }]);
-  await trips.pack(id, 2);
-  await trailNotes.enter(id, [
-    { id: 'n1', at: '2026-07-05T18:30:00Z', kind: 'eaten', code: 'Käse 7"%', pouches: 1, text: '' },
-  ]);
-  const other = await trips.createTrip(madeUpTrip({ name: 'Nowhere' }));
-  await trips.setAside(other.id, 1, [{ code: 'L6', pouches: 2 }]);
-  await settings.save({ ...defaultSettings(), currency: 'CHF' });
-  await kitchen.recipes.create(exampleRecipe());
-  const thrown = await kitchen.recipes.create({ ...exampleRecipe(), name: 'Thrown away' });
-  await kitchen.recipes.delete(thrown.id, thrown.version);
-  await imports.rememberMapping('a;b', { a: 'code' });
-  await imports.keepUpload('a.csv', new Blob(['a']).stream(), 10);
-  await access.sessions.start('a');
-  await access.links.give({ forWhom: 'Ada', tripId: id, mayNote: true, days: 3 });
-}
 
 onEachDatabase(({ openTestApp, place }) => {
   onEachDatabase((other) => {
     test('everything is copied, and goes on there', async () => {
       const folder = await temporaryFolder();
       const app = await openTestApp(folder);
-      await fill(app);
+      await fillEveryTable(app);
       const [data, url] = await place(folder);
       const [toFolder, toUrl] = await other.place();
       const args = ['--from', url ?? data, '--to', toUrl ?? toFolder];

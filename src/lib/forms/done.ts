@@ -11,6 +11,10 @@ const DONE = {
   'settings-saved': text('The settings are saved.'),
   'equipment-saved': text('The equipment is saved.'),
   'food-deleted': text('The food is deleted from your own table.'),
+  'copy-made': text('The copy is made.'),
+  'copy-restored': text(
+    'The copy is put back. What was there before is in the list as the newest copy, so you can go back.',
+  ),
   'settings-reset': text('The usual values are back.'),
   'trip-planned': text(
     'The trip is planned. Everything about the party, the days and the stove can be changed under Party.',

@@ -5,6 +5,7 @@ import { Passphrase } from './access/passphrase.ts';
 import { ReadLinkRepository } from './access/read-link-repository.ts';
 import { SessionRepository } from './access/session-repository.ts';
 import { AfterwardsRepository } from './afterwards-repository.ts';
+import { Backups } from './backups/backups.ts';
 import { Bin } from './bin.ts';
 import { dataFolder } from './data-folder.ts';
 import { databaseUrl, openDatabase } from './database/open-database.ts';
@@ -26,6 +27,7 @@ export type App = {
   readonly settings: SettingsRepository;
   readonly kitchen: KitchenRepository;
   readonly bin: Bin;
+  readonly backups: Backups;
   readonly imports: ImportRepository;
   readonly menus: MenuSearches;
   /** Who is let in. */
@@ -63,6 +65,7 @@ export async function openApp(
     settings: new SettingsRepository(db),
     kitchen: new KitchenRepository(db, now),
     bin: new Bin(db, now),
+    backups: new Backups(db, folder, clock),
     imports: new ImportRepository(db, join(folder, 'imports'), clock),
     menus,
     access: {
@@ -86,12 +89,30 @@ let opened: Promise<App> | undefined;
  * Opened once; a failure is tried again at the next call, so that it can be put right without a restart.
  */
 export function app(): Promise<App> {
-  const open = async () => openApp(dataFolder(), undefined, databaseUrl());
+  const open = async () => copyingDaily(await openApp(dataFolder(), undefined, databaseUrl()));
   opened ??= open().catch((error: unknown) => {
     opened = undefined;
     throw error;
   });
   return opened;
+}
+
+/** How often it is looked whether the copy of the day is due. */
+const LOOK_MS = 3_600_000;
+
+/** The same app, making a copy of its data each day until it is closed, where that is for it to do. */
+function copyingDaily(app: App): App {
+  if (!app.backups.isAutomatic) return app;
+  let copying = app.backups.makeDaily();
+  const timer = setInterval(() => {
+    copying = copying.then(() => app.backups.makeDaily());
+  }, LOOK_MS).unref();
+  const close = async () => {
+    clearInterval(timer);
+    await copying;
+    await app.close();
+  };
+  return { ...app, close };
 }
 
 /** Closes what `app` opened, if it did. */

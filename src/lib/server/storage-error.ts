@@ -8,13 +8,14 @@ const DISK_FAILS = `cannot be read or written because the disk reports an error.
 
 /** Primary result codes of SQLite (sqlite.org/rescode.html). */
 const SQLITE_BUSY = 5;
+const DAMAGED = [11, 26];
 const BY_SQLITE_CODE: Readonly<Record<number, string>> = {
   8: NOT_WRITABLE,
   10: DISK_FAILS,
-  11: 'is damaged. Put back a copy of it, or move it away to start with an empty shelf.',
+  11: 'is damaged. Put back a copy of it (npm run restore), or move it away to start with an empty shelf.',
   13: DISK_FULL,
   14: `cannot be opened. Check that its folder exists and may be written to, ${ELSEWHERE}.`,
-  26: 'is not a database. Put back a copy of the right file, or move it away to start with an empty shelf.',
+  26: 'is not a database. Put back a copy of the right file (npm run restore), or move it away to start with an empty shelf.',
 };
 
 const BY_SYSTEM_CODE: Readonly<Record<string, string>> = {
@@ -36,6 +37,9 @@ const sqliteCode = (error: unknown): number | undefined =>
 
 /** Whether SQLite failed only because another connection holds the lock: nothing was done, so it may be tried again. */
 export const isBusy = (error: unknown): boolean => sqliteCode(error) === SQLITE_BUSY;
+
+/** Whether SQLite says that the file itself is wrong. */
+export const isDamaged = (error: unknown): boolean => DAMAGED.includes(sqliteCode(error) ?? 0);
 
 /** Another change of this same program takes long. */
 export const stillWriting = (name: string): UserError =>

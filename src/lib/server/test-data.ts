@@ -4,7 +4,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
 import { afterEach, describe, expect, inject } from 'vitest';
+import { exampleRecipe } from '../../../tests/support/kitchen-examples.ts';
 import type { PouchLot } from '../planning/model/pouch-lot.ts';
+import { defaultSettings } from '../planning/model/settings.ts';
 import { Trip, type TripInput } from '../planning/model/trip.ts';
 import { openApp, type App } from './app.ts';
 import { openDatabase, type Database } from './database/open-database.ts';
@@ -134,6 +136,34 @@ export function madeUpTrip(fields: Partial<TripInput> = {}): Trip {
     party: [{ name: 'Ada' }],
     ...fields,
   });
+}
+
+/** Puts something into every table, with what is easily lost on the way. */
+export async function fillEveryTable(
+  { shelf, trips, trailNotes, settings, kitchen, imports, access }: App,
+  lotCount = 2300,
+): Promise<void> {
+  const lots = Array.from({ length: lotCount }, (_, n) => madeUpLot({ code: `L${n}`, pouches: n % 7 }));
+  await shelf.importLots(lots, 'first');
+  await shelf.addLot(
+    madeUpLot({ code: 'Käse 7"%', dryWeightG: 0.1 + 0.2, costMinor: 99, note: "it's\nnew 🥾" }),
+  );
+  const { id } = await trips.createTrip(madeUpTrip());
+  await trips.setAside(id, 1, [{ code: 'Käse 7"%', pouches: 4 }]);
+  await trips.pack(id, 2);
+  await trailNotes.enter(id, [
+    { id: 'n1', at: '2026-07-05T18:30:00Z', kind: 'eaten', code: 'Käse 7"%', pouches: 1, text: '' },
+  ]);
+  const other = await trips.createTrip(madeUpTrip({ name: 'Nowhere' }));
+  await trips.setAside(other.id, 1, [{ code: 'L6', pouches: 2 }]);
+  await settings.save({ ...defaultSettings(), currency: 'CHF' });
+  await kitchen.recipes.create(exampleRecipe());
+  const thrown = await kitchen.recipes.create({ ...exampleRecipe(), name: 'Thrown away' });
+  await kitchen.recipes.delete(thrown.id, thrown.version);
+  await imports.rememberMapping('a;b', { a: 'code' });
+  await imports.keepUpload('a.csv', new Blob(['a']).stream(), 10);
+  await access.sessions.start('a');
+  await access.links.give({ forWhom: 'Ada', tripId: id, mayNote: true, days: 3 });
 }
 
 /** Expects a UserError of a kind whose message holds every one of some texts. */

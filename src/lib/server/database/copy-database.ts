@@ -13,18 +13,18 @@ const NAMES = Object.keys(TABLE_KEYS) as KeptTable[];
 const PLACES = ['outside', 'shelf', 'set-aside', 'packed'] as const satisfies Place[];
 
 /** What a database holds, to be compared with another one. */
-export type Contents = {
+export type Contents<Name extends KeptTable = KeptTable> = {
   /** Rows by table. */
-  readonly rows: Readonly<Record<KeptTable, number>>;
+  readonly rows: Readonly<Record<Name, number>>;
   /** Pouches of all lots, by place; outside is below 0 by as many as came from there. */
   readonly pouches: Readonly<Record<Place, number>>;
   /** Where the pouches of each lot are, as SHA-256. */
   readonly balances: string;
   /** Every row of each table, as SHA-256. */
-  readonly digests: Readonly<Record<KeptTable, string>>;
+  readonly digests: Readonly<Record<Name, string>>;
 };
 
-type Row = Readonly<Record<string, string | number | null>>;
+export type Row = Readonly<Record<string, string | number | null>>;
 
 /**
  * Copies everything that is stored, from one database to an empty one, of either kind. It lands whole or not at
@@ -44,23 +44,45 @@ export function copyDatabase(from: Database, to: Database): Promise<Contents> {
           'Refused',
           `Nothing was copied, as there is something already: ${filled.map((name) => `${name} (${rows[name]})`).join(', ')}. Copy to an empty folder or database.`,
         );
-      for (const name of NAMES)
-        for await (const part of rowsOf(source, name)) await target.insertInto(name).values(part).execute();
-      if (isOnPostgres(to)) await countOn(target);
-      const copy = await contentsOf(target);
-      const wrong = differences(original, copy);
-      if (wrong.length > 0)
-        throw new Error(`the copy would differ from the original in ${wrong.join(', ')}; nothing was kept`);
-      return copy;
+      await fill(target, source, NAMES, original);
+      return original;
     });
   });
 }
 
-/** Counts, sums and digests of everything that is stored. */
-export async function contentsOf(trx: Transaction<Tables>): Promise<Contents> {
+/**
+ * Within a change: copies tables into empty ones, and compares.
+ *
+ * @param original what the source holds of them
+ * @throws Error where the copy differs; the change must then be rolled back
+ */
+export async function fill<Name extends KeptTable>(
+  target: Transaction<Tables>,
+  source: Transaction<Tables>,
+  names: readonly Name[],
+  original: Contents<Name>,
+): Promise<void> {
+  for (const name of names as readonly KeptTable[])
+    for await (const part of rowsOf(source, name)) await target.insertInto(name).values(part).execute();
+  if (isOnPostgres(target)) await countOn(target);
+  const wrong = differences(names, original, await contentsOf(target, names));
+  if (wrong.length > 0)
+    throw new Error(`the copy would differ from the original in ${wrong.join(', ')}; nothing was kept`);
+}
+
+/** Counts, sums and digests of what is stored in some tables, the ledger among them, or in all. */
+export async function contentsOf(trx: Transaction<Tables>): Promise<Contents>;
+export async function contentsOf<Name extends KeptTable>(
+  trx: Transaction<Tables>,
+  names: readonly Name[],
+): Promise<Contents<Name>>;
+export async function contentsOf(
+  trx: Transaction<Tables>,
+  names: readonly KeptTable[] = NAMES,
+): Promise<Contents> {
   const counts: [KeptTable, number][] = [];
   const digests: [KeptTable, string][] = [];
-  for (const name of NAMES) {
+  for (const name of names) {
     const hash = createHash('sha256');
     let count = 0;
     for await (const part of rowsOf(trx, name)) {
@@ -93,9 +115,13 @@ export async function contentsOf(trx: Transaction<Tables>): Promise<Contents> {
 
 const byName = ([one]: [string, unknown], [other]: [string, unknown]) => (one < other ? -1 : 1);
 
-function differences(one: Contents, other: Contents): string[] {
+function differences<Name extends KeptTable>(
+  names: readonly Name[],
+  one: Contents<Name>,
+  other: Contents<Name>,
+): string[] {
   return [
-    ...NAMES.filter(
+    ...names.filter(
       (name) => one.rows[name] !== other.rows[name] || one.digests[name] !== other.digests[name],
     ),
     ...PLACES.filter((place) => one.pouches[place] !== other.pouches[place]),
@@ -104,7 +130,7 @@ function differences(one: Contents, other: Contents): string[] {
 }
 
 /** All rows of a table in the order of their keys, part by part, so that memory holds no more than one. */
-async function* rowsOf(trx: Transaction<Tables>, name: KeptTable): AsyncGenerator<Row[]> {
+export async function* rowsOf(trx: Transaction<Tables>, name: KeptTable): AsyncGenerator<Row[]> {
   const key = sql.ref(TABLE_KEYS[name]);
   let last: Row[string] | undefined;
   for (;;) {

@@ -3,6 +3,8 @@ import { join, resolve } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { Kysely, sql, type Dialect, type Transaction } from 'kysely';
 import { DEFAULT_MIGRATION_LOCK_TABLE, DEFAULT_MIGRATION_TABLE, Migrator } from 'kysely/migration';
+import { copyBeforeUpdate } from '../backups/copy-before-update.ts';
+import { DATABASE_FILE } from '../data-folder.ts';
 import { UserError } from '../errors.ts';
 import { stillWriting, storageError } from '../storage-error.ts';
 import { isOnPostgres, MIGRATIONS } from './migrations.ts';
@@ -14,11 +16,14 @@ import { Turns } from './turns.ts';
 
 export type Database = Kysely<Tables>;
 
-/** The file of a data folder that holds everything. */
-export const DATABASE_FILE = 'ridgelarder.sqlite';
-
 /** A kind of database, and how to name this one to the user. */
-type Store = { readonly dialect: Dialect; readonly name: string; readonly elsewhere: string };
+type Store = {
+  readonly dialect: Dialect;
+  readonly name: string;
+  readonly elsewhere: string;
+  /** Keeps what is there before its tables are changed. */
+  readonly beforeUpdate?: () => Promise<void>;
+};
 
 /**
  * Opens where the data is kept, and brings its tables up to date: `ridgelarder.sqlite` in a folder, both made where they are missing, or a
@@ -71,6 +76,7 @@ async function inFolder(folder: string, patienceMs: number): Promise<Store> {
     dialect: sqliteDialect(path, patienceMs),
     name: `"${path}"`,
     elsewhere: 'choose another folder with RIDGELARDER_DATA',
+    beforeUpdate: () => copyBeforeUpdate(folder),
   };
 }
 
@@ -79,14 +85,17 @@ function atAddress(url: string, patienceMs: number): Store {
   return { ...postgresDialect(url, patienceMs), elsewhere: 'choose another database with DATABASE_URL' };
 }
 
-async function bringUpToDate(db: Database, { name, elsewhere }: Store): Promise<void> {
+async function bringUpToDate(db: Database, { name, elsewhere, beforeUpdate }: Store): Promise<void> {
   const schema = isOnPostgres(db) ? await usableSchema(db, name) : undefined;
   await refuseNewerTables(db, schema, name, elsewhere);
-  const { error } = await new Migrator({
+  const migrator = new Migrator({
     db,
     provider: { getMigrations: async () => MIGRATIONS },
     ...(schema !== undefined && { migrationTableSchema: schema }),
-  }).migrateToLatest();
+  });
+  const done = (await migrator.getMigrations()).filter(({ executedAt }) => executedAt !== undefined);
+  if (done.length > 0 && done.length < Object.keys(MIGRATIONS).length) await beforeUpdate?.();
+  const { error } = await migrator.migrateToLatest();
   if (error instanceof UserError) throw error;
   if (error)
     throw new UserError(

@@ -1,0 +1,385 @@
+import { mkdir, readdir, readFile, rm, truncate, utimes, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { DatabaseSync } from 'node:sqlite';
+import { setImmediate } from 'node:timers/promises';
+import { afterEach, expect, test, vi } from 'vitest';
+import { defaultSettings } from '../../planning/model/settings.ts';
+import type { App } from '../app.ts';
+import { contentsOf, type Contents } from '../database/copy-database.ts';
+import { MIGRATIONS } from '../database/migrations.ts';
+import { openDatabase, reading } from '../database/open-database.ts';
+import { DATA_TABLES } from '../database/replace-data.ts';
+import {
+  expectUserError,
+  fillEveryTable,
+  madeUpLot,
+  madeUpTrip,
+  onEachDatabase,
+  openTestApp,
+  temporaryFolder,
+} from '../test-data.ts';
+import type { Comparison } from './compare-data.ts';
+
+const FILE = 'ridgelarder.sqlite';
+const DAY_MS = 86_400_000;
+
+afterEach(() => vi.restoreAllMocks());
+
+/** The data of a file, as what tells it from any other; versions aside where they go on after a restore. */
+async function dataOf(app: App): Promise<Contents<(typeof DATA_TABLES)[number]>> {
+  return app.backups.withFile('sqlite', async (path) => {
+    const folder = await temporaryFolder();
+    const bytes = await readFile(path);
+    await writeFile(join(folder, FILE), bytes);
+    const db = await openDatabase(folder);
+    try {
+      return await reading(db, (trx) => contentsOf(trx, DATA_TABLES));
+    } finally {
+      await db.destroy();
+    }
+  });
+}
+const exported = (app: App) => app.backups.withFile('json', (path) => readFile(path, 'utf8'));
+const withoutVersions = (json: string) => json.replace(/"version":\d+/g, '"version":0');
+const takeIn = (app: App, name: string, bytes: Uint8Array | string, most?: number) =>
+  app.backups.takeIn(name, new Blob([bytes as BlobPart]).stream(), most);
+const kindOf = ({ kinds }: Comparison, kind: string) => kinds.find((compared) => compared.kind === kind);
+
+onEachDatabase(({ openTestApp, openTestDatabase }) => {
+  test('a restore drill: everything is as it was, what was there meanwhile is kept, and going back is possible', async () => {
+    const app = await openTestApp();
+    await fillEveryTable(app, 300);
+    const before = withoutVersions(await exported(app));
+    const copy = await app.backups.make('by-hand');
+    const [packed, open] = (await app.trips.listTrips()).toSorted((a, b) => b.version - a.version);
+
+    await app.shelf.addLot(madeUpLot({ code: 'NEW', pouches: 5 }));
+    await app.shelf.discardPouches('L5', 2, 'mice');
+    await app.trips.bringBack(packed!.id, packed!.version, []);
+    await app.trips.deleteTrip(open!.id, open!.version);
+    const later = await app.trips.createTrip(madeUpTrip({ name: 'Later' }));
+    await app.access.links.give({ forWhom: 'Bo', tripId: later.id, mayNote: false, days: 3 });
+    await app.settings.save({ ...defaultSettings(), currency: 'NOK' });
+    const meanwhile = withoutVersions(await exported(app));
+
+    const preview = await app.backups.compare(copy.name);
+    expect(kindOf(preview, 'lots')).toMatchObject({
+      now: 302,
+      then: 301,
+      onlyNow: { count: 1, names: ['NEW'] },
+      onlyThen: { count: 0 },
+      changed: { count: 3, names: ['Käse 7"%', 'L5', 'L6'] },
+    });
+    expect(kindOf(preview, 'trips')).toMatchObject({
+      onlyNow: { count: 1, names: ['Later'] },
+      onlyThen: { count: 1, names: [open!.trip.name] },
+      changed: { count: 1, names: [packed!.trip.name] },
+    });
+    expect(kindOf(preview, 'entries')).toMatchObject({ onlyThen: { count: 0 } });
+    expect(kindOf(preview, 'entries')!.onlyNow.count).toBeGreaterThan(3);
+    expect(preview.settingsDiffer).toBe(true);
+    expect(preview.pouches.then.packed - preview.pouches.now.packed).toBe(3);
+
+    const kept = await app.backups.restore(copy.name);
+    expect(withoutVersions(await exported(app))).toBe(before);
+    expect((await app.trips.getTrip(packed!.id))!.version).toBeGreaterThan(packed!.version);
+    // Who is let in stays as it is: a link that was taken back must not open again.
+    expect((await app.access.links.list()).map(({ forWhom }) => forWhom)).toEqual(['Ada']);
+    await expect(app.shelf.discardPouches('L5', 1, '')).resolves.toMatchObject({ onShelf: 4 });
+
+    await app.backups.restore(kept.name);
+    expect(withoutVersions(await exported(app))).toBe(meanwhile);
+    expect((await app.backups.list()).map(({ reason }) => reason)).toEqual([
+      'before-restore',
+      'before-restore',
+      'by-hand',
+    ]);
+  });
+
+  test('after a restore the ledger still cannot be rewritten, and nothing that was opened before can be saved', async () => {
+    const folder = await temporaryFolder();
+    const app = await openTestApp(folder);
+    const lot = await app.shelf.addLot(madeUpLot());
+    const copy = await app.backups.make('by-hand');
+    await app.shelf.updateLot(lot.code, { ...lot, note: 'meanwhile' }, lot.version);
+    await app.backups.restore(copy.name);
+    for (const version of [lot.version, lot.version + 1])
+      await expectUserError(app.shelf.updateLot(lot.code, lot, version), 'StaleVersion');
+    const db = await openTestDatabase(folder);
+    for (const change of [db.deleteFrom('ledger'), db.updateTable('ledger').set({ pouches: 9 })])
+      await expect(change.execute()).rejects.toThrow('only ever appended to');
+  });
+
+  test('a restore whose copy of what is there cannot be made changes nothing', async () => {
+    const folder = await temporaryFolder();
+    const app = await openTestApp(folder, () => new Date('2026-11-25T12:00:00.000Z'));
+    await app.shelf.addLot(madeUpLot());
+    const copy = await app.backups.make('by-hand');
+    await app.shelf.addLot(madeUpLot({ code: 'NEW' }));
+    // A folder of that name is in the way of the copy.
+    await mkdir(join(app.backups.folder, '20261125T120000000Z-before-restore.sqlite', 'full'), {
+      recursive: true,
+    });
+    await expect(app.backups.restore(copy.name)).rejects.toThrow();
+    expect((await app.shelf.listLots()).map(({ code }) => code).sort()).toEqual(['LENT-01', 'NEW']);
+  });
+
+  test('the export, taken into an empty place and exported again, is the same to the byte', async () => {
+    const app = await openTestApp();
+    await fillEveryTable(app, 300);
+    const json = await exported(app);
+    const other = await openTestApp();
+    const { name } = await takeIn(other, 'export.json', json);
+    await other.backups.restore(name);
+    expect(await exported(other)).toBe(json);
+    expect(await other.trips.listTrips()).toEqual(await app.trips.listTrips());
+    await other.shelf.addLot(madeUpLot({ code: 'goes on' }));
+  });
+
+  test('the export says nothing of who is let in', async () => {
+    const app = await openTestApp();
+    await fillEveryTable(app, 10);
+    expect(await exported(app)).not.toMatch(/token|session|passphrase/i);
+  });
+});
+
+test('a copy is one file, which can be opened by itself, and is made while others write', async () => {
+  const folder = await temporaryFolder();
+  const app = await openTestApp(folder);
+  await fillEveryTable(app, 300);
+  let isCopying = true;
+  const writing = (async () => {
+    let written = 0;
+    for (; isCopying; written += 1, await setImmediate())
+      await app.shelf.addLot(madeUpLot({ code: `W${written}` }));
+    return written;
+  })();
+  const copies = [];
+  for (let n = 0; n < 5; n += 1) copies.push(await app.backups.make('by-hand'));
+  isCopying = false;
+  expect(await writing).toBeGreaterThan(0);
+  expect((await readdir(join(folder, 'backups'))).toSorted()).toEqual(
+    copies.map(({ name }) => name).toSorted(),
+  );
+  for (const { name } of copies) {
+    const copy = new DatabaseSync(join(folder, 'backups', name), { readOnly: true });
+    expect(copy.prepare('pragma integrity_check').get()).toEqual({ integrity_check: 'ok' });
+    copy.close();
+    expect(kindOf(await app.backups.compare(name), 'lots')!.onlyThen.count).toBe(0);
+  }
+});
+
+test('each day has its copy; old ones are thinned, and what an interrupted one left is cleared away', async () => {
+  let now = new Date('2026-01-01T05:00:00.000Z');
+  const folder = await temporaryFolder();
+  const app = await openTestApp(folder, () => now);
+  const backups = join(folder, 'backups');
+  for (let hour = 0; hour < 20 * 24; hour += 8) {
+    await app.backups.makeDaily();
+    now = new Date(now.getTime() + DAY_MS / 3);
+  }
+  const days = (await app.backups.list()).map(({ at }) => at.slice(0, 10));
+  expect(days).toEqual([
+    ...Array.from({ length: 7 }, (_, n) => `2026-01-${String(20 - n).padStart(2, '0')}`),
+    // The last that is older than a week, of each week.
+    '2026-01-13',
+    '2026-01-11',
+    '2026-01-04',
+  ]);
+
+  const left = ['20260101T050000000Z-daily.sqlite.x.unfinished', 'opened-abc', 'mine.txt'];
+  for (const name of left) {
+    await writeFile(join(backups, name), '');
+    await utimes(join(backups, name), now, new Date(now.getTime() - 2 * DAY_MS));
+  }
+  await app.backups.thin();
+  const names = await readdir(backups);
+  expect(names.filter((name) => left.includes(name))).toEqual(['mine.txt']);
+});
+
+test('a daily copy that fails is told, and made up for', async () => {
+  vi.spyOn(console, 'error').mockImplementation(() => undefined);
+  const folder = await temporaryFolder();
+  const app = await openTestApp(folder);
+  await writeFile(join(folder, 'backups'), 'a file where the folder should be');
+  await app.backups.makeDaily();
+  expect(app.backups.failure?.message).toContain(join(folder, 'backups'));
+  await rm(join(folder, 'backups'));
+  await app.backups.makeDaily();
+  expect(app.backups.failure).toBeUndefined();
+  expect(await app.backups.list()).toHaveLength(1);
+});
+
+/** Opens a data folder as an earlier version did. @param last the name of the last change it knew */
+async function asOf<Result>(last: string, work: () => Promise<Result>): Promise<Result> {
+  const migrations = MIGRATIONS as Record<string, (typeof MIGRATIONS)[string]>;
+  const later = Object.entries(migrations).filter(([name]) => name > last);
+  for (const [name] of later) delete migrations[name];
+  try {
+    return await work();
+  } finally {
+    Object.assign(migrations, Object.fromEntries(later));
+  }
+}
+const OLD_LOT = `insert into lots values (1, 'OLD', 'r', '["dinner"]', '2026-01-10', '2027-07-10', 1, 100, 400, null, null, null, 300, 'boiling', 5, 10, null, null, '[]', null, 'mine', 7)`;
+
+test('before tables are changed, what is there is copied, and the copy can be put back later', async () => {
+  const folder = await temporaryFolder();
+  await asOf('0001-shelf-ledger-trips', async () => (await openDatabase(folder)).destroy());
+  const old = new DatabaseSync(join(folder, FILE));
+  old.exec(OLD_LOT);
+  old.close();
+
+  const app = await openTestApp(folder);
+  const [copy, ...others] = await app.backups.list();
+  expect(copy).toMatchObject({ reason: 'before-update' });
+  expect(others).toEqual([]);
+  const kept = new DatabaseSync(join(folder, 'backups', copy!.name), { readOnly: true });
+  expect(kept.prepare('select name from kysely_migration').all()).toEqual([
+    { name: '0001-shelf-ledger-trips' },
+  ]);
+  expect(kept.prepare('select code from lots').all()).toEqual([{ code: 'OLD' }]);
+  kept.close();
+
+  await app.shelf.addLot(madeUpLot());
+  await app.backups.restore(copy!.name);
+  expect((await app.shelf.listLots()).map(({ code }) => code)).toEqual(['OLD']);
+});
+
+test('an export of an earlier version is brought up to date', async () => {
+  const folder = await temporaryFolder();
+  const older = { format: 'ridgelarder-data', tables: '0001-shelf-ledger-trips' };
+  const lot = {
+    ...{
+      id: 1,
+      code: 'OLD',
+      recipe: 'r',
+      mealKinds: ['dinner'],
+      sealedOn: '2026-01-10',
+      bestBefore: '2027-07-10',
+    },
+    ...{
+      servingsPerPouch: 1,
+      dryWeightG: 100,
+      energyKcal: 400,
+      proteinG: null,
+      fatG: null,
+      carbohydrateG: null,
+    },
+    ...{
+      waterMl: 300,
+      waterKind: 'boiling',
+      steepMin: 5,
+      tareG: 10,
+      volumeMl: null,
+      allergens: null,
+      diets: [],
+    },
+    ...{ costMinor: null, note: 'mine', version: 7 },
+  };
+  const data = { ...older, lots: [lot], trips: [], ledger: [], settings: [], mappings: [] };
+  const app = await openTestApp(folder);
+  const { name } = await takeIn(app, 'old.json', JSON.stringify(data));
+  await app.backups.restore(name);
+  expect(await app.shelf.getLot('OLD')).toMatchObject({ note: 'mine', version: 7, pouches: 0 });
+});
+
+test('a file that is no copy is refused before anything is touched, with what is wrong with it', async () => {
+  const folder = await temporaryFolder();
+  const app = await openTestApp(folder);
+  await fillEveryTable(app, 300);
+  const sound = await app.backups.withFile('sqlite', (path) => readFile(path));
+  const json = await exported(app);
+  const before = await dataOf(app);
+
+  /** The sound file, changed. */
+  const changed = async (sql: string) => {
+    const path = join(await temporaryFolder(), 'changed.sqlite');
+    await writeFile(path, sound);
+    const database = new DatabaseSync(path);
+    database.exec(sql);
+    database.close();
+    return readFile(path);
+  };
+  const cut = join(await temporaryFolder(), 'cut.sqlite');
+  await writeFile(cut, sound);
+  await truncate(cut, Math.floor(sound.length / 2 / 4096) * 4096);
+  const scribbled = Buffer.from(sound);
+  for (let at = 8192; at < scribbled.length; at += 4096) scribbled.fill(0xa5, at, at + 200);
+
+  const refused: readonly [name: string, bytes: Uint8Array | string, ...told: string[]][] = [
+    ['empty.sqlite', '', 'no copy of the data'],
+    ['notes.txt', 'dear diary', 'no copy of the data', 'right file'],
+    ['cut.sqlite', await readFile(cut), 'damaged'],
+    ['scribbled.sqlite', scribbled, 'damaged'],
+    ['header.sqlite', sound.subarray(0, 100), 'damaged'],
+    [
+      'newer.sqlite',
+      await changed(`insert into kysely_migration values ('2040-thaw', '')`),
+      'newer',
+      '2040-thaw',
+    ],
+    ['other.sqlite', await changed('drop table kysely_migration'), 'no copy of the data'],
+    [
+      'trip.sqlite',
+      await changed(`update trips set trip = '{}' where trip is not null`),
+      'cannot be used',
+      'The trip',
+    ],
+    [
+      'ledger.sqlite',
+      await changed(
+        `insert into ledger ("at", "kind", "lotId", "fromPlace", "toPlace", "pouches", "note") values ('', 'discarded', 1, 'shelf', 'outside', 99, '')`,
+      ),
+      'takes more of the lot "L0"',
+    ],
+    [
+      'loose.sqlite',
+      await changed(`pragma foreign_keys = off; delete from lots where id = 2`),
+      'refers to what is not there',
+    ],
+    ['cut.json', json.slice(0, -500), 'cut.json', 'JSON'],
+    ['newer.json', json.replace(/"tables": "[^"]+"/, '"tables": "2040-thaw"'), 'newer', '2040-thaw'],
+    ['field.json', json.replace('"code":"L7",', ''), 'lots[7] lacks code'],
+    ['kind.json', json.replace('"dryWeightG":112.5', '"dryWeightG":"heavy"'), 'lots[0]', 'dryWeightG'],
+    ['twice.json', json.replace('"code":"L7"', '"code":"L8"'), 'lots[8]', 'UNIQUE'],
+    ['more.json', json.replace('"code":"L7"', '"code":"L7","extra":1'), 'lots[7]', 'extra'],
+    ['list.json', '{"format":"ridgelarder-data"}', 'list.json'],
+    ['lacks.json', json.replace(/"bin": \[[^]*?\n\],\n/, ''), 'lacks bin'],
+  ];
+  for (const [name, bytes, ...told] of refused)
+    await expectUserError(takeIn(app, name, bytes), 'Refused', name, ...told);
+  await expectUserError(
+    takeIn(app, 'large.sqlite', sound, 1_000_000 / 8),
+    'TooLarge',
+    'large.sqlite',
+    'npm run restore',
+  );
+
+  expect(await app.backups.list()).toEqual([]);
+  expect(await readdir(join(folder, 'backups'))).toEqual([]);
+  expect(await dataOf(app)).toEqual(before);
+});
+
+test('what is no name of a copy opens nothing', async () => {
+  const app = await openTestApp();
+  for (const name of ['../ridgelarder.sqlite', 'ridgelarder.sqlite', '20261125T194146123Z-daily.sqlite'])
+    await expectUserError(app.backups.pathOf(name), 'NotFound');
+});
+
+test('docs/data-file.md names every table and field', async () => {
+  const db = await openDatabase(await temporaryFolder());
+  const tables = await db.introspection.getTables();
+  await db.destroy();
+  const documented = new Map(
+    (await readFile(new URL('../../../../docs/data-file.md', import.meta.url), 'utf8'))
+      .split('\n')
+      .map((line) => line.split('|').map((cell) => [...cell.matchAll(/`(\w+)`/g)].map(([, name]) => name)))
+      .filter((cells) => cells.length > 3)
+      .map(([, table, , fields]) => [table?.[0], fields]),
+  );
+  for (const name of DATA_TABLES) {
+    const columns = tables.find((table) => table.name === name)?.columns.map((column) => column.name) ?? [];
+    expect(documented.get(name), name).toEqual(expect.arrayContaining(columns));
+  }
+});

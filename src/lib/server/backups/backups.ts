@@ -1,0 +1,305 @@
+import { createWriteStream } from 'node:fs';
+import { copyFile, mkdir, mkdtemp, open, readdir, rename, rm, stat } from 'node:fs/promises';
+import { join, resolve } from 'node:path';
+import { DatabaseSync } from 'node:sqlite';
+import { pipeline } from 'node:stream/promises';
+import { DEFAULT_MIGRATION_TABLE } from 'kysely/migration';
+import { say } from '../../texts/say.ts';
+import { BACKUP_FOLDER, DATABASE_FILE } from '../data-folder.ts';
+import { copyDatabase } from '../database/copy-database.ts';
+import { isOnPostgres, MIGRATIONS } from '../database/migrations.ts';
+import { openDatabase, type Database } from '../database/open-database.ts';
+import { replaceData } from '../database/replace-data.ts';
+import { UserError } from '../errors.ts';
+import { isDamaged, storageError } from '../storage-error.ts';
+import { checkData } from './check-data.ts';
+import { compareData, type Comparison } from './compare-data.ts';
+import { copyName, readCopyName, superfluous, type Copy, type Reason } from './copy-names.ts';
+import { fromNewer, readDataFile, writeDataFile } from './data-file.ts';
+import { copySqlite, refuseUnlessSound, UNFINISHED } from './sqlite-copy.ts';
+
+export type KeptCopy = Copy & { readonly bytes: number };
+
+const DAY_MS = 86_400_000;
+const WORKPLACE = 'opened-';
+/** How a file of SQLite begins (sqlite.org/fileformat.html). */
+const SQLITE_HEADER = 'SQLite format 3\0';
+
+/** Copies of all data, each a SQLite file in `backups` of the data folder, wherever the data itself is kept. */
+export class Backups {
+  /** The last copy that should have been made by itself and was not, with the reason. */
+  failure: { readonly at: string; readonly message: string } | undefined;
+  readonly #db: Database;
+  readonly #dataFolder: string;
+  readonly #folder: string;
+  readonly #clock: () => Date;
+
+  constructor(db: Database, dataFolder: string, clock: () => Date) {
+    this.#db = db;
+    this.#dataFolder = dataFolder;
+    this.#folder = join(dataFolder, BACKUP_FOLDER);
+    this.#clock = clock;
+  }
+
+  /** Whether copies are made by themselves. PostgreSQL has its own tools for that. */
+  get isAutomatic(): boolean {
+    return !isOnPostgres(this.#db);
+  }
+
+  /** Where the copies are. */
+  get folder(): string {
+    return resolve(this.#folder);
+  }
+
+  /** All copies, the newest first. */
+  async list(): Promise<KeptCopy[]> {
+    const copies: KeptCopy[] = [];
+    for (const name of await this.#names()) {
+      const copy = readCopyName(name);
+      const file = copy && (await stat(join(this.#folder, name)).catch(() => undefined));
+      if (file?.isFile()) copies.push({ ...copy!, bytes: file.size });
+    }
+    return copies.sort((one, other) => (one.at < other.at ? 1 : -1));
+  }
+
+  /** Copies everything as it is now. @throws UserError `Unusable` naming file and reason */
+  async make(reason: Reason): Promise<Copy> {
+    const copy = this.#named(reason);
+    await this.#copyTo(join(this.#folder, copy.name));
+    return copy;
+  }
+
+  /** Makes the copy of the day where the last one is a day old, and clears away what is superfluous. A failure is kept for the page. */
+  async makeDaily(): Promise<void> {
+    try {
+      const last = (await this.list()).find(({ reason }) => reason === 'daily');
+      if (!last || this.#clock().getTime() - Date.parse(last.at) >= DAY_MS) await this.make('daily');
+      await this.thin();
+      this.failure = undefined;
+    } catch (error) {
+      const message = error instanceof Error ? error.message : String(error);
+      this.failure = { at: this.#clock().toISOString(), message };
+      console.error(`${this.failure.at} no copy was made: ${message}`);
+    }
+  }
+
+  /** Removes copies that are superfluous by their age, and what an interrupted copy left behind. */
+  async thin(): Promise<void> {
+    const now = this.#clock();
+    for (const { name } of superfluous(await this.list(), now)) await rm(join(this.#folder, name));
+    for (const name of await this.#names()) {
+      if (!name.includes(UNFINISHED) && !name.startsWith(WORKPLACE)) continue;
+      const left = await stat(join(this.#folder, name)).catch(() => undefined);
+      if (left && now.getTime() - left.mtimeMs >= DAY_MS)
+        await rm(join(this.#folder, name), { recursive: true, force: true });
+    }
+  }
+
+  /** @throws UserError `NotFound` */
+  async get(name: string): Promise<Copy> {
+    const copy = readCopyName(name);
+    if (!copy || !(await stat(join(this.#folder, name)).catch(() => undefined)))
+      throw new UserError(
+        'NotFound',
+        say('There is no such copy any more. The list of copies shows those there are.'),
+      );
+    return copy;
+  }
+
+  /** @returns the path of a copy @throws UserError `NotFound` */
+  async pathOf(name: string): Promise<string> {
+    return join(this.#folder, (await this.get(name)).name);
+  }
+
+  /**
+   * Makes a file of everything as it is now, which is gone when it has been used.
+   *
+   * @param kind a SQLite database, or JSON as docs/data-file.md says
+   */
+  async withFile<Result>(kind: 'sqlite' | 'json', use: (path: string) => Promise<Result>): Promise<Result> {
+    return this.#inWorkplace(async (place) => {
+      const path = join(place, kind);
+      await (kind === 'json' ? writeDataFile(this.#db, path) : this.#copyTo(path));
+      return use(path);
+    });
+  }
+
+  /** What would change if a copy were put back. @throws UserError `NotFound`, or `Refused` where it cannot be used */
+  async compare(name: string): Promise<Comparison> {
+    return this.#opened(name, (then) => compareData(this.#db, then));
+  }
+
+  /**
+   * Puts a copy in the place of what is there, whole or not at all. What was there is copied before, when nobody writes any more.
+   *
+   * @returns the copy of what was there
+   * @throws UserError `NotFound`, `Refused` where it cannot be used, `Unusable` where the copy of what is there cannot be made
+   */
+  async restore(name: string): Promise<Copy> {
+    return this.#opened(name, async (then) => {
+      const before = this.#named('before-restore');
+      await replaceData(then, this.#db, async () => {
+        const path = join(this.#folder, before.name);
+        await rm(path, { force: true }); // of a try before
+        await this.#copyTo(path);
+      });
+      return before;
+    });
+  }
+
+  /**
+   * Takes a file in among the copies, once it is looked through: its size, what kind of file it is, whether it is whole and of a version that is known, and
+   * whether everything in it can be read.
+   *
+   * @param fileName what the user calls it
+   * @param content a SQLite database as it is kept or copied here, or JSON as `withFile` makes it
+   * @throws UserError `TooLarge`, `Refused` with what is wrong
+   */
+  async takeIn(fileName: string, content: AsyncIterable<Uint8Array>, maxBytes = Infinity): Promise<Copy> {
+    return this.#inWorkplace(async (place) => {
+      const file = join(place, 'file');
+      let bytes = 0;
+      const counted = async function* () {
+        for await (const chunk of content) {
+          bytes += chunk.byteLength;
+          if (bytes > maxBytes) throw tooLarge(fileName, maxBytes);
+          yield chunk;
+        }
+      };
+      await pipeline(counted, createWriteStream(file)).catch((error: unknown) => {
+        throw storageError(error, resolve(file));
+      });
+      const begin = await beginOf(file);
+      const path = join(place, DATABASE_FILE);
+      if (begin === SQLITE_HEADER) {
+        await rename(file, path);
+        refuseUnlessOurs(path, fileName);
+      } else if (begin.trimStart().startsWith('{')) await readDataFile(file, fileName, place);
+      else throw noCopy(fileName);
+      const db = await openDatabase(place);
+      try {
+        await checkData(db, fileName);
+      } finally {
+        await db.destroy();
+      }
+      const copy = this.#named('uploaded');
+      await copySqlite(path, join(this.#folder, copy.name));
+      return copy;
+    });
+  }
+
+  #named(reason: Reason): Copy {
+    return readCopyName(copyName(this.#clock(), reason))!;
+  }
+
+  async #copyTo(path: string): Promise<void> {
+    if (!isOnPostgres(this.#db)) return copySqlite(join(this.#dataFolder, DATABASE_FILE), path);
+    await this.#inWorkplace(async (place) => {
+      const copy = await openDatabase(place);
+      try {
+        await copyDatabase(this.#db, copy);
+      } finally {
+        await copy.destroy();
+      }
+      await copySqlite(join(place, DATABASE_FILE), path);
+    });
+  }
+
+  /** Opens a copy of a copy, brought up to date. */
+  async #opened<Result>(name: string, use: (db: Database) => Promise<Result>): Promise<Result> {
+    const path = await this.pathOf(name);
+    return this.#inWorkplace(async (place) => {
+      const opened = join(place, DATABASE_FILE);
+      await copyFile(path, opened).catch((error: unknown) => {
+        throw storageError(error, resolve(opened));
+      });
+      refuseUnlessOurs(opened, name);
+      const db = await openDatabase(place);
+      try {
+        return await use(db);
+      } finally {
+        await db.destroy();
+      }
+    });
+  }
+
+  async #inWorkplace<Result>(use: (place: string) => Promise<Result>): Promise<Result> {
+    let place: string;
+    try {
+      await mkdir(this.#folder, { recursive: true });
+      place = await mkdtemp(join(this.#folder, WORKPLACE));
+    } catch (error) {
+      throw storageError(error, resolve(this.#folder));
+    }
+    try {
+      return await use(place);
+    } finally {
+      await rm(place, { recursive: true, force: true }).catch(() => {});
+    }
+  }
+
+  #names(): Promise<string[]> {
+    return readdir(this.#folder).catch((error: NodeJS.ErrnoException) => {
+      if (error.code === 'ENOENT') return [];
+      throw storageError(error, resolve(this.#folder));
+    });
+  }
+}
+
+async function beginOf(path: string): Promise<string> {
+  const file = await open(path);
+  try {
+    const { buffer, bytesRead } = await file.read(Buffer.alloc(SQLITE_HEADER.length));
+    return buffer.toString('latin1', 0, bytesRead);
+  } finally {
+    await file.close();
+  }
+}
+
+/** @throws UserError `Refused` where a SQLite file is damaged, of another program, or of a newer version of this one */
+function refuseUnlessOurs(path: string, name: string): void {
+  let done: unknown[];
+  try {
+    const database = new DatabaseSync(path);
+    try {
+      refuseUnlessSound(database, 'integrity_check');
+      const tables = database
+        .prepare('select name from sqlite_master where name = ?')
+        .all(DEFAULT_MIGRATION_TABLE);
+      if (tables.length === 0) throw noCopy(name);
+      done = database
+        .prepare(`select name from ${DEFAULT_MIGRATION_TABLE}`)
+        .all()
+        .map((row) => row['name']);
+    } finally {
+      database.close();
+    }
+  } catch (error) {
+    if (!isDamaged(error)) throw error;
+    throw new UserError(
+      'Refused',
+      say('"{name}" is damaged, so nothing was changed. Choose another copy.', { name }),
+      { cause: error },
+    );
+  }
+  const unknown = done.find((change) => !Object.hasOwn(MIGRATIONS, String(change)));
+  if (unknown !== undefined) throw fromNewer(name, String(unknown));
+}
+
+const noCopy = (name: string): UserError =>
+  new UserError(
+    'Refused',
+    say(
+      '"{name}" is no copy of the data of Ridgelarder: neither a database of it nor a file of its export. Nothing was changed. Is it the right file?',
+      { name },
+    ),
+  );
+
+const tooLarge = (name: string, maxBytes: number): UserError =>
+  new UserError(
+    'TooLarge',
+    say(
+      '"{name}" is larger than {most} MB, the most that a page takes. Put it back with "npm run restore" where Ridgelarder runs.',
+      { name, most: Math.floor(maxBytes / 1_000_000) },
+    ),
+  );

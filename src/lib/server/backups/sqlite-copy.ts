@@ -1,0 +1,53 @@
+import { randomUUID } from 'node:crypto';
+import { mkdir, rename, rm } from 'node:fs/promises';
+import { dirname, resolve } from 'node:path';
+import { backup, DatabaseSync } from 'node:sqlite';
+import { isDamaged, storageError } from '../storage-error.ts';
+
+/** All pages at once: page by page, each change meanwhile would make it begin again. */
+const ALL_PAGES = 2 ** 31 - 1;
+const BUSY_TIMEOUT_MS = 10_000;
+/** How the name of a copy ends until it is whole. */
+export const UNFINISHED = '.unfinished';
+
+/**
+ * Copies a SQLite database, in use or not, as it is at one moment, into a file of its own. That file is there whole and looked through, or not at all.
+ *
+ * @param to a file that is not there yet; its folder is made where it is missing
+ * @throws UserError `Unusable` naming the copy where the disk does not take it, or the database where that is damaged
+ */
+export async function copySqlite(from: string, to: string): Promise<void> {
+  const unfinished = `${to}.${randomUUID()}${UNFINISHED}`;
+  try {
+    await mkdir(dirname(to), { recursive: true });
+    const source = new DatabaseSync(from, { timeout: BUSY_TIMEOUT_MS });
+    try {
+      await backup(source, unfinished, { rate: ALL_PAGES });
+    } finally {
+      source.close();
+    }
+    const copy = new DatabaseSync(unfinished);
+    try {
+      copy.exec('pragma journal_mode = delete'); // one file, with nothing beside it
+      refuseUnlessSound(copy, 'quick_check');
+    } finally {
+      copy.close();
+    }
+    await rename(unfinished, to);
+  } catch (error) {
+    for (const left of [unfinished, `${unfinished}-journal`]) await rm(left, { force: true }).catch(() => {});
+    throw storageError(error, resolve(isDamaged(error) ? from : to));
+  }
+}
+
+/** @throws Error that `isDamaged` knows, with what is wrong */
+export function refuseUnlessSound(database: DatabaseSync, check: 'quick_check' | 'integrity_check'): void {
+  const found = database
+    .prepare(`pragma ${check}`)
+    .all()
+    .map((row) => String(Object.values(row)[0]));
+  if (found.join() !== 'ok') throw Object.assign(new Error(found.join('; ')), { errcode: SQLITE_CORRUPT });
+}
+
+/** Primary result code of SQLite for a damaged database (sqlite.org/rescode.html). */
+const SQLITE_CORRUPT = 11;
