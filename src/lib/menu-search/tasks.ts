@@ -58,6 +58,8 @@ const THOROUGH_SEEDS = [1, 2, 3, 4];
 const MERGE_NODES = 100;
 /** Nodes of the tree that a thorough bound looks at; the root, with its cuts, gives most of it (measured). */
 const BOUND_NODES = 40;
+/** A quick search of more than so many openings (lots at meals) goes without a bound: its relaxation would take many times what the search does (measured). */
+const MOST_OPENINGS_TO_BOUND = 40_000;
 /** Part of the quick search's work for each rule relaxed and each other menu. */
 const WEIGH_SHARE = 0.35;
 
@@ -77,6 +79,7 @@ export async function doTask(task: Task, report: (report: Report) => void): Prom
       }
       return undefined;
     case 'bound': {
+      if (task.effort === 'quick' && openingsOf(model) > MOST_OPENINGS_TO_BOUND) return undefined;
       const solver = await highsSolver();
       const bound = boundMenu(model, solver);
       report({ kind: 'bound', ...bound });
@@ -111,6 +114,10 @@ export async function doTask(task: Task, report: (report: Report) => void): Prom
     }
   }
 }
+
+/** At how many meals each lot may be opened, added up. */
+const openingsOf = ({ lots }: MenuModel): number =>
+  lots.reduce((sum, { most }) => sum + most.filter((pouches) => pouches > 0).length, 0);
 
 /** One search, with its part of the work where an effort has several seeds. */
 function search(
