@@ -179,6 +179,28 @@ describe('water, by hand', () => {
     expect(melted[0]?.heatKJ).toBeCloseTo(835.4 + 5.85, 0);
   });
 
+  it('melts the water of meals at a snow camp too, however warm water was said to be elsewhere', () => {
+    const boilOn = (treatment: 'filter' | 'boil') =>
+      planTrip(
+        exampleTrip({
+          ...dinner,
+          dayCount: 2,
+          treatment,
+          days: [{ campWater: 'snow', campAltitudeM: 0, waterTemperatureC: 10, airTemperatureC: -5 }],
+        }),
+        [exampleLot({ pouches: 1 })],
+        settings,
+      ).fuel.boils.filter((boil) => boil.day === 1);
+    const [meal, melted] = boilOn('filter');
+    // 0.7 kg from -5 °C to the boil: 0.7 × (10.5 + 333.55 + 418.5) = 533.8 kJ, and the pot 0.25 kg × 0.9 × 104.97 K = 23.6 kJ
+    expect([meal?.purpose, meal?.waterMl, meal?.fromC]).toEqual(['meal', 700, -5]);
+    expect(meal?.heatKJ).toBeCloseTo(533.8 + 23.6, 0);
+    expect([melted?.purpose, melted?.fromC, melted?.toC]).toEqual(['melting', -5, 5]);
+    const safe = boilOn('boil').filter(({ purpose }) => purpose === 'making safe');
+    expect(safe[0]?.fromC).toBe(-5);
+    expect(safe[0]?.waterMl).toBeCloseTo(melted?.waterMl ?? 0, 6);
+  });
+
   it('burns fuel to make water safe by boiling, longer above 2000 m', () => {
     const boiled = (campAltitudeM: number) =>
       planTrip(exampleTrip({ treatment: 'boil', days: [{ ...day, campAltitudeM }, day] }), [], settings).fuel

@@ -4,7 +4,7 @@ import type { Assumption, ResolvedDay, ResolvedTrip } from '../model/resolve-tri
 import type { Settings } from '../model/settings.ts';
 import { STOVE_EFFICIENCY } from '../model/trip-defaults.ts';
 import type { Boil, FuelPlan, MenuPlan, Notice, WaterPlan } from '../model/trip-plan.ts';
-import type { FuelKind } from '../model/words.ts';
+import type { FuelKind, MealKind } from '../model/words.ts';
 import { boilingPointC } from './boiling-point.ts';
 import { calibrateStove } from './calibrate-stove.ts';
 import { chooseContainers } from './choose-containers.ts';
@@ -21,11 +21,25 @@ const COLD_LOSS_PER_DEGREE = 0.004;
 const ENTERED_SPREAD = 0.1;
 /** Specific heat of an aluminium pot, kJ/(kg K) (handbook value; steel 0.5 and titanium 0.52 take less). */
 const POT_SPECIFIC_HEAT = 0.9;
-/** Melted snow is warmed to this to drink, °C; melting loses this share more to steam, spills and snow that is not taken (common practice). */
+/** Melted snow is warmed to this to drink, °C (common practice). */
 const MELTED_C = 5;
+/** Snow is no warmer than this, however mild the day, °C (common practice). */
+const WARMEST_SNOW_C = -1;
 /** Keeping a pot at a rolling boil takes about this, kW (common practice), for 1 minute, above 2000 m for 3 (CDC). */
 const ROLLING_BOIL_KW = 0.3;
 export const safeBoilMin = (altitudeM: number): number => (altitudeM > 2000 ? 3 : 1);
+
+/** The stop with its water as snow, as cold as the air or as the water was said to be. */
+const withSnow = (stop: ResolvedDay): ResolvedDay => ({
+  ...stop,
+  waterTemperatureC: Math.min(WARMEST_SNOW_C, stop.airTemperatureC, stop.waterTemperatureC),
+});
+
+/** Whether the water of a meal is snow when the stove is lit: at a snow camp, but not on the way, where it was melted before. */
+function cooksWithSnow(trip: ResolvedTrip, day: number, meal: MealKind): boolean {
+  const atCamp = meal === 'dinner' || meal === 'drink' || (meal === 'breakfast' && day > 1);
+  return atCamp && stoveStopOf(trip, day, meal).campWater === 'snow';
+}
 
 /** What is left of an efficiency in the wind and cold of a stop. */
 export function efficiencyIn(stop: ResolvedDay, efficiency: number): number {
@@ -117,7 +131,8 @@ export function planFuel(
   };
 
   const meals = menu.meals.flatMap((meal): Boil[] => {
-    const stop = stoveStopOf(trip, meal.day, meal.meal);
+    const at = stoveStopOf(trip, meal.day, meal.meal);
+    const stop = cooksWithSnow(trip, meal.day, meal.meal) ? withSnow(at) : at;
     const boilC = boilingPointC(stop.campAltitudeM);
     return (['boiling', 'hot'] as const).flatMap((kind) => {
       const waterMl = meal.opened
@@ -133,27 +148,25 @@ export function planFuel(
     const day = water.days[stop.day - 1];
     if (!day) return [];
     const boilC = boilingPointC(stop.campAltitudeM);
-    const heatedMl = meals
-      .filter((boil) => boil.day === stop.day)
-      .reduce((sum, boil) => sum + boil.waterMl, 0);
-    const coldMl = Math.max(0, day.treatMl - heatedMl);
-    const meltMl = Math.min(coldMl, day.meltMl);
-    if (trip.treatment === 'boil') {
-      const keepBoilingKJ = ROLLING_BOIL_KW * safeBoilMin(stop.campAltitudeM) * 60;
-      return coldMl > 0
-        ? [boilOf(stop, { day: stop.day, purpose: 'making safe' }, coldMl, boilC, keepBoilingKJ)]
+    const ofDay = meals.filter((boil) => boil.day === stop.day);
+    const sumOf = (boils: readonly Boil[]) => boils.reduce((sum, boil) => sum + boil.waterMl, 0);
+    const cookedFromSnow = ofDay.filter((boil) => cooksWithSnow(trip, boil.day, boil.meal ?? 'lunch'));
+    const meltMl = Math.max(0, day.meltMl - sumOf(cookedFromSnow));
+    if (trip.treatment !== 'boil')
+      return meltMl > 0
+        ? [boilOf(withSnow(stop), { day: stop.day, purpose: 'melting' }, meltMl, MELTED_C)]
         : [];
-    }
-    return meltMl > 0
-      ? [
-          boilOf(
-            { ...stop, waterTemperatureC: Math.min(stop.waterTemperatureC, -1) },
-            { day: stop.day, purpose: 'melting' },
-            meltMl,
-            MELTED_C,
-          ),
-        ]
-      : [];
+    const keepBoilingKJ = ROLLING_BOIL_KW * safeBoilMin(stop.campAltitudeM) * 60;
+    const coldMl = Math.max(0, day.treatMl - sumOf(ofDay));
+    const snowMl = Math.min(coldMl, meltMl);
+    return [
+      { from: withSnow(stop), ml: snowMl },
+      { from: stop, ml: coldMl - snowMl },
+    ]
+      .filter(({ ml }) => ml > 0)
+      .map(({ from, ml }) =>
+        boilOf(from, { day: stop.day, purpose: 'making safe' }, ml, boilC, keepBoilingKJ),
+      );
   });
   const boils = [...meals, ...drinking].sort((a, b) => a.day - b.day);
 
