@@ -1,10 +1,10 @@
 import { fail, redirect } from '@sveltejs/kit';
 import type { RefusedForm } from '$lib/forms/read-form.ts';
-import { counted } from '$lib/plural.ts';
 import { letOut } from '$lib/server/access/admit.ts';
 import { isLoopbackAddress, pathWithin } from '$lib/server/access/own-origin.ts';
 import { signIn } from '$lib/server/access/sign-in.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
+import { say } from '$lib/texts/say.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 /** Longer ones are never set, and would only keep the computer busy. */
@@ -24,21 +24,24 @@ export const load: PageServerLoad = ({ locals, url }) => {
 export const actions: Actions = {
   in: async (event) => {
     const form = await event.request.formData();
-    const text = (name: string) => String(form.get(name) ?? '');
-    const to = pathWithin(text('to'), event.url.origin);
-    const answer = await signIn(event, text('passphrase').slice(0, LONGEST)).catch(toHttpError);
+    const sent = (name: string) => String(form.get(name) ?? '');
+    const to = pathWithin(sent('to'), event.url.origin);
+    const answer = await signIn(event, sent('passphrase').slice(0, LONGEST)).catch(toHttpError);
     if (answer.outcome === 'in') redirect(303, to);
     const refused = (status: number, message: string) =>
       fail<RefusedForm>(status, { entered: { to: [to] }, problems: [{ field: 'passphrase', message }] });
     if (answer.outcome === 'wrong')
       return refused(
         403,
-        'this is not the passphrase; look at capital letters and the language of the keyboard',
+        say('this is not the passphrase; look at capital letters and the language of the keyboard'),
       );
     event.setHeaders({ 'retry-after': String(answer.waitS) });
     return refused(
       429,
-      `too many wrong passphrases came in, so none is looked at for now; try again in ${counted(Math.ceil(answer.waitS / 60), 'minute')}`,
+      say(
+        'too many wrong passphrases came in, so none is looked at for now; try again in {minutes, plural, one {# minute} other {# minutes}}',
+        { minutes: Math.ceil(answer.waitS / 60) },
+      ),
     );
   },
 

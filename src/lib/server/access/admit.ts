@@ -1,5 +1,6 @@
 import { error, redirect, type Cookies, type RequestEvent } from '@sveltejs/kit';
 import { KEEPING_HEADER } from '../../offline/kept-trips.ts';
+import { say, text } from '../../texts/say.ts';
 import { NEEDS_PASSPHRASE, READING_HEADER } from '../reading.ts';
 import { cameFromHere } from './own-origin.ts';
 import { SET_IT } from './passphrase.ts';
@@ -34,20 +35,28 @@ export async function admit(event: Event): Promise<void> {
   )
     error(
       403,
-      `This was sent by a page of another address, or by a program that does not say where it comes from, so nothing was changed. Open ${url.origin} and do it there.`,
+      say(
+        'This was sent by a page of another address, or by a program that does not say where it comes from, so nothing was changed. Open {origin} and do it there.',
+        { origin: url.origin },
+      ),
     );
 
   const { passphrase, sessions, links } = locals.app.access;
   locals.readsOnly = true;
   if (request.headers.has(READING_HEADER)) {
-    if (!readersMay(asked) && !OF_EVERY_PAGE.includes(event.route.id ?? '')) error(403, NOT_FOR_READERS);
+    if (!readersMay(asked) && !OF_EVERY_PAGE.includes(event.route.id ?? '')) error(403, say(NOT_FOR_READERS));
     return;
   }
 
   const stored = await passphrase.stored();
   if (!stored) {
     if (process.env[NEEDS_PASSPHRASE])
-      error(503, `There is no passphrase any more, so nobody is let in from the network. Set one: ${SET_IT}`);
+      error(
+        503,
+        say('There is no passphrase any more, so nobody is let in from the network. Set one: {command}', {
+          command: SET_IT,
+        }),
+      );
     locals.readsOnly = false;
     return;
   }
@@ -63,13 +72,15 @@ export async function admit(event: Event): Promise<void> {
   if (OPEN_TO_ALL.includes(event.route.id ?? '')) return;
   if (!locals.link) refuse(event);
   else if (event.route.id === '/') redirect(303, homeOf(locals.link));
-  else if (!linkMay(locals.link, asked)) error(403, NOT_BY_LINK);
+  else if (!linkMay(locals.link, asked)) error(403, say(NOT_BY_LINK));
 }
 
-const NOT_FOR_READERS =
-  'From this address, pouches and trail cards can be read, and nothing else. Go to the computer that Ridgelarder runs on for the rest.';
-const NOT_BY_LINK =
-  'The link that you came by does not open this. Ask whoever gave it to you, or sign in with the passphrase at /sign-in.';
+const NOT_FOR_READERS = text(
+  'From this address, pouches and trail cards can be read, and nothing else. Go to the computer that Ridgelarder runs on for the rest.',
+);
+const NOT_BY_LINK = text(
+  'The link that you came by does not open this. Ask whoever gave it to you, or sign in with the passphrase at /sign-in.',
+);
 
 /** A page leads to signing in. What was sent stays in the form that it was sent from, and a copy for later is not made of another page. */
 function refuse({ request, url, isDataRequest }: Event): never {
@@ -80,8 +91,10 @@ function refuse({ request, url, isDataRequest }: Event): never {
   error(
     401,
     reads
-      ? 'Sign in first, at /sign-in.'
-      : 'You are not signed in any more, so nothing was changed. Sign in at /sign-in in another window; then go back here and send it again.',
+      ? say('Sign in first, at /sign-in.')
+      : say(
+          'You are not signed in any more, so nothing was changed. Sign in at /sign-in in another window; then go back here and send it again.',
+        ),
   );
 }
 

@@ -2,6 +2,7 @@ import { randomBytes, randomUUID, scrypt, timingSafeEqual } from 'node:crypto';
 import { mkdir, open, readFile, rename, rm } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { z } from 'zod';
+import { say } from '../../texts/say.ts';
 import { UserError } from '../errors.ts';
 
 /** The command that sets a passphrase. */
@@ -56,7 +57,10 @@ export class Passphrase {
       // Whoever reads this may not have signed in: it says nothing of what is in the file, or where that is.
       throw new UserError(
         'Unusable',
-        `The passphrase of the data folder cannot be read, so nobody is let in. On the computer that Ridgelarder runs on, set it anew: ${SET_IT}`,
+        say(
+          'The passphrase of the data folder cannot be read, so nobody is let in. On the computer that Ridgelarder runs on, set it anew: {command}',
+          { command: SET_IT },
+        ),
         { cause: error },
       );
     }

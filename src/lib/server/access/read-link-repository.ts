@@ -3,25 +3,31 @@ import { z } from 'zod';
 import { writing, type Database } from '../database/open-database.ts';
 import type { ReadScope } from './read-scope.ts';
 import { hashOf, newToken } from './token.ts';
+import { sayLater } from '../../texts/say.ts';
 
 const DAY_MS = 86_400_000;
 /** So long an expired link stays in the list. */
 const SHOWN_AFTER_DAYS = 30;
 
+const FROM_A_DAY_TO_A_YEAR = sayLater('must be a whole number from {least} to {most}', {
+  least: 1,
+  most: 365,
+});
+
 /** What is asked for when a link is given out. */
 export const ReadLinkOrder = z.strictObject({
   forWhom: z
-    .string({ error: 'is missing' })
+    .string(sayLater('please fill this in'))
     .trim()
-    .min(1, 'please fill this in')
-    .max(100, 'must be no longer than 100 characters'),
+    .min(1, sayLater('please fill this in'))
+    .max(100, sayLater('must be at most {most} characters', { most: 100 })),
   tripId: z.string().optional(),
   mayNote: z.boolean(),
   days: z
-    .number({ error: 'must be a whole number from 1 to 365' })
-    .int('must be a whole number from 1 to 365')
-    .min(1, 'must be a whole number from 1 to 365')
-    .max(365, 'must be a whole number from 1 to 365'),
+    .number(FROM_A_DAY_TO_A_YEAR)
+    .int(FROM_A_DAY_TO_A_YEAR)
+    .min(1, FROM_A_DAY_TO_A_YEAR)
+    .max(365, FROM_A_DAY_TO_A_YEAR),
 });
 export type ReadLinkOrder = z.output<typeof ReadLinkOrder>;
 

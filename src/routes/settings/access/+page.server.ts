@@ -8,6 +8,7 @@ import { ReadLinkOrder } from '$lib/server/access/read-link-repository.ts';
 import { IDLE_DAYS, LONGEST_DAYS } from '$lib/server/access/session-repository.ts';
 import { publicOrigin } from '$lib/server/reading.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
+import { say } from '$lib/texts/say.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 /** The value of the list of trips that stands for the shelf. */
@@ -33,8 +34,11 @@ export const load: PageServerLoad = async ({ locals: { app, session }, url }) =>
     })),
     links: links.map((link) => ({ ...link, hasExpired: link.expiresAt <= now })),
     opens: [
-      { value: SHELF, label: 'the lots on the shelf' },
-      ...trips.map(({ id, trip }) => ({ value: id, label: `the trip ${trip.name}, ${trip.startDate}` })),
+      { value: SHELF, label: say('the lots on the shelf') },
+      ...trips.map(({ id, trip }) => ({
+        value: id,
+        label: say('the trip {name}, {date}', { name: trip.name, date: trip.startDate }),
+      })),
     ],
     onlyHere: isLoopback(publicOrigin(url.origin)),
   };
@@ -47,7 +51,7 @@ export const actions: Actions = {
     const opens = read.text('opens');
     const isTrip = opens !== undefined && opens !== SHELF;
     if (isTrip && !(await app.trips.getTrip(opens).catch(toHttpError)))
-      read.add([{ field: 'opens', message: 'this trip is not there any more; choose another' }]);
+      read.add([{ field: 'opens', message: say('this trip is not there any more; choose another') }]);
     const order = read.accept(
       ReadLinkOrder.safeParse({
         forWhom: read.text('forWhom'),

@@ -3,6 +3,7 @@ import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { letIn } from '$lib/server/access/admit.ts';
 import { homeOf } from '$lib/server/access/read-scope.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
+import { say } from '$lib/texts/say.ts';
 import type { Actions } from './$types';
 
 export const actions: Actions = {
@@ -17,8 +18,9 @@ export const actions: Actions = {
         problems: [
           {
             field: 'code',
-            message:
+            message: say(
               'this link opens nothing: it is incomplete, has expired or was taken back; ask whoever gave it to you for another',
+            ),
           },
         ],
       });
