@@ -11,7 +11,12 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'unit',
-          include: ['src/**/*.test.ts', 'tests/reference/**/*.test.ts', 'tests/property/**/*.test.ts'],
+          include: [
+            'src/**/*.test.ts',
+            'tests/reference/**/*.test.ts',
+            'tests/property/**/*.test.ts',
+            'tests/crash/**/*.test.ts',
+          ],
           globalSetup: 'tests/support/postgres.ts',
           testTimeout: 30_000,
         },
