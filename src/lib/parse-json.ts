@@ -21,7 +21,9 @@ function placeOfFault(text: string): string {
     findFault(text);
     return say('place unknown');
   } catch (error) {
-    const { line, column } = error as { line: number; column: number };
+    const { line, column } = error as { line?: number; column?: number };
+    // What is nested out of reason gets no further than the stack.
+    if (line === undefined || column === undefined) return say('place unknown');
     return say('line {line} column {column}', { line: String(line), column: String(column) });
   }
 }

@@ -1,5 +1,6 @@
 import { Trip } from '../planning/model/trip.ts';
 import { readJsonFile, type JsonFile } from '../read-json-file.ts';
+import { otherFile } from '../shelf-csv/text-encoding.ts';
 import type { App } from './app.ts';
 import { UserError } from './errors.ts';
 import { createPlannedTrip } from './plan-meals.ts';
@@ -26,7 +27,13 @@ export async function openTripFile(app: App, file: Blob): Promise<JsonFile<Opene
         most: sayNumber(LARGEST_TRIP_FILE_BYTES / 1_000_000),
       }),
     );
-  const read = readJsonFile(await file.bytes(), Trip);
+  const bytes = await file.bytes();
+  const other = otherFile(bytes);
+  if (other !== undefined)
+    return {
+      fault: say('this is {what}, not the file of a trip; unpack it, or choose another', { what: other }),
+    };
+  const read = readJsonFile(bytes, Trip);
   if (!('value' in read)) return read;
   const { value: trip } = read;
   return {

@@ -15,7 +15,7 @@ export class UnreadableFile extends Error {
 
 const HEAD_BYTES = 64 * 1024;
 
-/** First bytes of files that people take for a CSV file, with what to tell them. */
+/** First bytes of files that people take for a text, with what to tell them. */
 const OTHER_FILES: readonly {
   readonly starts: readonly number[];
   readonly at?: number;
@@ -34,6 +34,14 @@ const OTHER_FILES: readonly {
 
 const SAVE_AS_CSV = text('Save the table as CSV in your spreadsheet program and choose that file.');
 
+/** @returns what a file is that is no text, such as "a compressed file (gzip)", by its first bytes; `undefined` where they are none of those */
+export function otherFile(head: Uint8Array): string | undefined {
+  const other = OTHER_FILES.find(({ starts, at = 0 }) =>
+    starts.every((byte, index) => head[at + index] === byte),
+  );
+  return other && say(other.is);
+}
+
 /**
  * Reads through the whole source once and says how to decode it, so that a byte far down cannot be misread silently.
  *
@@ -45,12 +53,10 @@ export async function recogniseText(source: ByteSource): Promise<TextForm> {
     throw new UnreadableFile(
       say('The file is empty. Choose a CSV file with a header row and at least one row below it.'),
     );
-  const other = OTHER_FILES.find(({ starts, at = 0 }) =>
-    starts.every((byte, index) => head[at + index] === byte),
-  );
-  if (other)
+  const other = otherFile(head);
+  if (other !== undefined)
     throw new UnreadableFile(
-      `${say('This is {what}, not a CSV file.', { what: say(other.is) })} ${say(SAVE_AS_CSV)}`,
+      `${say('This is {what}, not a CSV file.', { what: other })} ${say(SAVE_AS_CSV)}`,
     );
 
   const wide = utf16(head);

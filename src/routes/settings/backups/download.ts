@@ -1,4 +1,3 @@
-import { once } from 'node:events';
 import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { Readable } from 'node:stream';
@@ -22,7 +21,8 @@ export async function fileResponse(
       'cache-control': 'no-store',
     },
   });
-  return { response, sent: once(stream, 'close') };
+  // Whoever goes away in the middle makes an error of the stream, and none of the program.
+  return { response, sent: new Promise((resolve) => stream.once('close', resolve)) };
 }
 
 /** Sends everything as it is now, to be saved. @throws as `Backups.withFile` */

@@ -5,6 +5,7 @@ import { RouteError } from '$lib/planning/route/route-error.ts';
 import { routeFromGpx, type LineChoice, type RouteFromGpx } from '$lib/planning/route/route-from-gpx.ts';
 import { planStoredTrip } from '$lib/server/plan-stored-trip.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
+import { otherFile } from '$lib/shelf-csv/text-encoding.ts';
 import { say } from '$lib/texts/say.ts';
 import {
   readWaypoints,
@@ -72,9 +73,17 @@ export const actions: Actions = {
       return refuse(422, say('no file was chosen. Choose a GPX file first'), read);
     if (file.size > MAX_GPX_BYTES) return refuse(413, tooLarge, read);
 
+    const bytes = await file.bytes();
+    const other = otherFile(bytes);
+    if (other !== undefined)
+      return refuse(
+        422,
+        say('this is {what}, not a GPX file; unpack it, or choose another', { what: other }),
+        read,
+      );
     let found: RouteFromGpx;
     try {
-      found = routeFromGpx(await file.text(), { pick: read.number('pick') });
+      found = routeFromGpx(new TextDecoder().decode(bytes), { pick: read.number('pick') });
     } catch (caught) {
       if (!(caught instanceof RouteError)) throw caught;
       return refuse(422, say('"{file}": {problem}', { file: file.name, problem: caught.message }), read);
