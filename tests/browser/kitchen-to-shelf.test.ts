@@ -198,6 +198,7 @@ test('its labels are printed, one for each pouch', async () => {
   const page = await app.open(batchAddress);
   await page.getByRole('link', { name: 'Print the labels' }).click();
   await page.waitForURL('**/shelf/labels?*');
+  await page.locator('.label').first().waitFor(); // the network may be idle before it is asked for them
   await page.waitForLoadState('networkidle');
   const text = await printed(page);
   for (const code of lots) expect(text).toContain(code);
