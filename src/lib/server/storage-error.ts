@@ -1,30 +1,45 @@
+import { say, text, type Text } from '../texts/say.ts';
 import { UserError } from './errors.ts';
 
-const ELSEWHERE = 'or choose another folder with RIDGELARDER_DATA';
-const NOT_WRITABLE = `cannot be written. Allow writing to it and to its folder, ${ELSEWHERE}.`;
-const DISK_FULL =
-  'cannot grow because the disk is full; nothing of the last change was kept. Free some space and try again.';
-const DISK_FAILS = `cannot be read or written because the disk reports an error. Check the disk, ${ELSEWHERE}.`;
+const NOT_WRITABLE = text(
+  '"{path}" cannot be written. Allow writing to it and to its folder, or choose another folder with RIDGELARDER_DATA.',
+);
+const DISK_FULL = text(
+  '"{path}" cannot grow because the disk is full; nothing of the last change was kept. Free some space and try again.',
+);
+const DISK_FAILS = text(
+  '"{path}" cannot be read or written because the disk reports an error. Check the disk, or choose another folder with RIDGELARDER_DATA.',
+);
 
 /** Primary result codes of SQLite (sqlite.org/rescode.html). */
 const SQLITE_BUSY = 5;
 const DAMAGED = [11, 26];
-const BY_SQLITE_CODE: Readonly<Record<number, string>> = {
+const BY_SQLITE_CODE: Readonly<Record<number, Text>> = {
   8: NOT_WRITABLE,
   10: DISK_FAILS,
-  11: 'is damaged. Put back a copy of it (npm run restore), or move it away to start with an empty shelf.',
+  11: text(
+    '"{path}" is damaged. Put back a copy of it (npm run restore), or move it away to start with an empty shelf.',
+  ),
   13: DISK_FULL,
-  14: `cannot be opened. Check that its folder exists and may be written to, ${ELSEWHERE}.`,
-  26: 'is not a database. Put back a copy of the right file (npm run restore), or move it away to start with an empty shelf.',
+  14: text(
+    '"{path}" cannot be opened. Check that its folder exists and may be written to, or choose another folder with RIDGELARDER_DATA.',
+  ),
+  26: text(
+    '"{path}" is not a database. Put back a copy of the right file (npm run restore), or move it away to start with an empty shelf.',
+  ),
 };
 
-const BY_SYSTEM_CODE: Readonly<Record<string, string>> = {
+const BY_SYSTEM_CODE: Readonly<Record<string, Text>> = {
   EACCES: NOT_WRITABLE,
   EPERM: NOT_WRITABLE,
   EROFS: NOT_WRITABLE,
-  ENOENT: `cannot be made. Check its path, ${ELSEWHERE}.`,
-  EEXIST: `is a file where a folder is needed. Move it away, ${ELSEWHERE}.`,
-  ENOTDIR: `lies below a file where a folder is needed. Move that file away, ${ELSEWHERE}.`,
+  ENOENT: text('"{path}" cannot be made. Check its path, or choose another folder with RIDGELARDER_DATA.'),
+  EEXIST: text(
+    '"{path}" is a file where a folder is needed. Move it away, or choose another folder with RIDGELARDER_DATA.',
+  ),
+  ENOTDIR: text(
+    '"{path}" lies below a file where a folder is needed. Move that file away, or choose another folder with RIDGELARDER_DATA.',
+  ),
   ENOSPC: DISK_FULL,
   EDQUOT: DISK_FULL,
   EIO: DISK_FAILS,
@@ -45,7 +60,10 @@ export const isDamaged = (error: unknown): boolean => DAMAGED.includes(sqliteCod
 export const stillWriting = (name: string): UserError =>
   new UserError(
     'Busy',
-    `A longer change to ${name} is still being written, such as an import; nothing else was changed. Try again in a moment.`,
+    say(
+      'A longer change to {name} is still being written, such as an import; nothing else was changed. Try again in a moment.',
+      { name },
+    ),
   );
 
 /**
@@ -57,7 +75,7 @@ export function storageError(error: unknown, path: string): unknown {
   if (isBusy(error))
     return new UserError(
       'Busy',
-      `Another program is writing to "${path}"; nothing was changed. Try again in a moment.`,
+      say('Another program is writing to "{path}"; nothing was changed. Try again in a moment.', { path }),
       {
         cause: error,
       },
@@ -65,5 +83,5 @@ export function storageError(error: unknown, path: string): unknown {
   const code = sqliteCode(error);
   const systemCode = error instanceof Error && 'code' in error ? String(error.code) : '';
   const what = code === undefined ? BY_SYSTEM_CODE[systemCode] : BY_SQLITE_CODE[code];
-  return what ? new UserError('Unusable', `"${path}" ${what}`, { cause: error }) : error;
+  return what ? new UserError('Unusable', say(what, { path }), { cause: error }) : error;
 }

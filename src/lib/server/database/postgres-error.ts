@@ -1,30 +1,39 @@
+import { say, text, type Text } from '../../texts/say.ts';
 import { UserError, type UserErrorCode } from '../errors.ts';
 
-const ELSEWHERE = 'or choose another database with DATABASE_URL';
-const TRY_AGAIN = 'Try again in a moment.';
-
-type Words = readonly [code: UserErrorCode, what: string];
+type Words = readonly [code: UserErrorCode, what: Text];
 
 const LOST: Words = [
   'Busy',
-  'broke off the connection. Whether the last change was kept shows once the page is opened again.',
+  text(
+    '{name} broke off the connection. Whether the last change was kept shows once the page is opened again.',
+  ),
 ];
 const NO_ENTRY: Words = [
   'Unusable',
-  `does not let this program in. Check user name and password in DATABASE_URL, and what pg_hba.conf allows, ${ELSEWHERE}.`,
+  text(
+    '{name} does not let this program in. Check user name and password in DATABASE_URL, and what pg_hba.conf allows, or choose another database with DATABASE_URL.',
+  ),
 ];
 const UNREACHABLE: Words = [
   'Unusable',
-  `cannot be reached. Is PostgreSQL running there? Check host and port in DATABASE_URL, ${ELSEWHERE}.`,
+  text(
+    '{name} cannot be reached. Is PostgreSQL running there? Check host and port in DATABASE_URL, or choose another database with DATABASE_URL.',
+  ),
 ];
-const STARTING: Words = ['Busy', `is starting or stopping; nothing was changed. ${TRY_AGAIN}`];
+const STARTING: Words = [
+  'Busy',
+  text('{name} is starting or stopping; nothing was changed. Try again in a moment.'),
+];
 const FULL: Words = [
   'Unusable',
-  'has no room left; nothing of the last change was kept. Free some space there and try again.',
+  text('{name} has no room left; nothing of the last change was kept. Free some space there and try again.'),
 ];
 const NOT_TEXT: Words = [
   'Refused',
-  'cannot store one of the characters that were entered; nothing was changed. Leave out signs that cannot be seen, and use a database whose encoding is UTF8.',
+  text(
+    '{name} cannot store one of the characters that were entered; nothing was changed. Leave out signs that cannot be seen, and use a database whose encoding is UTF8.',
+  ),
 ];
 
 /** SQLSTATE (PostgreSQL documentation, appendix A), or code of the network; the first that an error's code begins with. */
@@ -35,36 +44,62 @@ const BY_CODE: readonly (readonly [start: string, words: Words])[] = [
   ['EHOSTUNREACH', UNREACHABLE],
   ['ENETUNREACH', UNREACHABLE],
   ['ENOENT', UNREACHABLE],
-  ['ETIMEDOUT', ['Busy', `does not answer; nothing was changed. ${TRY_AGAIN}`]],
+  ['ETIMEDOUT', ['Busy', text('{name} does not answer; nothing was changed. Try again in a moment.')]],
   ['ECONNRESET', LOST],
   ['EPIPE', LOST],
   ['28', NO_ENTRY],
   [
     '3D000',
-    ['Unusable', `does not exist. Make it with "createdb" or the tool of your provider, ${ELSEWHERE}.`],
+    [
+      'Unusable',
+      text(
+        '{name} does not exist. Make it with "createdb" or the tool of your provider, or choose another database with DATABASE_URL.',
+      ),
+    ],
   ],
   [
     '42501',
     [
       'Unusable',
-      `does not allow its user to do this. Let that user own its tables ("grant create on schema public to …" before the first start), ${ELSEWHERE}.`,
+      text(
+        '{name} does not allow its user to do this. Let that user own its tables ("grant create on schema public to …" before the first start), or choose another database with DATABASE_URL.',
+      ),
     ],
   ],
-  ['25006', ['Unusable', `can only be read; is it a standby? Name the primary in DATABASE_URL.`]],
+  [
+    '25006',
+    ['Unusable', text('{name} can only be read; is it a standby? Name the primary in DATABASE_URL.')],
+  ],
   [
     '53300',
-    ['Busy', `has no connection left; nothing was changed. ${TRY_AGAIN} Or raise its max_connections.`],
+    [
+      'Busy',
+      text(
+        '{name} has no connection left; nothing was changed. Try again in a moment. Or raise its max_connections.',
+      ),
+    ],
   ],
   ['53100', FULL],
-  ['53', ['Busy', `is out of memory or other means; nothing was changed. ${TRY_AGAIN}`]],
+  [
+    '53',
+    ['Busy', text('{name} is out of memory or other means; nothing was changed. Try again in a moment.')],
+  ],
   [
     '55P03',
     [
       'Busy',
-      `holds what this change needs for another program, and for too long; nothing was changed. ${TRY_AGAIN}`,
+      text(
+        '{name} holds what this change needs for another program, and for too long; nothing was changed. Try again in a moment.',
+      ),
     ],
   ],
-  ['57014', ['Busy', `took too long over this and ended it; nothing was changed. ${TRY_AGAIN}`]],
+  [
+    '57014',
+    [
+      'Busy',
+      text('{name} took too long over this and ended it; nothing was changed. Try again in a moment.'),
+    ],
+  ],
   ['57P03', STARTING],
   ['57P', LOST],
   ['25P03', LOST],
@@ -75,13 +110,15 @@ const BY_CODE: readonly (readonly [start: string, words: Words])[] = [
 
 /** What the driver itself throws has no code. */
 const BY_MESSAGE: readonly (readonly [pattern: RegExp, words: Words])[] = [
-  [/timeout/, ['Busy', `does not answer; nothing was changed. ${TRY_AGAIN}`]],
+  [/timeout/, ['Busy', text('{name} does not answer; nothing was changed. Try again in a moment.')]],
   [/password/, NO_ENTRY],
   [
     /SSL|TLS|certificate/,
     [
       'Unusable',
-      `cannot be reached by an encrypted connection. Check sslmode and the certificates in DATABASE_URL, ${ELSEWHERE}.`,
+      text(
+        '{name} cannot be reached by an encrypted connection. Check sslmode and the certificates in DATABASE_URL, or choose another database with DATABASE_URL.',
+      ),
     ],
   ],
   [/terminated|not queryable|Connection/, LOST],
@@ -110,5 +147,7 @@ export function postgresError(error: unknown, name: string): unknown {
     [];
   if (!words) return error;
   const [kind, what] = words;
-  return new UserError(kind, `${name[0]?.toUpperCase()}${name.slice(1)} ${what}`, { cause: error });
+  return new UserError(kind, say(what, { name: `${name[0]?.toUpperCase()}${name.slice(1)}` }), {
+    cause: error,
+  });
 }
