@@ -3,6 +3,11 @@ import type { Session } from '$lib/server/access/session-repository';
 import type { App as Ridgelarder } from '$lib/server/app';
 
 declare global {
+  /** A body that streams needs it (Fetch standard); the types of the DOM do not have it yet. */
+  interface RequestInit {
+    duplex?: 'half';
+  }
+
   namespace App {
     interface Locals {
       app: Ridgelarder;
