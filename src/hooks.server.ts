@@ -1,13 +1,26 @@
-import type { Handle, HandleServerError } from '@sveltejs/kit';
+import { isHttpError, isRedirect, type Handle, type HandleServerError } from '@sveltejs/kit';
 import { admit } from '$lib/server/access/admit';
 import { app, closeApp } from '$lib/server/app';
 import { UserError } from '$lib/server/errors';
 import { LANGUAGE_COOKIE, languageOf, speaking } from '$lib/server/language-of-request';
 import { limitBody, tooLarge } from '$lib/server/limit-body';
+import { logged } from '$lib/server/log';
 import { sayingWhen, toHttpError } from '$lib/server/to-http-error';
 import { say } from '$lib/texts/say';
 
-export const handle: Handle = ({ event, resolve }) => {
+/** Answers even where the data cannot be opened, and whoever asks. */
+const ALWAYS_ANSWERS = '/healthz';
+
+export const handle: Handle = (input) => {
+  const { request, route } = input.event;
+  return logged({ method: request.method, route: route.id }, () => answer(input), statusOf);
+};
+
+const statusOf = (thrown: unknown): number =>
+  isRedirect(thrown) || isHttpError(thrown) ? thrown.status : 500;
+
+async function answer({ event, resolve }: Parameters<Handle>[0]): Promise<Response> {
+  if (event.route.id === ALWAYS_ANSWERS) return resolve(event);
   const language = languageOf(event.request, event.cookies.get(LANGUAGE_COOKIE));
   return speaking(language, async () => {
     event.locals.app = await app().catch(toHttpError);
@@ -18,7 +31,7 @@ export const handle: Handle = ({ event, resolve }) => {
     });
     return sayingWhen(response);
   });
-};
+}
 
 /** What went wrong is for the log alone; the user reads what they can do about it. */
 export const handleError: HandleServerError = (failure) =>
@@ -31,7 +44,7 @@ function inWords({ error, event, status, message }: Parameters<HandleServerError
   if (status === 413)
     return { message: tooLarge(Number.parseInt(process.env['BODY_SIZE_LIMIT'] ?? '', 10) * 1e6) };
   if (status < 500) return { message };
-  console.error(`${new Date().toISOString()} ${event.request.method} ${event.url.pathname}`, error);
+  console.error(`${new Date().toISOString()} ${event.request.method} ${event.route.id}`, error);
   if (error instanceof UserError) return { message: error.message };
   return { message: say('The server failed at this request. What was stored before is untouched.') };
 }

@@ -1,5 +1,5 @@
 import { spawn } from 'node:child_process';
-import { once } from 'node:events';
+import { on, once } from 'node:events';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
@@ -13,8 +13,8 @@ export type BuiltApp = {
   /** Where pages can only be read, if the environment asks for it; else empty. */
   readonly readersOrigin: string;
   readonly dataFolder: string;
-  /** Ends it as Ctrl-C does and removes its data, unless they are kept for another start. @returns its exit code */
-  stop(keepData?: boolean): Promise<number | null>;
+  /** Ends it as Ctrl-C or a service manager does and removes its data, unless they are kept for another start. @returns its exit code */
+  stop(keepData?: boolean, signal?: 'SIGTERM' | 'SIGINT'): Promise<number | null>;
 };
 
 /**
@@ -22,11 +22,13 @@ export type BuiltApp = {
  *
  * @param environment variables that the app is started with
  * @param again a stopped one to start again at the same address with the data it kept
+ * @param hear gets every line that it writes
  * @throws where it ends before it says where it is
  */
 export async function startBuiltApp(
   environment: Readonly<Record<string, string>> = {},
   again?: BuiltApp,
+  hear?: (line: string) => void,
 ): Promise<BuiltApp> {
   const dataFolder = again?.dataFolder ?? mkdtempSync(path.join(tmpdir(), 'ridgelarder-'));
   const port = again ? new URL(again.origin).port : '0';
@@ -35,15 +37,17 @@ export async function startBuiltApp(
     env: { ...process.env, ...environment, PORT: port, RIDGELARDER_DATA: dataFolder },
     stdio: ['ignore', 'pipe', 'inherit'],
   });
-  const stop = async (keepData = false) => {
+  const stop = async (keepData = false, signal: 'SIGTERM' | 'SIGINT' = 'SIGTERM') => {
     const ended = once(server, 'exit');
-    server.kill('SIGTERM');
+    server.kill(signal);
     const [code] = await ended;
     if (!keepData) rmSync(dataFolder, { recursive: true });
     return code;
   };
+  const lines = createInterface({ input: server.stdout });
+  if (hear) lines.on('line', hear);
   let origin = '';
-  for await (const line of createInterface({ input: server.stdout })) {
+  for await (const [line] of on(lines, 'line', { close: ['close'] }) as AsyncIterable<[string]>) {
     origin ||= /Ridgelarder is at (\S+)/.exec(line)?.[1] ?? '';
     const readersOrigin = /Phones .* at (\S+),/.exec(line)?.[1] ?? '';
     if (origin && (readersOrigin || !environment['RIDGELARDER_READERS']))

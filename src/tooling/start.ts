@@ -2,6 +2,7 @@
 import { Passphrase, SET_IT } from '../lib/server/access/passphrase.ts';
 import { dataFolder } from '../lib/server/data-folder.ts';
 import { ensureBuilt } from './build.ts';
+import { selfCheck } from './self-check.ts';
 import { problemWith, serve, type Wanted } from './serve.ts';
 
 const DEFAULT_PORT = 4810;
@@ -30,14 +31,16 @@ const wanted: Wanted = {
     .filter(Boolean),
   hasPassphrase: stored !== undefined,
 };
-const problem = problemWith(wanted);
+const problem = problemWith(wanted) ?? selfCheck(dataFolder());
 if (problem) fail(problem);
 
 if (!ensureBuilt()) fail('The build failed; the reason stands above.');
 
 const running = await serve(wanted).catch((error: unknown) => fail(message(error)));
 // The first request opens the database and migrates it where it is of an older version.
-await fetch(running.origin);
+const health = await fetch(`${running.origin}/healthz`);
+if (!health.ok)
+  console.error('What is stored cannot be used yet; the reason stands above, and on every page.');
 if (port !== 0 && running.port !== port) console.log(`Port ${port} is taken, so this is ${running.port}.`);
 console.log(`Ridgelarder is at ${running.origin}  (Ctrl-C stops it)`);
 if (running.readersOrigin !== undefined)

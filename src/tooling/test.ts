@@ -65,9 +65,11 @@ const CHECKS: Readonly<Record<string, () => Count>> = {
   lint: () => asOne(run('eslint . --max-warnings 0')),
   format: () => asOne(run('prettier --check --log-level warn .')),
   schema: () => asOne(run('node src/tooling/schema.ts --check')),
+  licences: () => asOne(run('node src/tooling/licences.ts --check')),
   unit: unitTests,
   build: () => asOne(ensureBuilt()),
   size: () => asOne(checkSize()),
+  fuzz: () => asOne(ensureBuilt() && run('node tests/fuzz/fuzz.ts --cases 2000 --seed 1')),
   browser: browserTests,
 };
 

@@ -8,7 +8,7 @@ import { AfterwardsRepository } from './afterwards-repository.ts';
 import { Backups } from './backups/backups.ts';
 import { Bin } from './bin.ts';
 import { dataFolder } from './data-folder.ts';
-import { databaseUrl, openDatabase } from './database/open-database.ts';
+import { databaseUrl, lastChange, openDatabase } from './database/open-database.ts';
 import { ImportRepository } from './import-repository.ts';
 import { KitchenRepository } from './kitchen-repository.ts';
 import { MenuSearches } from './menu-searches.ts';
@@ -37,6 +37,8 @@ export type App = {
     readonly links: ReadLinkRepository;
     readonly attempts: AttemptLimit;
   };
+  /** @returns the last change that was made to the tables; asks the database @throws as its driver, where it does not answer */
+  schema(): Promise<string>;
   /** @returns the calendar date where the program runs, ISO 8601 */
   today(): string;
   close(): Promise<void>;
@@ -74,6 +76,7 @@ export async function openApp(
       links: new ReadLinkRepository(db, now),
       attempts: new AttemptLimit(() => clock().getTime()),
     },
+    schema: () => lastChange(db),
     today: () => localDate(clock()),
     close: async () => {
       await menus.close();

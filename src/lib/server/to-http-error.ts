@@ -17,7 +17,8 @@ export function sayingWhen(response: Response): Response {
  */
 export function toHttpError(caught: unknown): never {
   if (caught instanceof UserError) {
-    if (caught.status >= 500) console.error(new Date().toISOString(), caught);
+    // That many asked at once is no failure.
+    if (caught.status >= 500 && caught.code !== 'Busy') console.error(new Date().toISOString(), caught);
     error(caught.status, caught.message);
   }
   throw caught;

@@ -6,6 +6,7 @@ import { DEFAULT_MIGRATION_LOCK_TABLE, DEFAULT_MIGRATION_TABLE, Migrator } from 
 import { copyBeforeUpdate } from '../backups/copy-before-update.ts';
 import { DATABASE_FILE } from '../data-folder.ts';
 import { UserError } from '../errors.ts';
+import { say } from '../../texts/say.ts';
 import { stillWriting, storageError } from '../storage-error.ts';
 import { isOnPostgres, MIGRATIONS } from './migrations.ts';
 import { HOW_TO_WRITE_IT, postgresDialect } from './postgres-dialect.ts';
@@ -15,6 +16,8 @@ import type { Tables } from './tables.ts';
 import { Turns } from './turns.ts';
 
 export type Database = Kysely<Tables>;
+
+type MigrationTable = { [DEFAULT_MIGRATION_TABLE]: { name: string } };
 
 /** A kind of database, and how to name this one to the user. */
 type Store = {
@@ -123,6 +126,15 @@ async function usableSchema(db: Database, name: string): Promise<string> {
   return schema;
 }
 
+/** @returns the name of the last change that was made to the tables */
+export async function lastChange(db: Database): Promise<string> {
+  const { name } = await changesDone(db).orderBy('name', 'desc').limit(1).executeTakeFirstOrThrow();
+  return name;
+}
+
+const changesDone = (db: Database) =>
+  db.withTables<MigrationTable>().selectFrom(DEFAULT_MIGRATION_TABLE).select('name');
+
 async function refuseNewerTables(
   db: Database,
   schema: string | undefined,
@@ -131,11 +143,7 @@ async function refuseNewerTables(
 ): Promise<void> {
   const tables = await db.introspection.getTables({ withInternalKyselyTables: true });
   if (!tables.some((table) => table.name === DEFAULT_MIGRATION_TABLE && table.schema === schema)) return;
-  const done = await db
-    .withTables<{ [DEFAULT_MIGRATION_TABLE]: { name: string } }>()
-    .selectFrom(DEFAULT_MIGRATION_TABLE)
-    .select('name')
-    .execute();
+  const done = await changesDone(db).execute();
   const unknown = done.find(({ name }) => !(name in MIGRATIONS));
   if (unknown)
     throw new UserError(
@@ -176,6 +184,7 @@ export async function writing<Result>(
           .setIsolationLevel('serializable')
           .execute(async (trx) => {
             if (isOnPostgres(trx)) await takeTurnAmongProcesses(trx);
+            await refuseTablesOfNewer(trx);
             return work(trx);
           });
       } catch (error) {
@@ -190,6 +199,25 @@ export async function writing<Result>(
     'Busy',
     'Others kept changing the same things at the same time, so nothing was changed. Try again in a moment.',
   );
+}
+
+/** A newer program may have changed the tables while this one runs, and does not know what this one would write into them. */
+async function refuseTablesOfNewer(trx: Transaction<Tables>): Promise<void> {
+  const last = await trx
+    .withTables<MigrationTable>()
+    .selectFrom(DEFAULT_MIGRATION_TABLE)
+    .select('name')
+    .orderBy('name', 'desc')
+    .limit(1)
+    .executeTakeFirst();
+  if (last && !(last.name in MIGRATIONS))
+    throw new UserError(
+      'Unusable',
+      say(
+        'A newer Ridgelarder has changed the tables while this one was running (its change "{change}" is not known here), so nothing was changed. Stop this one, and start the newer one.',
+        { change: last.name },
+      ),
+    );
 }
 
 /**

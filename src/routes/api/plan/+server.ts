@@ -9,10 +9,11 @@ import { Trip } from '$lib/planning/model/trip';
 import { EFFORTS } from '$lib/planning/optimiser/search-menu';
 import { planTrip } from '$lib/planning/plan-trip';
 import { UserError } from '$lib/server/errors';
+import { InTurns } from '$lib/server/in-turns';
 import { readText } from '$lib/server/limit-body';
 import { toHttpError } from '$lib/server/to-http-error';
 import { say } from '$lib/texts/say';
-import type { RequestHandler } from './$types';
+import type { RequestEvent, RequestHandler } from './$types';
 
 /** A stock of 10,000 lots with notes takes some 8 MB. */
 const LARGEST_BODY_BYTES = 16_000_000;
@@ -30,9 +31,19 @@ const refusal = (problems: readonly Problem[]) =>
 /**
  * `POST /api/plan` with JSON `{ trip, stock?, settings?, search? }`, as docs/schema describes them, answers with the TripPlan.
  * Without `stock` or `settings` those of this app are taken. `search`: "none", the usual, lets the listed meals stand and plans the others first
- * expired, first out; "quick" or "thorough" looks for the best menu, in which the locked meals alone stand. 400: `{ problems: [{ field, message }] }`; 413: too large; 503: no search can be run.
+ * expired, first out; "quick" or "thorough" looks for the best menu, in which the locked meals alone stand. 400: `{ problems: [{ field, message }] }`; 413: too large; 503: too many plans wait, or no search can be run.
  */
-export const POST: RequestHandler = async ({ request, locals }) => {
+export const POST: RequestHandler = (event) => plans.enter((turn) => answer(event, turn)).catch(toHttpError);
+
+/** A plan is made while others wait; so many, with 16 MB each, are held at most. */
+const plans = new InTurns(24, () =>
+  say('Many plans are being made at the moment, and no more can wait. Send this again in a moment.'),
+);
+
+async function answer(
+  { request, locals }: RequestEvent,
+  turn: <Made>(work: () => Made) => Promise<Made>,
+): Promise<Response> {
   const parsed = parseJson(await readText(request, LARGEST_BODY_BYTES));
   if ('fault' in parsed)
     return refusal([
@@ -55,7 +66,7 @@ export const POST: RequestHandler = async ({ request, locals }) => {
     stock: stock ?? (await app.shelf.stockFor(undefined).catch(toHttpError)),
     settings: settings ?? (await app.settings.get().catch(toHttpError)),
   };
-  if (search === 'none') return json(planTrip(given.trip, given.stock, given.settings));
+  if (search === 'none') return json(await turn(() => planTrip(given.trip, given.stock, given.settings)));
   const { plan } = await app.menus.search(undefined, given, search).catch((caught: unknown) => {
     if (caught instanceof UserError) return toHttpError(caught);
     console.error(`${new Date().toISOString()} the search for a menu could not be run:`, caught);
@@ -65,4 +76,4 @@ export const POST: RequestHandler = async ({ request, locals }) => {
     );
   });
   return json(plan);
-};
+}
