@@ -39,8 +39,10 @@ if (!ensureBuilt()) fail('The build failed; the reason stands above.');
 const running = await serve(wanted).catch((error: unknown) => fail(message(error)));
 // The first request opens the database and migrates it where it is of an older version.
 const health = await fetch(`${running.origin}/healthz`);
-if (!health.ok)
-  console.error('What is stored cannot be used yet; the reason stands above, and on every page.');
+if (!health.ok) {
+  const why = await fetch(running.origin, { headers: { accept: 'application/json' } });
+  console.error(`The data cannot be used: ${((await why.json()) as { message: string }).message}`);
+}
 if (port !== 0 && running.port !== port) console.log(`Port ${port} is taken, so this is ${running.port}.`);
 console.log(`Ridgelarder is at ${running.origin}  (Ctrl-C stops it)`);
 if (running.readersOrigin !== undefined)
