@@ -49,29 +49,35 @@ onEachDatabase(({ openTestApp, place }) => {
   });
 });
 
-test('a damaged database is moved aside where that is asked for, and the last copy goes on in its place', async () => {
-  const folder = await temporaryFolder();
-  vi.stubEnv('RIDGELARDER_DATA', folder);
-  const app = await openTestApp(folder);
-  await fillEveryTable(app, 20);
-  const copy = await app.backups.make('by-hand');
-  await app.close();
-  const file = join(folder, 'ridgelarder.sqlite');
-  const damaged = await readFile(file);
-  damaged.fill('x', 0, 5000);
-  await writeFile(file, damaged);
+test.each([
+  ['its beginning', 0, 5000],
+  ['its middle', 30_000, 90_000],
+])(
+  'a database that is damaged in %s is moved aside where that is asked for, and the last copy goes on in its place',
+  async (_, start, end) => {
+    const folder = await temporaryFolder();
+    vi.stubEnv('RIDGELARDER_DATA', folder);
+    const app = await openTestApp(folder);
+    await fillEveryTable(app, 20);
+    const copy = await app.backups.make('by-hand');
+    await app.close();
+    const file = join(folder, 'ridgelarder.sqlite');
+    const damaged = await readFile(file);
+    damaged.fill('x', start, end);
+    await writeFile(file, damaged);
 
-  const from = join(folder, 'backups', copy.name);
-  const refused = await restoreCommand(['--from', from, '--yes']);
-  expect(refused).toMatchObject({ exitCode: 2, output: '' });
-  expect(refused.errors).toContain('--move-damaged');
-  expect((await readFile(file)).equals(damaged)).toBe(true);
+    const from = join(folder, 'backups', copy.name);
+    const refused = await restoreCommand(['--from', from, '--yes']);
+    expect(refused).toMatchObject({ exitCode: 2, output: '' });
+    expect(refused.errors).toContain('--move-damaged');
+    expect((await readFile(file)).equals(damaged)).toBe(true);
 
-  expect(await restoreCommand(['--from', from, '--yes', '--move-damaged'])).toMatchObject({ exitCode: 0 });
-  const aside = (await readdir(folder)).find((name) => name.includes('damaged'))!;
-  expect((await readFile(join(folder, aside))).equals(damaged)).toBe(true);
-  expect(await (await openTestApp(folder)).shelf.listLots()).toHaveLength(21);
-});
+    expect(await restoreCommand(['--from', from, '--yes', '--move-damaged'])).toMatchObject({ exitCode: 0 });
+    const aside = (await readdir(folder)).find((name) => name.includes('damaged'))!;
+    expect((await readFile(join(folder, aside))).equals(damaged)).toBe(true);
+    expect(await (await openTestApp(folder)).shelf.listLots()).toHaveLength(21);
+  },
+);
 
 test('what cannot be done is told, and changes nothing', async () => {
   const folder = await temporaryFolder();

@@ -1,11 +1,13 @@
 import { createReadStream } from 'node:fs';
 import { copyFile, rename, stat } from 'node:fs/promises';
 import path from 'node:path';
+import { DatabaseSync } from 'node:sqlite';
 import { parseArgs } from 'node:util';
 import { Backups } from '../lib/server/backups/backups.ts';
 import type { Comparison } from '../lib/server/backups/compare-data.ts';
+import { refuseUnlessSound } from '../lib/server/backups/sqlite-copy.ts';
 import { dataFolder, DATABASE_FILE } from '../lib/server/data-folder.ts';
-import { databaseUrl, openDatabase } from '../lib/server/database/open-database.ts';
+import { databaseUrl, openDatabase, type Database } from '../lib/server/database/open-database.ts';
 import { UserError } from '../lib/server/errors.ts';
 import { isDamaged, storageError } from '../lib/server/storage-error.ts';
 import type { CommandResult } from './copy-data-command.ts';
@@ -96,9 +98,9 @@ async function withBackups(
   const folder = dataFolder();
   const url = databaseUrl();
   let moved = '';
-  const db = await openDatabase(url ?? folder).catch(async (error: unknown) => {
-    const damaged = error instanceof UserError && isDamaged(error.cause);
-    if (!damaged || url !== undefined) throw error;
+  const db = await openSound(folder, url).catch(async (error: unknown) => {
+    const isMovable = error instanceof UserError && isDamaged(error.cause) && url === undefined;
+    if (!isMovable) throw error;
     if (!mayMove)
       throw new UserError(
         'Unusable',
@@ -111,6 +113,23 @@ async function withBackups(
     return await work(new Backups(db, folder, () => new Date()), moved);
   } finally {
     await db.destroy();
+  }
+}
+
+/** Some damage shows only where it is read, so a file is looked through as well. */
+async function openSound(folder: string, url: string | undefined): Promise<Database> {
+  const db = await openDatabase(url ?? folder);
+  if (url !== undefined) return db;
+  const file = path.resolve(folder, DATABASE_FILE);
+  const database = new DatabaseSync(file);
+  try {
+    refuseUnlessSound(database, 'quick_check');
+    return db;
+  } catch (error) {
+    await db.destroy();
+    throw storageError(error, file);
+  } finally {
+    database.close();
   }
 }
 

@@ -15,6 +15,11 @@ export type Said = {
   readonly ready?: true;
   readonly begun?: string;
   readonly done?: string;
+  /** What was begun, where it had no name yet. */
+  readonly of?: string;
   readonly expected?: string;
   readonly copied?: string;
 };
+
+/** A trip whose id is not known yet. */
+export const NEW = 'trip';

@@ -20,7 +20,7 @@ import { sqliteDialect } from '../../src/lib/server/database/sqlite-dialect.ts';
 import { ShelfRepository } from '../../src/lib/server/shelf-repository.ts';
 import { TripRepository } from '../../src/lib/server/trip-repository.ts';
 import { exampleLot } from '../support/examples.ts';
-import type { Said, Task } from './protocol.ts';
+import { NEW, type Said, type Task } from './protocol.ts';
 import { stored } from './trip-model.ts';
 
 const WORKER = path.join(import.meta.dirname, 'worker.ts');
@@ -28,7 +28,7 @@ const WORKER = path.join(import.meta.dirname, 'worker.ts');
 const KINDS = ['change', 'change', 'copy', 'change', 'update', 'restore'] as const;
 const LONGEST_MS: Readonly<Record<Task['kind'], number>> = {
   change: 600,
-  update: 40,
+  update: 250,
   copy: 300,
   restore: 300,
 };
@@ -151,13 +151,13 @@ class Larder {
     const inFlight = new Map<string, string>();
     let atCopy: ReadonlyMap<string, string> = this.#known;
     const copied: [name: string, known: ReadonlyMap<string, string>][] = [];
-    for (const { begun, done, expected, copied: copy } of lines) {
+    for (const { begun, done, of, expected, copied: copy } of lines) {
       if (begun === 'copy') atCopy = new Map(this.#known);
       else if (begun !== undefined) inFlight.set(begun, expected ?? '');
       if (copy !== undefined) copied.push([copy, atCopy]);
       if (done === undefined) continue;
       this.#known.set(done, expected ?? inFlight.get(done) ?? '');
-      inFlight.delete(done);
+      inFlight.delete(of ?? done);
       this.#counts.acknowledged += 1;
     }
     this.#counts.inFlight += inFlight.size;
@@ -181,9 +181,13 @@ class Larder {
   }
 
   /** What is found of a thing is what was acknowledged, or the whole of what was in flight. */
-  #compare(key: string, was: string, inFlight: ReadonlyMap<string, string>): void {
+  #compare(key: string, was: string, inFlight: Map<string, string>): void {
     const known = this.#known.get(key);
-    const next = inFlight.get(key);
+    let next = inFlight.get(key);
+    if (known === undefined && next === undefined && key.startsWith(`${NEW} `)) {
+      next = inFlight.get(NEW);
+      inFlight.delete(NEW);
+    }
     same(
       key,
       was,

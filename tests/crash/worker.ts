@@ -17,7 +17,7 @@ import { TrailNoteRepository } from '../../src/lib/server/trail-note-repository.
 import { TripRepository } from '../../src/lib/server/trip-repository.ts';
 import { exampleLot, exampleTrip } from '../support/examples.ts';
 import { exampleBatch } from '../support/kitchen-examples.ts';
-import type { Said, Task } from './protocol.ts';
+import { NEW, type Said, type Task } from './protocol.ts';
 import {
   add,
   afterBringingBack,
@@ -115,7 +115,10 @@ async function walkTrips(on: Database): Promise<never> {
     Object.entries(pouches).map(([code, count]) => ({ code, pouches: count }));
 
   for (;;) {
-    let { id, version } = await trips.createTrip(exampleTrip({ name: task.name }));
+    say({ begun: NEW, expected: asText(NEW_TRIP) });
+    const created = await trips.createTrip(exampleTrip({ name: task.name }));
+    const { id } = created;
+    let { version } = created;
     let trip: TripModel = NEW_TRIP;
     const to = async (next: TripModel, work: () => Promise<unknown>) => {
       await acknowledged(`trip ${id}`, asText(next), work);
@@ -124,7 +127,7 @@ async function walkTrips(on: Database): Promise<never> {
       free = add(add(free, held(trip)), held(next), -1);
       trip = next;
     };
-    say({ done: `trip ${id}`, expected: asText(trip) });
+    say({ done: `trip ${id}`, of: NEW, expected: asText(trip) });
     for (let steps = 6 + some(10); steps > 0; steps -= 1) {
       const stage = stageOf(trip);
       if (stage === 'open' || (stage === 'set aside' && some(2) === 0)) {

@@ -4,6 +4,9 @@ import type { RefusedForm } from './read-form.ts';
 /** What the field components take from a page's `form`; `null` where nothing was sent yet. */
 export type FormState = Partial<RefusedForm> | null | undefined;
 
+/** A field as it was entered, and as somebody else saved it meanwhile. */
+export type Difference = { readonly label: string; readonly mine: string; readonly theirs: string };
+
 /** @returns the id of the control of a field; what is wrong with it has the same id with `-error`. */
 export function fieldId(name: string): string {
   return `field-${name.replace(/[^A-Za-z0-9]+/g, '-')}`;

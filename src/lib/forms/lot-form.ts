@@ -7,6 +7,7 @@ import type { Settings } from '$lib/planning/model/settings.ts';
 import { moneyFieldValue } from '$lib/planning/units/money.ts';
 import { fieldValue, type Quantity } from '$lib/planning/units/show.ts';
 import { say, text, type Text } from '$lib/texts/say.ts';
+import type { Difference } from './fields.ts';
 import { withoutUndefined, type Entered, type FormReader } from './read-form.ts';
 
 /** In which units and money a form is filled in. */
@@ -166,8 +167,6 @@ export function unconfirmed(read: FormReader, warnings: readonly Doubt[]): Odd |
   const yes = reasons.join(' / ');
   return reasons.length === 0 || read.text('confirmed') === yes ? undefined : { reasons, yes };
 }
-
-export type Difference = { readonly label: string; readonly mine: string; readonly theirs: string };
 
 /** @returns the fields in which two fillings of the form of one lot differ, as words. */
 export function differences(mine: Entered, theirs: Entered): Difference[] {

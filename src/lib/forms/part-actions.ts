@@ -1,9 +1,13 @@
 import { error, fail, redirect, type Cookies } from '@sveltejs/kit';
 import type { Settings } from '$lib/planning/model/settings.ts';
 import type { App } from '$lib/server/app.ts';
+import { UserError } from '$lib/server/errors.ts';
+import { partVersion } from '$lib/server/settings-repository.ts';
+import { toHttpError } from '$lib/server/to-http-error.ts';
 import { say } from '$lib/texts/say.ts';
 import { sayDone, type Done } from './done.ts';
-import { FormReader, type RefusedForm } from './read-form.ts';
+import type { Difference } from './fields.ts';
+import { FormReader, type Entered, type RefusedForm } from './read-form.ts';
 
 /** A page whose parts are saved, and brought back to the usual values, each by itself. */
 type PageOfParts<Whole extends object, Part extends string> = {
@@ -12,7 +16,12 @@ type PageOfParts<Whole extends object, Part extends string> = {
   readonly parts: Readonly<Record<Part, readonly (keyof Whole)[]>>;
   readonly saved: Done;
   get(app: App): Promise<Whole>;
-  save(app: App, whole: Whole): Promise<void>;
+  /** Saves the named fields, where `partVersion` still says the same of them. @throws UserError `StaleVersion` */
+  savePart(app: App, names: readonly (keyof Whole)[], version: string, whole: Whole): Promise<void>;
+  /** What the forms are filled with. */
+  fields(whole: Whole, shown: Settings): Entered;
+  /** The label of a field. */
+  label(field: string): string;
   usual(): Whole;
   /** @returns the whole with the part as entered, or `undefined` where `read.problems` says what has to be mended */
   read(read: FormReader, part: Part, current: Whole, shown: Settings): Whole | undefined;
@@ -24,6 +33,21 @@ type ActionEvent = {
   readonly cookies: Cookies;
 };
 
+/** What an action hands back: of which part, and what was saved meanwhile. */
+export type RefusedPart<Part extends string> = RefusedForm & {
+  readonly of: Part;
+  readonly newer?: readonly Difference[];
+};
+
+/** @returns the version of each part, for its forms to send along */
+export const versionsOf = <Whole extends object, Part extends string>(
+  parts: Readonly<Record<Part, readonly (keyof Whole)[]>>,
+  whole: Whole,
+): Record<Part, string> =>
+  Object.fromEntries(
+    Object.entries<readonly (keyof Whole)[]>(parts).map(([part, names]) => [part, partVersion(whole, names)]),
+  ) as Record<Part, string>;
+
 /** @returns the actions `save` and `reset` of such a page; its forms name their part in the field `part`. */
 export function partActions<Whole extends object, Part extends string>(page: PageOfParts<Whole, Part>) {
   const partOf = (read: FormReader): Part => {
@@ -32,25 +56,63 @@ export function partActions<Whole extends object, Part extends string>(page: Pag
       error(400, say('This form does not say which part of the page it is. Open the page again.'));
     return part as Part;
   };
+  /** @returns what is handed back where somebody else saved the part meanwhile */
+  const newerThan = async (app: App, read: FormReader, part: Part, entered: Entered) => {
+    const theirs = page.fields(await page.get(app), await app.settings.get());
+    const newer = differences(page.parts[part], entered, theirs, page.label);
+    return fail<RefusedPart<Part>>(409, { ...read.refused(), entered, of: part, newer });
+  };
+  const isStale = (caught: unknown) => caught instanceof UserError && caught.code === 'StaleVersion';
+
   return {
     save: async ({ request, locals: { app }, cookies }: ActionEvent) => {
       const shown = await app.settings.get();
       const read = new FormReader(await request.formData(), shown.unitSystem);
       const part = partOf(read);
       const whole = page.read(read, part, await page.get(app), shown);
-      if (!whole) return fail<RefusedForm & { readonly of: Part }>(422, { ...read.refused(), of: part });
-      await page.save(app, whole);
+      if (!whole) return fail<RefusedPart<Part>>(422, { ...read.refused(), of: part });
+      try {
+        await page.savePart(app, page.parts[part], read.text('version') ?? '', whole);
+      } catch (caught) {
+        if (isStale(caught)) return newerThan(app, read, part, read.entered);
+        return toHttpError(caught);
+      }
       sayDone(cookies, page.saved);
       redirect(303, `${page.address}#${part}`);
     },
 
     reset: async ({ request, locals: { app }, cookies }: ActionEvent) => {
-      const part = partOf(new FormReader(await request.formData(), 'metric'));
+      const read = new FormReader(await request.formData(), 'metric');
+      const part = partOf(read);
       const usual = page.usual();
-      const back = Object.fromEntries(page.parts[part].map((name) => [name, usual[name]]));
-      await page.save(app, { ...(await page.get(app)), ...back });
+      try {
+        await page.savePart(app, page.parts[part], read.text('version') ?? '', usual);
+      } catch (caught) {
+        if (!isStale(caught)) return toHttpError(caught);
+        return newerThan(app, read, part, page.fields(usual, await app.settings.get()));
+      }
       sayDone(cookies, 'settings-reset');
       redirect(303, `${page.address}#${part}`);
     },
   };
+}
+
+/** @returns the fields of a part in which two fillings of its form differ */
+function differences(
+  names: readonly PropertyKey[],
+  mine: Entered,
+  theirs: Entered,
+  label: (field: string) => string,
+): Difference[] {
+  const isOfPart = (field: string) => names.includes(/^\w+/.exec(field)?.[0] ?? '');
+  const words = (values: readonly string[] = []) =>
+    values
+      .map((value) => value.trim())
+      .filter(Boolean)
+      .sort()
+      .join(', ') || '–';
+  return [...new Set([...Object.keys(mine), ...Object.keys(theirs)])]
+    .filter(isOfPart)
+    .map((field) => ({ label: label(field), mine: words(mine[field]), theirs: words(theirs[field]) }))
+    .filter((field) => field.mine !== field.theirs);
 }

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import type { Transaction } from 'kysely';
 import type { z } from 'zod';
 import { defaultKitchen, Kitchen } from '../planning/model/kitchen.ts';
@@ -5,6 +6,7 @@ import type { Observation } from '../planning/model/observation.ts';
 import { defaultSettings, Settings } from '../planning/model/settings.ts';
 import { reading, writing, type Database } from './database/open-database.ts';
 import type { Tables } from './database/tables.ts';
+import { UserError } from './errors.ts';
 import { parseStored } from './stored-json.ts';
 import { say } from '../texts/say.ts';
 
@@ -46,6 +48,20 @@ export class SettingsRepository {
     await writing(this.#db, (trx) => write(trx, HOUSEHOLD, entered));
   }
 
+  /**
+   * Saves some of the settings, where these are still as they were.
+   *
+   * @param version what `partVersion` said of them
+   * @throws UserError `StaleVersion` where somebody else saved them meanwhile
+   */
+  async savePart(names: readonly (keyof Settings)[], version: string, settings: Settings): Promise<void> {
+    await writing(this.#db, async (trx) => {
+      const stored = await read(trx, HOUSEHOLD, Settings, () => say('The stored settings'), defaultSettings);
+      const { learned: _learned, ...entered } = Settings.parse(changed(stored, names, version, settings));
+      await write(trx, HOUSEHOLD, entered);
+    });
+  }
+
   /** Forgets what was learned for one figure. @param isOfFigure tells its observations */
   async forget(isOfFigure: (observation: Observation) => boolean): Promise<void> {
     await writing(this.#db, async (trx) => {
@@ -64,10 +80,38 @@ export class SettingsRepository {
     );
   }
 
+  /** Saves some of the equipment, as `savePart` does. @throws UserError `StaleVersion` */
+  async saveKitchenPart(names: readonly (keyof Kitchen)[], version: string, kitchen: Kitchen): Promise<void> {
+    await writing(this.#db, async (trx) => {
+      const stored = await read(trx, KITCHEN, Kitchen, () => say('The stored equipment'), defaultKitchen);
+      await write(trx, KITCHEN, Kitchen.parse(changed(stored, names, version, kitchen)));
+    });
+  }
+
   /** @param kitchen a valid kitchen */
   async saveKitchen(kitchen: Kitchen): Promise<void> {
     await writing(this.#db, (trx) => write(trx, KITCHEN, Kitchen.parse(kitchen)));
   }
+}
+
+/** What tells a part of the settings or of the equipment from any other state of it. */
+export function partVersion<Whole extends object>(whole: Whole, names: readonly (keyof Whole)[]): string {
+  const part = names.map((name) => whole[name]);
+  return createHash('sha256').update(JSON.stringify(part)).digest('base64url').slice(0, 16);
+}
+
+function changed<Whole extends object>(
+  stored: Whole,
+  names: readonly (keyof Whole)[],
+  version: string,
+  entered: Whole,
+): Whole {
+  if (partVersion(stored, names) !== version)
+    throw new UserError(
+      'StaleVersion',
+      say('Someone else saved this part since you opened it. Nothing of yours is saved yet.'),
+    );
+  return { ...stored, ...Object.fromEntries(names.map((name) => [name, entered[name]])) };
 }
 
 /** Within a change: puts what a trip taught in the place of what it taught before. The oldest make room where there are too many. */

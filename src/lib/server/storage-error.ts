@@ -14,6 +14,8 @@ const DISK_FAILS = text(
 /** Primary result codes of SQLite (sqlite.org/rescode.html). */
 const SQLITE_BUSY = 5;
 const DAMAGED = [11, 26];
+/** Of the extended ones, SQLITE_IOERR_SHMSIZE: there was no space for the file beside the database that every reader needs. */
+const NO_SPACE_BESIDE = 4874;
 const BY_SQLITE_CODE: Readonly<Record<number, Text>> = {
   8: NOT_WRITABLE,
   10: DISK_FAILS,
@@ -45,10 +47,14 @@ const BY_SYSTEM_CODE: Readonly<Record<string, Text>> = {
   EIO: DISK_FAILS,
 };
 
-const sqliteCode = (error: unknown): number | undefined =>
+const extendedCode = (error: unknown): number | undefined =>
   error instanceof Error && 'errcode' in error && typeof error.errcode === 'number'
-    ? error.errcode & 0xff
+    ? error.errcode
     : undefined;
+const sqliteCode = (error: unknown): number | undefined => {
+  const code = extendedCode(error);
+  return code === undefined ? undefined : code & 0xff;
+};
 
 /** Whether SQLite failed only because another connection holds the lock: nothing was done, so it may be tried again. */
 export const isBusy = (error: unknown): boolean => sqliteCode(error) === SQLITE_BUSY;
@@ -82,6 +88,7 @@ export function storageError(error: unknown, path: string): unknown {
     );
   const code = sqliteCode(error);
   const systemCode = error instanceof Error && 'code' in error ? String(error.code) : '';
-  const what = code === undefined ? BY_SYSTEM_CODE[systemCode] : BY_SQLITE_CODE[code];
+  const bySqlite = extendedCode(error) === NO_SPACE_BESIDE ? DISK_FULL : BY_SQLITE_CODE[code ?? 0];
+  const what = code === undefined ? BY_SYSTEM_CODE[systemCode] : bySqlite;
   return what ? new UserError('Unusable', say(what, { path }), { cause: error }) : error;
 }

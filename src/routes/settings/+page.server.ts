@@ -1,5 +1,5 @@
-import { partActions } from '$lib/forms/part-actions.ts';
-import { readSettingsPart, SETTINGS_PARTS, settingsFields } from '$lib/forms/settings-form.ts';
+import { partActions, versionsOf } from '$lib/forms/part-actions.ts';
+import { readSettingsPart, SETTINGS_PARTS, settingsFields, settingsLabel } from '$lib/forms/settings-form.ts';
 import { defaultSettings } from '$lib/planning/model/settings.ts';
 import { language } from '$lib/texts/say.ts';
 import type { Actions, PageServerLoad } from './$types';
@@ -9,6 +9,7 @@ export const load: PageServerLoad = async ({ locals }) => {
   return {
     fields: settingsFields(settings),
     usual: settingsFields({ ...defaultSettings(), unitSystem: settings.unitSystem }),
+    versions: versionsOf(SETTINGS_PARTS, settings),
     currencies: currencies(),
   };
 };
@@ -18,7 +19,9 @@ export const actions = partActions({
   parts: SETTINGS_PARTS,
   saved: 'settings-saved',
   get: (app) => app.settings.get(),
-  save: (app, settings) => app.settings.save(settings),
+  savePart: (app, ...part) => app.settings.savePart(...part),
+  fields: settingsFields,
+  label: settingsLabel,
   usual: defaultSettings,
   read: readSettingsPart,
 }) satisfies Actions;

@@ -1,8 +1,9 @@
-import { partActions } from '$lib/forms/part-actions.ts';
+import { partActions, versionsOf } from '$lib/forms/part-actions.ts';
 import {
   dryerNames,
   KITCHEN_PARTS,
   kitchenFields,
+  kitchenLabel,
   readKitchenPart,
 } from '$lib/kitchen-forms/equipment-form.ts';
 import { defaultKitchen } from '$lib/planning/model/kitchen.ts';
@@ -14,6 +15,7 @@ export const load: PageServerLoad = async ({ locals: { app }, parent }) => {
     fields: kitchenFields(kitchen, shown),
     usual: kitchenFields(defaultKitchen(), shown),
     dryers: dryerNames(kitchen),
+    versions: versionsOf(KITCHEN_PARTS, kitchen),
   };
 };
 
@@ -22,7 +24,9 @@ export const actions = partActions({
   parts: KITCHEN_PARTS,
   saved: 'equipment-saved',
   get: (app) => app.settings.getKitchen(),
-  save: (app, kitchen) => app.settings.saveKitchen(kitchen),
+  savePart: (app, ...part) => app.settings.saveKitchenPart(...part),
+  fields: kitchenFields,
+  label: kitchenLabel,
   usual: defaultKitchen,
   read: readKitchenPart,
 }) satisfies Actions;

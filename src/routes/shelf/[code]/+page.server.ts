@@ -1,13 +1,7 @@
 import { error, fail, redirect } from '@sveltejs/kit';
 import { sayDone } from '$lib/forms/done.ts';
-import {
-  differences,
-  lotFields,
-  readLot,
-  unconfirmed,
-  type Difference,
-  type Odd,
-} from '$lib/forms/lot-form.ts';
+import type { Difference } from '$lib/forms/fields.ts';
+import { differences, lotFields, readLot, unconfirmed, type Odd } from '$lib/forms/lot-form.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { codeInAddress, lotHref } from '$lib/lot-href.ts';
