@@ -8,6 +8,7 @@ import { Trip } from '../planning/model/trip.ts';
 import { openApp, type App } from './app.ts';
 import { createPlannedTrip } from './plan-meals.ts';
 import { changeMenu, planStoredTrip } from './plan-stored-trip.ts';
+import { useLanguage } from '../texts/say.ts';
 
 const DINNER: MealPlace = { day: 1, meal: 'dinner' };
 const TRIP = Trip.parse({
@@ -102,4 +103,21 @@ it('a packed trip is planned with what is packed, and its menu stands', async ()
 
 it('an unknown trip is not found', async () => {
   await expect(planStoredTrip(app, 'nowhere')).rejects.toMatchObject({ code: 'NotFound' });
+});
+
+it('plans once for what stays the same, and anew for a changed shelf or another language', async () => {
+  await app.shelf.importLots([lot('D1', 'dinner', '2027-01-01'), lot('B1', 'breakfast', '2027-01-01')], 'x');
+  const { stored } = await createPlannedTrip(app, TRIP);
+  const { plan } = await planStoredTrip(app, stored.id);
+  expect((await planStoredTrip(app, stored.id)).plan).toBe(plan);
+
+  useLanguage(() => 'de');
+  const german = (await planStoredTrip(app, stored.id)).plan;
+  useLanguage(() => 'en');
+  expect(german).not.toBe(plan);
+
+  await app.shelf.importLots([lot('D2', 'dinner', '2026-12-01')], 'x');
+  const { plan: after, stock } = await planStoredTrip(app, stored.id);
+  expect(after).not.toBe(plan);
+  expect(stock.map(({ code }) => code)).toContain('D2');
 });

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { planTrip } from '../planning/plan-trip.ts';
 import { keepMenu } from '../planning/menu/edit-menu.ts';
 import type { Stock } from '../planning/model/pouch-lot.ts';
@@ -7,7 +8,7 @@ import type { Trip } from '../planning/model/trip.ts';
 import type { App } from './app.ts';
 import { UserError } from './errors.ts';
 import type { StoredTrip } from './trip-repository.ts';
-import { say } from '../texts/say.ts';
+import { language, say } from '../texts/say.ts';
 
 /** A stored trip with its plan, and what the plan was made from. */
 export type PlannedTrip = {
@@ -29,7 +30,23 @@ export async function planStoredTrip(app: App, id: string): Promise<PlannedTrip>
       'NotFound',
       say('There is no such trip. It may have been deleted; the list of trips shows those there are.'),
     );
-  return { stored, stock, settings, plan: planTrip(stored.trip, stock, settings) };
+  return { stored, stock, settings, plan: planOf(stored.trip, stock, settings) };
+}
+
+/** The plans made last, by all that they were made from. A page of a trip comes with the seven others that a browser keeps, and all show the same plan. */
+const madeLast = new Map<string, TripPlan>();
+const MOST_KEPT = 8;
+
+function planOf(...from: Parameters<typeof planTrip>): TripPlan {
+  // Sentences of a plan are in the language around.
+  const key = createHash('sha256')
+    .update(JSON.stringify([language(), ...from]))
+    .digest('base64');
+  const plan = madeLast.get(key) ?? planTrip(...from);
+  madeLast.delete(key);
+  madeLast.set(key, plan);
+  for (const oldest of madeLast.keys()) if (madeLast.size > MOST_KEPT) madeLast.delete(oldest);
+  return plan;
 }
 
 /**
