@@ -1,7 +1,8 @@
-import { createHash } from 'node:crypto';
-import type { Transaction } from 'kysely';
+import { hash } from 'node:crypto';
+import type { Selectable, Transaction } from 'kysely';
+import { rowsOf } from '../database/copy-database.ts';
 import { reading, type Database } from '../database/open-database.ts';
-import type { RecordKind, Tables } from '../database/tables.ts';
+import type { KeptTable, RecordKind, Tables } from '../database/tables.ts';
 import { held } from '../ledger.ts';
 
 export const COUNTED = ['lots', 'trips', 'recipes', 'batches', 'foods', 'notes', 'entries'] as const;
@@ -83,42 +84,50 @@ async function stateOf(trx: Transaction<Tables>): Promise<State> {
   const add = (kind: CountedKind, key: string, name: string, ...says: unknown[]) =>
     things[kind].set(key, { name, digest: digestOf(says) });
 
-  const lots = await trx
-    .selectFrom('lots')
-    .leftJoin('ledger', 'ledger.lotId', 'lots.id')
-    .selectAll('lots')
+  const places = await trx
+    .selectFrom('ledger')
+    .select('lotId')
     .select([held('shelf').as('onShelf'), held('set-aside').as('setAside'), held('packed').as('packed')])
-    .groupBy('lots.id')
+    .groupBy('lotId')
     .execute();
-  for (const { id: _id, version: _version, ...lot } of lots) add('lots', lot.code, lot.code, sorted(lot));
+  const byLot = new Map(places.map(({ lotId, ...place }) => [lotId, place]));
+  for await (const lot of eachOf(trx, 'lots'))
+    add('lots', lot.code, lot.code, told(lot, 'id', 'version'), byLot.get(lot.id));
+  for await (const { id, name, trip, finishedAt, afterwards } of eachOf(trx, 'trips'))
+    if (trip !== null) add('trips', id, name, trip, finishedAt, afterwards);
+  for await (const { id, kind, name, body } of eachOf(trx, 'records'))
+    add(KIND_OF_RECORDS[kind], id, name, body);
+  for await (const note of eachOf(trx, 'trailNotes'))
+    add('notes', note.id, `${note.code}, ${note.at.slice(0, 10)}`, told(note, 'seq'));
+  for await (const entry of eachOf(trx, 'ledger')) add('entries', digestOf(told(entry)), '');
+  const settings: unknown[] = [];
+  for await (const part of eachOf(trx, 'settings')) settings.push(told(part));
 
-  const trips = await trx.selectFrom('trips').selectAll().where('trip', 'is not', null).execute();
-  for (const { id, name, trip, finishedAt, afterwards } of trips)
-    add('trips', id, name, trip, finishedAt, afterwards);
-
-  const records = await trx.selectFrom('records').selectAll().execute();
-  for (const { id, kind, name, body } of records) add(KIND_OF_RECORDS[kind], id, name, body);
-
-  const notes = await trx.selectFrom('trailNotes').selectAll().execute();
-  for (const { seq: _seq, ...note } of notes)
-    add('notes', note.id, `${note.code}, ${note.at.slice(0, 10)}`, sorted(note));
-
-  const entries = await trx.selectFrom('ledger').selectAll().execute();
-  for (const entry of entries) add('entries', digestOf(sorted(entry)), '');
-
-  const settings = await trx.selectFrom('settings').selectAll().orderBy('id').execute();
+  const sum = (of: (place: (typeof places)[number]) => number) =>
+    places.reduce((all, place) => all + of(place), 0);
   return {
     things,
     pouches: {
-      atHome: lots.reduce((sum, { onShelf, setAside }) => sum + onShelf + setAside, 0),
-      packed: lots.reduce((sum, { packed }) => sum + packed, 0),
+      atHome: sum(({ onShelf, setAside }) => onShelf + setAside),
+      packed: sum(({ packed }) => packed),
     },
-    settings: digestOf(settings.map(sorted)),
+    settings: digestOf(settings),
   };
 }
 
-/** The columns of a row stand in the order in which they came to the database. */
-const sorted = (row: object) => Object.entries(row).sort(([one], [other]) => (one < other ? -1 : 1));
+async function* eachOf<Name extends KeptTable>(
+  trx: Transaction<Tables>,
+  name: Name,
+): AsyncGenerator<Selectable<Tables[Name]>> {
+  for await (const part of rowsOf(trx, name)) yield* part as unknown as Selectable<Tables[Name]>[];
+}
 
-const digestOf = (value: unknown): string =>
-  createHash('sha256').update(JSON.stringify(value)).digest('base64');
+/** What a row says, but for some columns. They stand in the order in which they came to the database, which differs, so they are sorted by name. */
+function told<Row extends object>(row: Row, ...except: (keyof Row)[]): unknown[] {
+  return Object.keys(row)
+    .sort()
+    .filter((column) => !except.includes(column as keyof Row))
+    .map((column) => row[column as keyof Row]);
+}
+
+const digestOf = (value: unknown): string => hash('sha256', JSON.stringify(value), 'base64');

@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { setImmediate } from 'node:timers/promises';
 import { sql, type Transaction } from 'kysely';
 import { UserError } from '../errors.ts';
 import { held, type Place } from '../ledger.ts';
@@ -129,7 +130,7 @@ function differences<Name extends KeptTable>(
   ];
 }
 
-/** All rows of a table in the order of their keys, part by part, so that memory holds no more than one. */
+/** All rows of a table in the order of their keys, part by part, so that memory holds no more than one, and other requests are answered between them. */
 export async function* rowsOf(trx: Transaction<Tables>, name: KeptTable): AsyncGenerator<Row[]> {
   const key = sql.ref(TABLE_KEYS[name]);
   let last: Row[string] | undefined;
@@ -139,6 +140,7 @@ export async function* rowsOf(trx: Transaction<Tables>, name: KeptTable): AsyncG
       select * from ${sql.table(name)} ${after} order by ${key} limit ${sql.lit(ROWS_AT_ONCE)}`.execute(trx);
     if (rows.length === 0) return;
     yield rows;
+    await setImmediate();
     last = rows.at(-1)?.[TABLE_KEYS[name]];
   }
 }

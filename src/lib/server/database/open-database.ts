@@ -203,19 +203,13 @@ export async function writing<Result>(
 
 /** A newer program may have changed the tables while this one runs, and does not know what this one would write into them. */
 async function refuseTablesOfNewer(trx: Transaction<Tables>): Promise<void> {
-  const last = await trx
-    .withTables<MigrationTable>()
-    .selectFrom(DEFAULT_MIGRATION_TABLE)
-    .select('name')
-    .orderBy('name', 'desc')
-    .limit(1)
-    .executeTakeFirst();
-  if (last && !(last.name in MIGRATIONS))
+  const change = await lastChange(trx);
+  if (!(change in MIGRATIONS))
     throw new UserError(
       'Unusable',
       say(
         'A newer Ridgelarder has changed the tables while this one was running (its change "{change}" is not known here), so nothing was changed. Stop this one, and start the newer one.',
-        { change: last.name },
+        { change },
       ),
     );
 }
