@@ -11,7 +11,7 @@ const BUSY_TIMEOUT_MS = 10_000;
 export const UNFINISHED = '.unfinished';
 
 /**
- * Copies a SQLite database, in use or not, as it is at one moment, into a file of its own. That file is there whole and looked through, or not at all.
+ * Copies a SQLite database, in use or not, as it is at one moment, into a file of its own, but for who is let in. That file is there whole and looked through, or not at all.
  *
  * @param to a file that is not there yet; its folder is made where it is missing
  * @throws UserError `Unusable` naming the copy where the disk does not take it, or the database where that is damaged
@@ -30,6 +30,7 @@ export async function copySqlite(from: string, to: string): Promise<void> {
     try {
       copy.exec('pragma journal_mode = delete'); // one file, with nothing beside it
       refuseUnlessSound(copy, 'quick_check');
+      forgetWhoIsLetIn(copy);
     } finally {
       copy.close();
     }
@@ -38,6 +39,16 @@ export async function copySqlite(from: string, to: string): Promise<void> {
     for (const left of [unfinished, `${unfinished}-journal`]) await rm(left, { force: true }).catch(() => {});
     throw storageError(error, resolve(isDamaged(error) ? from : to));
   }
+}
+
+/** What belongs to a place and not to its data: it is not put back, and a copy that is carried elsewhere need not hold it. */
+const OF_THE_PLACE = ['sessions', 'readLinks', 'uploads', 'planJobs'];
+
+function forgetWhoIsLetIn(copy: DatabaseSync): void {
+  copy.exec('pragma secure_delete = on');
+  const known = copy.prepare("select name from sqlite_master where type = 'table'").all();
+  for (const { name } of known)
+    if (OF_THE_PLACE.includes(String(name))) copy.exec(`delete from "${String(name)}"`);
 }
 
 /** @throws Error that `isDamaged` knows, with what is wrong */
