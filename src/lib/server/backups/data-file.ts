@@ -122,10 +122,7 @@ export async function readDataFile(path: string, name: string, folder: string): 
           const place = `${table}[${index}]`;
           const closed = closedRow(table, row, columns, place, (problem) => refused(name, problem));
           try {
-            await trx
-              .insertInto(table)
-              .values(closed)
-              .execute();
+            await trx.insertInto(table).values(closed).execute();
           } catch (error) {
             throw refused(name, `${place} ${error instanceof Error ? error.message : String(error)}`, error);
           }
