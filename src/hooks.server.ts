@@ -3,7 +3,7 @@ import { admit } from '$lib/server/access/admit';
 import { app, closeApp } from '$lib/server/app';
 import { UserError } from '$lib/server/errors';
 import { LANGUAGE_COOKIE, languageOf, speaking } from '$lib/server/language-of-request';
-import { limitBody, tooLarge } from '$lib/server/limit-body';
+import { limitBody, takeRest, tooLarge } from '$lib/server/limit-body';
 import { logged } from '$lib/server/log';
 import { sayingWhen, toHttpError } from '$lib/server/to-http-error';
 import { say } from '$lib/texts/say';
@@ -13,7 +13,11 @@ const ALWAYS_ANSWERS = '/healthz';
 
 export const handle: Handle = (input) => {
   const { request, route } = input.event;
-  return logged({ method: request.method, route: route.id }, () => answer(input), statusOf);
+  return logged(
+    { method: request.method, route: route.id },
+    () => answer(input).finally(() => takeRest(input.event.request)),
+    statusOf,
+  );
 };
 
 const statusOf = (thrown: unknown): number =>

@@ -44,6 +44,11 @@ export function limitBody(request: Request, route: string | null): Request {
   return new Request(request, { body, duplex: 'half' });
 }
 
+/** Takes what nobody has read of a body, and forgets it: a browser reads an answer only when all is taken that it sends. */
+export async function takeRest({ body }: Request): Promise<void> {
+  if (body && !body.locked) await body.pipeTo(new WritableStream()).catch(() => undefined);
+}
+
 /** @returns what is said of a body that is too large */
 export const tooLarge = (mostBytes: number): string =>
   say(
