@@ -11,7 +11,12 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'unit',
-          include: ['src/**/*.test.ts', 'tests/reference/**/*.test.ts', 'tests/property/**/*.test.ts'],
+          include: [
+            'src/**/*.test.ts',
+            'tests/reference/**/*.test.ts',
+            'tests/property/**/*.test.ts',
+            'tests/crash/**/*.test.ts',
+          ],
           globalSetup: 'tests/support/postgres.ts',
           testTimeout: 30_000,
         },
@@ -20,7 +25,10 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
-          fileParallelism: false,
+          globalSetup: 'tests/browser/build-first.ts',
+          // Most of a file's time is waiting, so two share the two processors that CI has.
+          maxWorkers: 2,
+          sequence: { groupOrder: 1 },
           testTimeout: 300_000,
           hookTimeout: 120_000,
           expect: { poll: { timeout: 30_000 } },

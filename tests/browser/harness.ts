@@ -21,7 +21,7 @@ export type Session = {
   /** Where pages can only be read, if the environment asks for it. */
   readonly readersOrigin: string;
   /**
-   * Opens a window of its own on the app. What its console reports as an error fails the test.
+   * Opens a window of its own on the app. What its console reports as an error, or its content security policy does not allow, fails the test.
    *
    * @param expected errors that the test provokes, such as the browser's own line about a 404
    * @param scripts whether the browser runs scripts

@@ -3,7 +3,10 @@ import { language } from '../texts/say.ts';
 import { languageOf, speaking } from './language-of-request.ts';
 
 const asking = (accepted?: string) =>
-  new Request('http://127.0.0.1/', accepted === undefined ? {} : { headers: { 'accept-language': accepted } });
+  new Request(
+    'http://127.0.0.1/',
+    accepted === undefined ? {} : { headers: { 'accept-language': accepted } },
+  );
 
 it('speaks as the browser asks, by its weights', () => {
   expect(languageOf(asking('de-AT,de;q=0.9,en;q=0.5'), undefined)).toBe('de');
