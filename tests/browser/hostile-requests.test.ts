@@ -1,6 +1,7 @@
 /* Requests that no browser sends: addresses and names of files that would lead out of the program, and bodies without end. */
 import { readdirSync } from 'node:fs';
 import { request } from 'node:http';
+import { text } from 'node:stream/consumers';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { fillDemo, startBuiltApp, type BuiltApp } from '../../src/tooling/built-app.ts';
 
@@ -18,10 +19,8 @@ afterAll(async () => {
 const ask = (path: string) =>
   new Promise<{ status: number; body: string }>((resolve, reject) => {
     const { hostname, port } = new URL(app.origin);
-    const sent = request({ hostname, port, path, headers: { accept: 'text/html' } }, async (response) => {
-      let body = '';
-      for await (const piece of response) body += String(piece);
-      resolve({ status: response.statusCode ?? 0, body });
+    const sent = request({ hostname, port, path, headers: { accept: 'text/html' } }, (response) => {
+      text(response).then((body) => resolve({ status: response.statusCode ?? 0, body }), reject);
     });
     sent.on('error', reject).end();
   });

@@ -46,6 +46,16 @@ const takeIn = (app: App, name: string, bytes: Uint8Array | string, most?: numbe
 const kindOf = ({ kinds }: Comparison, kind: string) => kinds.find((compared) => compared.kind === kind);
 
 onEachDatabase(({ openTestApp, openTestDatabase }) => {
+  test('going back and forth many times raises versions a little each time, and does not double them', async () => {
+    const app = await openTestApp();
+    const { version } = await app.shelf.addLot(madeUpLot());
+    let { name } = await app.backups.make('by-hand');
+    for (let times = 0; times < 6; times += 1) ({ name } = await app.backups.restore(name));
+    const lot = await app.shelf.getLot(madeUpLot().code);
+    expect(lot!.version).toBeGreaterThan(version);
+    expect(lot!.version).toBeLessThanOrEqual(version + 6);
+  });
+
   test('a restore drill: everything is as it was, what was there meanwhile is kept, and going back is possible', async () => {
     const app = await openTestApp();
     await fillEveryTable(app, 300);

@@ -30,17 +30,19 @@ export function replaceData(from: Database, to: Database, before: () => Promise<
     const original = await contentsOf(source, DATA_TABLES);
     await writing(to, async (target) => {
       await before();
-      const highest = await highestVersion(target);
+      const { highest } = await versionsOf(target);
       const links = await target.selectFrom('readLinks').selectAll().execute();
       await target.deleteFrom('readLinks').execute();
       await unlockLedger(target);
       for (const name of DATA_TABLES.toReversed()) await target.deleteFrom(name).execute();
       await fill(target, source, DATA_TABLES, original);
       await lockLedger(target);
+      // By no more than that: a copy that is put back again and again would else double them each time.
+      const raise = Math.max(0, highest + 1 - (await versionsOf(target)).lowest);
       for (const name of WITH_VERSIONS)
         await target
           .updateTable(name)
-          .set((eb) => ({ version: eb('version', '+', highest) }))
+          .set((eb) => ({ version: eb('version', '+', raise) }))
           .execute();
       const trips = new Set((await target.selectFrom('trips').select('id').execute()).map(({ id }) => id));
       for (const link of links)
@@ -50,16 +52,19 @@ export function replaceData(from: Database, to: Database, before: () => Promise<
   });
 }
 
-async function highestVersion(trx: Transaction<Tables>): Promise<number> {
+async function versionsOf(trx: Transaction<Tables>): Promise<{ lowest: number; highest: number }> {
+  let lowest = Infinity;
   let highest = 0;
   for (const name of WITH_VERSIONS) {
     const row = await trx
       .selectFrom(name)
-      .select((eb) => eb.fn.max('version').as('version'))
+      .select((eb) => [eb.fn.min('version').as('lowest'), eb.fn.max('version').as('highest')])
       .executeTakeFirst();
-    highest = Math.max(highest, row?.version ?? 0);
+    // Of no rows there is none.
+    lowest = Math.min(lowest, row?.lowest ?? Infinity);
+    highest = Math.max(highest, row?.highest ?? 0);
   }
-  return highest;
+  return { lowest: Math.min(lowest, highest + 1), highest };
 }
 
 /** The ledger is only ever appended to, but where all of it is replaced. */
