@@ -59,7 +59,9 @@ test.each(['SIGTERM', 'SIGINT'] as const)(
     const app = await start();
     await fillDemo(app.origin);
     const { hostname, port } = new URL(app.origin);
-    const body = 'unitSystem=us&currency=EUR&part=units';
+    const settings = await (await fetch(`${app.origin}/settings`)).text();
+    const version = /name="version" value="([^"]*)"/.exec(settings)?.[1] ?? '';
+    const body = `unitSystem=us&currency=EUR&part=units&version=${encodeURIComponent(version)}`;
     const slow = request({
       hostname,
       port,

@@ -5,7 +5,15 @@ import { reading, writing, type Database } from './database/open-database.ts';
 import type { LotFields, Tables } from './database/tables.ts';
 import { UserError } from './errors.ts';
 import { inParts, type Watch } from './in-parts.ts';
-import { append, held, reservations, stageOf, TRAIL_NOTE, type LedgerEntry, type Movement } from './ledger.ts';
+import {
+  append,
+  held,
+  reservations,
+  stageOf,
+  TRAIL_NOTE,
+  type LedgerEntry,
+  type Movement,
+} from './ledger.ts';
 import { lotFields, lotOf } from './lot-row.ts';
 import { renameInMenus } from './rename-in-menus.ts';
 import { say } from '../texts/say.ts';
