@@ -5,7 +5,7 @@ import { MEAL_WORDS } from '../lib/planning/model/words.ts';
 import { waitText } from '../lib/planning/trail-card/steep-time.ts';
 import { friendlyAmount, showPour } from '../lib/planning/units/fractions.ts';
 import { show, type UnitSystem } from '../lib/planning/units/show.ts';
-import { counted } from '../lib/plural.ts';
+import { counted } from './counted.ts';
 import { say } from '../lib/texts/say.ts';
 
 /** @returns the trail card as plain text, in the units of `system`. */

@@ -3,7 +3,7 @@ import type { Notice, Suggestion, TripPlan } from '../lib/planning/model/trip-pl
 import { MEAL_WORDS } from '../lib/planning/model/words.ts';
 import { showPour } from '../lib/planning/units/fractions.ts';
 import { show, type UnitSystem } from '../lib/planning/units/show.ts';
-import { counted } from '../lib/plural.ts';
+import { counted } from './counted.ts';
 import { say } from '../lib/texts/say.ts';
 import { table } from './text-table.ts';
 

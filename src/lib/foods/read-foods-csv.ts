@@ -16,7 +16,7 @@ import {
   type FoodColumn,
   type FoodField,
 } from './food-columns.ts';
-import { language, say, sayNumber } from '../texts/say.ts';
+import { say, sayNumber, sayWithin, type Text } from '../texts/say.ts';
 
 /** `row` counts as a spreadsheet does: the first row of the file is 1. */
 export type RowRemark = { readonly row: number; readonly reason: string };
@@ -112,7 +112,7 @@ function refuseWithoutColumns(columns: readonly Column[], header: readonly strin
       say(
         'This table has no column for {missing}. Its columns are: {columns}. Name them {headings}; figures are for 100 g.',
         {
-          missing: language() === 'en' ? missing.join(', ').toLowerCase() : missing.join(', '),
+          missing: missing.map(sayWithin).join(', '),
           columns: header.join(', '),
           headings: WRITTEN_COLUMNS.map(({ heading }) => heading).join(', '),
         },
@@ -120,8 +120,7 @@ function refuseWithoutColumns(columns: readonly Column[], header: readonly strin
     );
 }
 
-const labelOf = (field: FoodField): string =>
-  say(FOOD_COLUMNS.find((column) => column.field === field)!.label);
+const labelOf = (field: FoodField): Text => FOOD_COLUMNS.find((column) => column.field === field)!.label;
 
 /** In a column of grams in 100 g no figure is grouped, so a mark there is a decimal mark, even in 1,234. */
 function markOf(
@@ -216,7 +215,7 @@ function foodOf({ values, problems, warnings }: Draft): Food | undefined {
   );
   for (const { field: path, message } of parsed.success ? [] : problemsOf(parsed.error)) {
     const field = path.replace('composition.', '') as FoodField;
-    const label = labelOf(field);
+    const label = say(labelOf(field));
     if (field === 'waterG' && waterG === undefined) problems.push(withoutWater(composition));
     else if (field in values || field in composition) problems.push(`${label}: ${message}`);
     else problems.push(`${label}: ${say('is empty')}`);

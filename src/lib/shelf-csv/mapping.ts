@@ -17,7 +17,7 @@ import { readCell, readDate, readNumber, type DateOrder, type DecimalMark } from
 import { restore } from './spreadsheet-safe.ts';
 import { unitCalled } from './unit-words.ts';
 import { withoutReason } from './write-shelf-csv.ts';
-import { language, say, type Text } from '../texts/say.ts';
+import { say, sayWithin } from '../texts/say.ts';
 
 const FieldName = z.enum(SHELF_FIELDS.map(({ field }) => field));
 const Unit = z.enum([...new Set(SHELF_FIELDS.flatMap(({ units }) => units ?? []))]);
@@ -105,7 +105,7 @@ export function mappingProblems(mapping: Mapping): Problem[] {
         message: say('"{header}" and "{earlier}" cannot both be {field}; choose one of them', {
           header,
           earlier,
-          field: inSentence(fieldEntry(field).label),
+          field: sayWithin(fieldEntry(field).label),
         }),
       });
     else columnOf.set(field, header);
@@ -128,14 +128,14 @@ export function mappingProblems(mapping: Mapping): Problem[] {
           ? {
               field: entry.field,
               message: say('no column holds the {field}; choose the one that does', {
-                field: inSentence(entry.label),
+                field: sayWithin(entry.label),
               }),
             }
           : {
               field: `constants.${entry.field}`,
               message: say(
                 'no column holds {field}; choose the one that does, or give one value for all rows',
-                { field: inSentence(entry.label) },
+                { field: sayWithin(entry.label) },
               ),
             },
       );
@@ -273,9 +273,4 @@ function guessDateOrder(cells: readonly string[]): DateOrder {
   const [dayFirst, monthFirst] = [misfits('day-first'), misfits('month-first')];
   if (dayFirst === monthFirst) return 'iso';
   return dayFirst < monthFirst ? 'day-first' : 'month-first';
-}
-
-/** A label in the middle of a sentence: small in English, as it is where nouns are written large. */
-function inSentence(label: Text): string {
-  return language() === 'en' ? label.toLowerCase() : say(label);
 }

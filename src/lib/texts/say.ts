@@ -92,6 +92,12 @@ function formatOf(pattern: string, ignoreTag: boolean): IntlMessageFormat {
   return format;
 }
 
+/** Says the label of a field in the middle of a sentence: small in English, as it is where nouns are written large. */
+export function sayWithin(label: Text): string {
+  const said = say(label);
+  return languageNow() === 'en' ? said.toLowerCase() : said;
+}
+
 /** A text for zod, said when it is needed: `z.number(sayLater('must be a weight'))`. Values and errors as with `say`. */
 export function sayLater<const Source extends string>(
   source: Sayable<Source>,

@@ -6,7 +6,7 @@ import { RouteError } from '$lib/planning/route/route-error.ts';
 import { knownLegs } from '$lib/planning/route/trip-legs.ts';
 import { fieldValue, type Quantity, type UnitSystem } from '$lib/planning/units/show.ts';
 import { statureValue } from '$lib/planning/units/stature.ts';
-import { language, say, text, type Text } from '$lib/texts/say.ts';
+import { say, sayWithin, text, type Text } from '$lib/texts/say.ts';
 import { withoutUndefined, type Entered, type FormReader } from '$lib/forms/read-form.ts';
 import { CAMP_WATER_WORDS, TERRAIN_WORDS, WALKING_TIME_WORDS } from './choice-words.ts';
 
@@ -102,12 +102,8 @@ export function tripLabel(field: string): string | undefined {
   const number = Number(index) + 1;
   const which = part === 'party' ? say('Eater {number}', { number }) : say('Day {number}', { number });
   const label = LABELS[name];
-  return label ? `${which}, ${smallInEnglish(say(label))}` : which;
+  return label ? `${which}, ${sayWithin(label)}` : which;
 }
-
-/** An English label begins small in the middle of a line; a German noun does not. */
-const smallInEnglish = (label: string): string =>
-  language() === 'en' ? `${label.charAt(0).toLowerCase()}${label.slice(1)}` : label;
 
 /** More rows than any trip may have are not read: what a form holds beyond them, no page has sent. */
 const MAX_ROWS = 100;

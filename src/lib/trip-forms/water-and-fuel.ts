@@ -3,8 +3,8 @@ import { problemsOf } from '$lib/planning/model/problems.ts';
 import { StoveRun, type Settings } from '$lib/planning/model/settings.ts';
 import { StartedContainer, Trip } from '$lib/planning/model/trip.ts';
 import { efficiencyOfRun } from '$lib/planning/stove/calibrate-stove.ts';
-import { fieldValue, type UnitSystem } from '$lib/planning/units/show.ts';
-import { say, sayNumber, text, type Text } from '$lib/texts/say.ts';
+import { fieldValue, shownFixed, type UnitSystem } from '$lib/planning/units/show.ts';
+import { say, text, type Text } from '$lib/texts/say.ts';
 
 const LABELS: Readonly<Record<string, Text>> = {
   treatment: text('Water from the land'),
@@ -131,7 +131,7 @@ export function readStoveRun(read: FormReader, settings: Settings): StoveRun | u
 /** @returns why a boil cannot have been as entered; `undefined` where it can. */
 export function refusalOf(run: StoveRun): string | undefined {
   const efficiency = efficiencyOfRun(run);
-  const percent = `${sayNumber(efficiency * 100, { maximumFractionDigits: 0, useGrouping: false })} %`;
+  const percent = `${shownFixed(efficiency * 100, 0)} %`;
   if (efficiency > 0.95)
     return say(
       'cannot be: {percent} of the heat of so little fuel would have to be in the water, and no stove brings more than 95 %; check both weights, the water and the fuel',

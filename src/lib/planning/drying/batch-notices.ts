@@ -2,6 +2,7 @@ import { say, sayNumber, text, type Text } from '../../texts/say.ts';
 import type { Batch } from '../model/batch.ts';
 import type { Kitchen } from '../model/kitchen.ts';
 import { showBoth } from '../units/both.ts';
+import { shownFixed } from '../units/show.ts';
 import type { BatchFigures } from './batch-sheet.ts';
 import type { FillSheet } from './fill-pouches.ts';
 import { fatCaution } from './recipe-totals.ts';
@@ -242,6 +243,6 @@ export const servingsIn = (fills: readonly FillSheet[]): number =>
   fills.reduce((sum, { fill }) => sum + fill.servings * fill.pouches, 0);
 
 const tidy = (value: number): string => sayNumber(value, { maximumFractionDigits: 2, useGrouping: false });
-const whole = (value: number): string => sayNumber(value, { maximumFractionDigits: 0, useGrouping: false });
+const whole = (value: number): string => shownFixed(value, 0);
 const grams = (value: number): string => showBoth(value, 'food');
 const percent = (value: number): string => `${whole(value * 100)} %`;

@@ -3,6 +3,7 @@ import type { ProcessFigures } from '../model/kitchen.ts';
 import { showBoth } from '../units/both.ts';
 import { dryWeightG, moistureAt } from './mass-balance.ts';
 import { say, sayNumber } from '../../texts/say.ts';
+import { shownFixed } from '../units/show.ts';
 
 export type TrayDryness = {
   readonly wetG: number;
@@ -140,5 +141,4 @@ export function judgeDryness(
   };
 }
 
-const percent = (value: number): string =>
-  `${sayNumber(value * 100, { minimumFractionDigits: 1, maximumFractionDigits: 1, useGrouping: false })} %`;
+const percent = (value: number): string => `${shownFixed(value * 100, 1)} %`;

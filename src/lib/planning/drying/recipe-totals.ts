@@ -5,7 +5,8 @@ import { DIETS, dietsMet, type Diet } from '../model/diets.ts';
 import { energyKcalOf } from '../model/energy-factors.ts';
 import { FAT_CLASSES, type FatClass } from '../model/kitchen.ts';
 import { ingredientCost, ingredientG, isTapWater, type Ingredient, type Recipe } from '../model/recipe.ts';
-import { say, sayNumber } from '../../texts/say.ts';
+import { say } from '../../texts/say.ts';
+import { shownFixed } from '../units/show.ts';
 
 /** Grams of what a food is made of. All but the water is dry matter. */
 export type Parts = {
@@ -118,7 +119,7 @@ export function recipeTotals(recipe: Recipe, timesCooked = 1, weighedG?: number)
     problems.push({
       field: 'fatDrainedG',
       message: say('is more than all the fat of the ingredients, {fat} g', {
-        fat: whole(fatBeforeG / timesCooked),
+        fat: shownFixed(fatBeforeG / timesCooked, 0),
       }),
     });
   if (ingredients.length > 0 && cookedG < solidsG * (1 - ROUNDING))
@@ -126,7 +127,7 @@ export function recipeTotals(recipe: Recipe, timesCooked = 1, weighedG?: number)
       field: weighedG === undefined ? 'cookingYield' : 'cookedG',
       message: say(
         'leaves {cooked} g, less than the dry matter of the ingredients, {solids} g; check the weight, the amounts and their water',
-        { cooked: whole(cookedG), solids: whole(solidsG) },
+        { cooked: shownFixed(cookedG, 0), solids: shownFixed(solidsG, 0) },
       ),
     });
 
@@ -160,9 +161,7 @@ export function fatCaution({ fatClass, parts, solidsG }: RecipeTotals): string |
   return fatClass === 'fatty' && solidsG > 0
     ? say(
         'Fat is {share} % of the dry matter. Fat neither dries nor keeps: it turns rancid first and can leave the tray wet. Pour or rinse it off, choose leaner pieces, or plan to eat it soon.',
-        { share: whole((parts.fatG / solidsG) * 100) },
+        { share: shownFixed((parts.fatG / solidsG) * 100, 0) },
       )
     : undefined;
 }
-
-const whole = (value: number): string => sayNumber(value, { maximumFractionDigits: 0, useGrouping: false });

@@ -1,9 +1,10 @@
-import { say, sayNumber, text, type Text } from '../../texts/say.ts';
+import { say, text, type Text } from '../../texts/say.ts';
 import type { Batch, CheckDone } from '../model/batch.ts';
 import type { CookingClass } from '../model/composition.ts';
 import type { Recipe } from '../model/recipe.ts';
 import { showBoth } from '../units/both.ts';
 import { fromCore, toCore } from '../units/convert.ts';
+import { shownFixed } from '../units/show.ts';
 
 export const SAFETY_STEPS = ['cook', 'load', 'dry', 'seal'] as const;
 export type SafetyStep = (typeof SAFETY_STEPS)[number];
@@ -127,9 +128,8 @@ export function safetyChecks(recipe: Recipe): SafetyCheck[] {
 }
 
 /** A reading just below its bound must not look like it. */
-const reading = (valueC: number): string => `${oneDigit(valueC)} °C (${oneDigit(fromCore(valueC, '°F'))} °F)`;
-const oneDigit = (value: number): string =>
-  sayNumber(value, { minimumFractionDigits: 1, maximumFractionDigits: 1, useGrouping: false });
+const reading = (valueC: number): string =>
+  `${shownFixed(valueC, 1)} °C (${shownFixed(fromCore(valueC, '°F'), 1)} °F)`;
 
 /** Why a check does not count as done, by its last entry; `undefined`: done. */
 export function whyCheckOpen(check: SafetyCheck, done: readonly CheckDone[]): string | undefined {

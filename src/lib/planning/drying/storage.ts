@@ -1,4 +1,4 @@
-import { say, sayNumber } from '../../texts/say.ts';
+import { say } from '../../texts/say.ts';
 import { addMonths } from '../model/calendar.ts';
 import {
   BARRIER_WORDS,
@@ -9,6 +9,7 @@ import {
   type Kitchen,
   type Process,
 } from '../model/kitchen.ts';
+import { shownFixed } from '../units/show.ts';
 
 export type Keeping = {
   readonly months: number;
@@ -71,27 +72,20 @@ export function keeping(
       ...(warmth < 1
         ? [
             say('× {factor}: kept at {warmth} °C', {
-              factor: fixed(warmth, 2),
-              warmth: fixed(kitchen.storageTemperatureC, 0),
+              factor: shownFixed(warmth, 2),
+              warmth: shownFixed(kitchen.storageTemperatureC, 0),
             }),
           ]
         : []),
       ...(moisture < 1
         ? [
             say('× {factor}: {residual} % residual moisture, {expected} % were expected', {
-              factor: fixed(moisture, 2),
-              residual: fixed(food.residual * 100, 1),
-              expected: fixed(expected * 100, 1),
+              factor: shownFixed(moisture, 2),
+              residual: shownFixed(food.residual * 100, 1),
+              expected: shownFixed(expected * 100, 1),
             }),
           ]
         : []),
     ],
   };
 }
-
-const fixed = (value: number, digits: number): string =>
-  sayNumber(value, {
-    minimumFractionDigits: digits,
-    maximumFractionDigits: digits,
-    useGrouping: false,
-  });
