@@ -37,8 +37,8 @@ export async function startBuiltApp(
     env: { ...process.env, ...environment, PORT: port, RIDGELARDER_DATA: dataFolder },
     stdio: ['ignore', 'pipe', 'inherit'],
   });
+  const ended = once(server, 'exit') as Promise<[number | null]>;
   const stop = async (keepData = false, signal: 'SIGTERM' | 'SIGINT' = 'SIGTERM') => {
-    const ended = once(server, 'exit');
     server.kill(signal);
     const [code] = await ended;
     if (!keepData) rmSync(dataFolder, { recursive: true });

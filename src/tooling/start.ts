@@ -43,6 +43,8 @@ if (!health.ok) {
   const why = await fetch(running.origin, { headers: { accept: 'application/json' } });
   console.error(`The data cannot be used: ${((await why.json()) as { message: string }).message}`);
 }
+// Before it says that it runs: who has heard that may stop it at once.
+for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => void running.stop());
 if (port !== 0 && running.port !== port) console.log(`Port ${port} is taken, so this is ${running.port}.`);
 console.log(`Ridgelarder is at ${running.origin}  (Ctrl-C stops it)`);
 if (running.readersOrigin !== undefined)
@@ -53,5 +55,3 @@ if (wanted.behind !== undefined && !wanted.hasPassphrase)
   console.log(
     `No passphrase is set: whoever gets through the proxy at ${wanted.behind} can change everything. To be asked for one: ${SET_IT}`,
   );
-
-for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => void running.stop());
