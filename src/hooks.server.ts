@@ -5,7 +5,7 @@ import { UserError } from '$lib/server/errors';
 import { LANGUAGE_COOKIE, languageOf, speaking } from '$lib/server/language-of-request';
 import { limitBody, takeRest, tooLarge } from '$lib/server/limit-body';
 import { logged } from '$lib/server/log';
-import { sayingWhen, toHttpError } from '$lib/server/to-http-error';
+import { toHttpError } from '$lib/server/to-http-error';
 import { say } from '$lib/texts/say';
 
 /** Answers even where the data cannot be opened, and whoever asks. */
@@ -30,10 +30,9 @@ async function answer({ event, resolve }: Parameters<Handle>[0]): Promise<Respon
     event.locals.app = await app().catch(toHttpError);
     await admit(event).catch(toHttpError);
     event.request = limitBody(event.request, event.route.id);
-    const response = await resolve(event, {
+    return resolve(event, {
       transformPageChunk: ({ html }) => html.replace('<html lang="en">', `<html lang="${language}">`),
     });
-    return sayingWhen(response);
   });
 }
 

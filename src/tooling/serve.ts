@@ -1,4 +1,4 @@
-import { createServer, type RequestListener, type Server } from 'node:http';
+import { createServer, type RequestListener, type Server, type ServerResponse } from 'node:http';
 import { isIP } from 'node:net';
 import { networkInterfaces } from 'node:os';
 import path from 'node:path';
@@ -106,6 +106,7 @@ function atOwnNames(at: string, known: KnownNames, handler: RequestListener): Re
     const arrival = { address: request.socket.localAddress ?? '', port: request.socket.localPort ?? 0 };
     const origin = originAsked(host, arrival, known);
     for (const [name, value] of Object.entries(securityHeaders(origin))) response.setHeader(name, value);
+    sayWhen(response);
     if (!request.url?.startsWith('/')) response.writeHead(400).end();
     else if (origin !== undefined) {
       request.headers[PROTOCOL_HEADER] = new URL(origin).protocol.slice(0, -1);
@@ -118,6 +119,16 @@ function atOwnNames(at: string, known: KnownNames, handler: RequestListener): Re
         .end(
           `Ridgelarder is at ${at}. Where it has another name in your network, start it with RIDGELARDER_NAMES set to that name.\n`,
         );
+  };
+}
+
+/** Lets what is busy (503) say when to ask again. Here, since what is refused before a page was found passes by the app. */
+function sayWhen(response: ServerResponse): void {
+  const writeHead = response.writeHead.bind(response) as (...head: unknown[]) => ServerResponse;
+  response.writeHead = (...head: unknown[]) => {
+    if (head[0] === 503 && !response.hasHeader('retry-after'))
+      response.setHeader('retry-after', RETRY_AFTER_S);
+    return writeHead(...head);
   };
 }
 

@@ -561,3 +561,4 @@ test('with a passphrase it serves the network, under its addresses and the names
     expect(answer.text).toContain('npm run passphrase');
   }
 });
+    expect(answer.headers['retry-after']).toBe('10');

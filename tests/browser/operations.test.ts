@@ -23,7 +23,12 @@ afterEach(async () => {
 const database = (app: BuiltApp, ending = '') => path.join(app.dataFolder, `ridgelarder.sqlite${ending}`);
 const health = async (app: BuiltApp) => {
   const response = await fetch(`${app.origin}/healthz`);
-  return { status: response.status, body: (await response.json()) as unknown };
+  const retryAfter = response.headers.get('retry-after');
+  return {
+    status: response.status,
+    ...(retryAfter !== null && { retryAfter }),
+    body: (await response.json()) as unknown,
+  };
 };
 
 test('/healthz tells that the store answers, which version runs and which form its tables have, and nothing else', async () => {
@@ -46,6 +51,7 @@ test('/healthz is 503 where the store cannot be opened', async () => {
   const again = await start({}, running.pop());
   expect(await health(again)).toEqual({
     status: 503,
+    retryAfter: '10',
     body: { status: 'no store', version: packageJson.version },
   });
   expect(await (await fetch(again.origin, { headers: { accept: 'text/html' } })).text()).toMatch(

@@ -1,7 +1,7 @@
 import { isHttpError } from '@sveltejs/kit';
 import { afterEach, expect, test, vi } from 'vitest';
-import { UserError } from './errors.ts';
-import { sayingWhen, toHttpError } from './to-http-error.ts';
+import { UserError, type UserErrorCode } from './errors.ts';
+import { toFailure, toHttpError } from './to-http-error.ts';
 
 afterEach(() => vi.restoreAllMocks());
 
@@ -35,7 +35,15 @@ test('any other error passes as it is', () => {
   expect(thrownBy(() => toHttpError(error))).toBe(error);
 });
 
-test('what was busy says when to ask again', () => {
-  expect(sayingWhen(new Response('', { status: 503 })).headers.get('retry-after')).toBe('10');
-  expect(sayingWhen(new Response('', { status: 500 })).headers.has('retry-after')).toBe(false);
+test('as a failure of a form it says the same, and when to ask again only where that is of use', () => {
+  vi.spyOn(console, 'error').mockImplementation(() => {});
+  const setHeaders = vi.fn();
+  const failed = (code: UserErrorCode) =>
+    toFailure({ setHeaders }, new UserError(code, 'Come again.'), (message) => ({ message }));
+  expect(failed('Unusable')).toMatchObject({ status: 500, data: { message: 'Come again.' } });
+  expect(setHeaders).not.toHaveBeenCalled();
+  expect(failed('Busy')).toMatchObject({ status: 503, data: { message: 'Come again.' } });
+  expect(setHeaders).toHaveBeenCalledWith({ 'retry-after': '10' });
+  const other = new Error('internal');
+  expect(() => toFailure({ setHeaders }, other, (message) => ({ message }))).toThrow(other);
 });

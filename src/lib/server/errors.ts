@@ -13,6 +13,9 @@ const STATUS = {
   Unusable: 500,
 } as const;
 
+/** What was busy is worth asking again after so long, s. */
+export const RETRY_AFTER_S = 10;
+
 export type UserErrorCode = keyof typeof STATUS;
 
 /** An error whose message is written for the user: what, where, and what to do. */

@@ -1,5 +1,5 @@
 import { fail, redirect } from '@sveltejs/kit';
-import { UserError } from '$lib/server/errors.ts';
+import { toFailure } from '$lib/server/to-http-error.ts';
 import { say } from '$lib/texts/say.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { MAX_UPLOAD_BYTES, takeUpload, tooLarge } from './uploads.ts';
@@ -9,37 +9,35 @@ const FORM_BYTES = 1_000_000;
 
 export const load: PageServerLoad = () => ({ maxBytes: MAX_UPLOAD_BYTES, tooLarge: tooLarge() });
 
-const refuse = (status: number, message: string, text = '') => fail(status, { message, text });
+const refusal = (message: string, text = '') => ({ message, text });
 
 export const actions: Actions = {
   /** For browsers without script; with script the file is streamed to `upload`. */
-  file: async ({ request, locals: { app } }) => {
+  file: async ({ request, locals: { app }, setHeaders }) => {
     // Looked at before the body is read, so that a huge file is never held in memory.
     if (Number(request.headers.get('content-length')) > MAX_UPLOAD_BYTES + FORM_BYTES)
-      return refuse(413, tooLarge());
+      return fail(413, refusal(tooLarge()));
     const file = (await request.formData()).get('file');
     if (!(file instanceof File) || file.name === '')
-      return refuse(422, say('No file was chosen. Choose a CSV file first.'));
+      return fail(422, refusal(say('No file was chosen. Choose a CSV file first.')));
     let address: string;
     try {
       address = await takeUpload(app, file.name, file.stream());
     } catch (caught) {
-      if (!(caught instanceof UserError)) throw caught;
-      return refuse(caught.status, caught.message);
+      return toFailure({ setHeaders }, caught, (message) => refusal(message));
     }
     redirect(303, address);
   },
 
-  paste: async ({ request, locals: { app } }) => {
+  paste: async ({ request, locals: { app }, setHeaders }) => {
     const text = (await request.formData()).get('text');
     if (typeof text !== 'string' || text.trim() === '')
-      return refuse(422, say('Nothing was pasted. Paste a table with its header row first.'));
+      return fail(422, refusal(say('Nothing was pasted. Paste a table with its header row first.')));
     let address: string;
     try {
       address = await takeUpload(app, 'pasted table', new Blob([text]).stream());
     } catch (caught) {
-      if (!(caught instanceof UserError)) throw caught;
-      return refuse(caught.status, caught.message, text);
+      return toFailure({ setHeaders }, caught, (message) => refusal(message, text));
     }
     redirect(303, address);
   },

@@ -7,7 +7,7 @@ import { columnTroubles, headerSignature, mappingProblems, sameForAllRows } from
 import { PREVIEW_FILTERS } from '$lib/shelf-csv/preview-import.ts';
 import { UnreadableFile } from '$lib/shelf-csv/text-encoding.ts';
 import { UserError } from '$lib/server/errors.ts';
-import { toHttpError } from '$lib/server/to-http-error.ts';
+import { toFailure, toHttpError } from '$lib/server/to-http-error.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { importUpload, readUpload, seenCounts, shownProgress } from '../import-work.ts';
 import { openUpload } from '../uploads.ts';
@@ -83,8 +83,7 @@ export const load: PageServerLoad = async ({ params, url, isDataRequest, locals:
   return { ...about, step: 'preview' as const, reading, preview: shownLater ? preview : await preview };
 };
 
-const refuse = (status: number, message: string) =>
-  fail<Partial<RefusedForm>>(status, { problems: [{ field: '', message }] });
+const refusal = (message: string): Partial<RefusedForm> => ({ problems: [{ field: '', message }] });
 
 export const actions: Actions = {
   map: async ({ request, params, locals: { app } }) => {
@@ -97,14 +96,14 @@ export const actions: Actions = {
     redirect(303, `/shelf/import/${params.id}`);
   },
 
-  import: async ({ request, params, cookies, locals: { app } }) => {
+  import: async ({ request, params, cookies, locals: { app }, setHeaders }) => {
     const seen = (await request.formData()).get('seen');
     try {
       if ((await importUpload(app, params.id, seen)) === 'stopped') return { stopped: true };
     } catch (caught) {
       if (caught instanceof UserError && caught.code !== 'NotFound')
-        return refuse(caught.status, caught.message);
-      if (caught instanceof UnreadableFile) return refuse(422, caught.message);
+        return toFailure({ setHeaders }, caught, refusal);
+      if (caught instanceof UnreadableFile) return fail(422, refusal(caught.message));
       return toHttpError(caught);
     }
     sayDone(cookies, 'shelf-imported');

@@ -1,4 +1,3 @@
-import { fail } from '@sveltejs/kit';
 import {
   addByHand,
   moveByHand,
@@ -15,7 +14,7 @@ import { MEAL_WORDS } from '$lib/planning/model/words.ts';
 import { UserError } from '$lib/server/errors.ts';
 import { planStoredMeals } from '$lib/server/plan-meals.ts';
 import { changeMenu, planStoredTrip } from '$lib/server/plan-stored-trip.ts';
-import { toHttpError } from '$lib/server/to-http-error.ts';
+import { toFailure, toHttpError } from '$lib/server/to-http-error.ts';
 import { say } from '$lib/texts/say.ts';
 import { narrowed, readPlace } from '$lib/trip-forms/meal-place.ts';
 import { lotsLacking } from '$lib/trip-views/menu.ts';
@@ -26,7 +25,7 @@ export const load: PageServerLoad = async ({ locals: { app, readsOnly }, params,
   const { stage } = await parent();
   const [day, meal] = (url.searchParams.get('change') ?? '').split('-');
   const find = url.searchParams.get('find') ?? '';
-  const { stored, stock, plan } = await planStoredTrip(app, params.id).catch(toHttpError);
+  const { stored, stock, settings, plan } = await planStoredTrip(app, params.id).catch(toHttpError);
   const changing = readsOnly || hasLeft(stage) ? undefined : readPlace(day, meal, plan);
   const options = changing ? mealOptions(stored.trip.party, stock, plan.menu, changing, changing.date) : [];
   const free = new Set(options.map(({ code }) => code));
@@ -66,9 +65,10 @@ export const actions: Actions = {
         }),
       };
     }),
-  planAgain: async ({ locals: { app }, params }) => {
+  planAgain: async (event) => {
+    const { app } = event.locals;
     try {
-      const { searchFailed } = await planStoredMeals(app, params.id);
+      const { searchFailed } = await planStoredMeals(app, event.params.id);
       return {
         said: searchFailed
           ? say(
@@ -77,19 +77,20 @@ export const actions: Actions = {
           : say('Planned again. Locked meals are as they were.'),
       };
     } catch (caught) {
-      return refuse(caught);
+      return toFailure(event, caught, refusal);
     }
   },
 };
 
 async function change(
-  { request, locals: { app }, params }: RequestEvent,
+  event: RequestEvent,
   byHand: (table: Table, at: MealPlace, code: string, read: FormReader) => Outcome,
 ) {
+  const { request, locals, params } = event;
   const read = new FormReader(await request.formData(), 'metric');
   let said = '';
   try {
-    await changeMenu(app, params.id, (trip, { plan, stock }) => {
+    await changeMenu(locals.app, params.id, (trip, { plan, stock }) => {
       const at = readPlace(read.text('day'), read.text('meal'), plan);
       if (!at)
         throw new UserError(
@@ -102,12 +103,9 @@ async function change(
       return outcome.trip;
     });
   } catch (caught) {
-    return refuse(caught);
+    return toFailure(event, caught, refusal);
   }
   return { said };
 }
 
-function refuse(caught: unknown) {
-  if (!(caught instanceof UserError)) throw caught;
-  return fail(caught.status, { refused: caught.message });
-}
+const refusal = (refused: string) => ({ refused });

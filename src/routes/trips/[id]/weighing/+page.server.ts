@@ -1,10 +1,8 @@
-import { fail } from '@sveltejs/kit';
 import { FormReader } from '$lib/forms/read-form.ts';
 import { gapShare } from '$lib/menu-search/find-menu.ts';
 import { menuFigures } from '$lib/menu-search/menu-figures.ts';
 import { sameMenu } from '$lib/menu-search/standing-menu.ts';
 import { CHOICE_WORDS } from '$lib/planning/menu/wishes.ts';
-import { UserError } from '$lib/server/errors.ts';
 import {
   compareMenus,
   givenOf,
@@ -14,7 +12,7 @@ import {
   takeChoice,
 } from '$lib/server/plan-meals.ts';
 import { planStoredTrip } from '$lib/server/plan-stored-trip.ts';
-import { toHttpError } from '$lib/server/to-http-error.ts';
+import { toFailure, toHttpError } from '$lib/server/to-http-error.ts';
 import { say } from '$lib/texts/say.ts';
 import {
   figureRows,
@@ -26,7 +24,7 @@ import {
   shownProgress,
   termRows,
 } from '$lib/trip-views/weighing.ts';
-import type { Actions, PageServerLoad } from './$types';
+import type { Actions, PageServerLoad, RequestEvent } from './$types';
 
 export const load: PageServerLoad = async ({ locals: { app }, params }) => {
   const planned = await planStoredTrip(app, params.id).catch(toHttpError);
@@ -72,26 +70,28 @@ export const load: PageServerLoad = async ({ locals: { app }, params }) => {
 };
 
 export const actions: Actions = {
-  search: async ({ request, locals: { app }, params }) => {
-    const read = new FormReader(await request.formData(), 'metric');
+  search: async (event) => {
+    const read = new FormReader(await event.request.formData(), 'metric');
     const effort = read.text('effort') === 'thorough' ? 'thorough' : 'quick';
-    return answer(async () => searchInWords(await searchBetter(app, params.id, effort)));
+    return answer(event, async ({ locals, params }) =>
+      searchInWords(await searchBetter(locals.app, params.id, effort)),
+    );
   },
-  stop: ({ locals: { app }, params }) =>
-    answer(async () =>
-      (await app.menus.stop(params.id))
+  stop: (event) =>
+    answer(event, async ({ locals, params }) =>
+      (await locals.app.menus.stop(params.id))
         ? say('The search is being stopped; the best so far is taken.')
         : say('No search is running any more.'),
     ),
-  compare: ({ locals: { app }, params }) =>
-    answer(async () => {
-      await compareMenus(app, params.id);
+  compare: (event) =>
+    answer(event, async ({ locals, params }) => {
+      await compareMenus(locals.app, params.id);
       return say('Compared. The other menus stand below.');
     }),
-  take: async ({ request, locals: { app }, params }) => {
-    const read = new FormReader(await request.formData(), 'metric');
-    return answer(async () => {
-      const name = await takeChoice(app, params.id, read.text('menu'));
+  take: async (event) => {
+    const read = new FormReader(await event.request.formData(), 'metric');
+    return answer(event, async ({ locals, params }) => {
+      const name = await takeChoice(locals.app, params.id, read.text('menu'));
       return say('The menu "{menu}" is taken. Locked meals are as they were.', {
         menu: say(CHOICE_WORDS[name]),
       });
@@ -99,11 +99,10 @@ export const actions: Actions = {
   },
 };
 
-async function answer(work: () => Promise<string>) {
+async function answer(event: RequestEvent, work: (event: RequestEvent) => Promise<string>) {
   try {
-    return { said: await work() };
+    return { said: await work(event) };
   } catch (caught) {
-    if (!(caught instanceof UserError)) throw caught;
-    return fail(caught.status, { refused: caught.message });
+    return toFailure(event, caught, (refused) => ({ refused }));
   }
 }
