@@ -12,7 +12,8 @@ import {
 } from '../lib/server/access/own-origin.ts';
 import { SET_IT } from '../lib/server/access/passphrase.ts';
 import { securityHeaders } from '../lib/server/access/response-headers.ts';
-import { NEEDS_PASSPHRASE, PUBLIC_ORIGIN } from '../lib/server/reading.ts';
+import { RETRY_AFTER_S } from '../lib/server/errors.ts';
+import { NEEDS_PASSPHRASE, proxies, PUBLIC_ORIGIN } from '../lib/server/reading.ts';
 import { forReaders, problemWithAddress } from './readers.ts';
 import { ROOT } from './run.ts';
 
@@ -84,6 +85,9 @@ export function problemWith({
   const odd = names.find((name) => URL.parse(`http://${name}`)?.host !== name);
   if (odd !== undefined)
     return `RIDGELARDER_NAMES holds "${odd}", which is no name of a computer. Set it to names with commas between them, such as larder.local,pantry.home.arpa, or leave it out.`;
+  const noAddress = proxies().find((proxy) => isIP(proxy) === 0);
+  if (noAddress !== undefined)
+    return `RIDGELARDER_PROXY holds "${noAddress}", which is no address. Set it to the addresses that the proxy asks from, such as 192.168.1.5, or leave it out where the proxy is on this machine.`;
   if (!isLoopbackAddress(address) && !hasPassphrase)
     return `RIDGELARDER_HOST is ${address}, so that others in the network could change everything here, and no passphrase is set. Set one first:\n\n    ${SET_IT}\n\nThen start again; or leave RIDGELARDER_HOST out.`;
   return readersAt === undefined ? undefined : problemWithAddress(readersAt);

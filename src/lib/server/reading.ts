@@ -12,3 +12,10 @@ export const publicOrigin = (origin: string): string => process.env[PUBLIC_ORIGI
 
 /** Variable that the server sets when it listens beyond this machine: without a passphrase nobody is let in then. */
 export const NEEDS_PASSPHRASE = 'RIDGELARDER_NEEDS_PASSPHRASE';
+
+/** @returns the addresses of proxies on other machines, which `RIDGELARDER_PROXY` lists with commas between them */
+export const proxies = (): string[] =>
+  (process.env['RIDGELARDER_PROXY'] ?? '')
+    .split(',')
+    .map((address) => address.trim())
+    .filter(Boolean);

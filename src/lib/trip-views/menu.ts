@@ -27,7 +27,7 @@ export type DayView = { readonly day: number; readonly date: string; readonly me
 /** The menu day by day, with what each eater gets; what a meal lists and the shelf lacks is kept in view. */
 export function menuByDay(trip: Trip, plan: TripPlan): DayView[] {
   const kept = keepMenu(trip, plan.menu);
-  return plan.demand.map(({ day, date }) => ({
+  return plan.card.days.map(({ day, date }) => ({
     day,
     date,
     meals: plan.menu.meals

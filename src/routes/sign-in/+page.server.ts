@@ -3,7 +3,7 @@ import type { RefusedForm } from '$lib/forms/read-form.ts';
 import { letOut } from '$lib/server/access/admit.ts';
 import { isLoopbackAddress, pathWithin } from '$lib/server/access/own-origin.ts';
 import { signIn } from '$lib/server/access/sign-in.ts';
-import { toHttpError } from '$lib/server/to-http-error.ts';
+import { toFailure, toHttpError } from '$lib/server/to-http-error.ts';
 import { say } from '$lib/texts/say.ts';
 import type { Actions, PageServerLoad } from './$types';
 
@@ -26,21 +26,30 @@ export const actions: Actions = {
     const form = await event.request.formData();
     const sent = (name: string) => String(form.get(name) ?? '');
     const to = pathWithin(sent('to'), event.url.origin);
-    const answer = await signIn(event, sent('passphrase').slice(0, LONGEST)).catch(toHttpError);
-    if (answer.outcome === 'in') redirect(303, to);
-    const refused = (status: number, message: string) =>
-      fail<RefusedForm>(status, { entered: { to: [to] }, problems: [{ field: 'passphrase', message }] });
+    const refusal = (message: string): RefusedForm => ({
+      entered: { to: [to] },
+      problems: [{ field: 'passphrase', message }],
+    });
+    let answer;
+    try {
+      answer = await signIn(event, sent('passphrase').slice(0, LONGEST));
+    } catch (caught) {
+      return toFailure(event, caught, refusal);
+    }
+    if (answer.outcome === 'right') redirect(303, to);
     if (answer.outcome === 'wrong')
-      return refused(
+      return fail(
         403,
-        say('this is not the passphrase; look at capital letters and the language of the keyboard'),
+        refusal(say('this is not the passphrase; look at capital letters and the language of the keyboard')),
       );
     event.setHeaders({ 'retry-after': String(answer.waitS) });
-    return refused(
+    return fail(
       429,
-      say(
-        'too many wrong passphrases came in, so none is looked at for now; try again in {minutes, plural, one {# minute} other {# minutes}}',
-        { minutes: Math.ceil(answer.waitS / 60) },
+      refusal(
+        say(
+          'too many wrong passphrases came from here, so none is looked at for now; try again in {minutes, plural, one {# minute} other {# minutes}}',
+          { minutes: Math.ceil(answer.waitS / 60) },
+        ),
       ),
     );
   },

@@ -4,7 +4,7 @@ import type { Cookies, RequestEvent } from '@sveltejs/kit';
 import { afterEach, expect, test, vi } from 'vitest';
 import { openTestApp, temporaryFolder } from '../test-data.ts';
 import { NEEDS_PASSPHRASE, READING_HEADER } from '../reading.ts';
-import { addressOf, admit, letIn } from './admit.ts';
+import { addressOf, admit, isFromHere, letIn } from './admit.ts';
 
 const ORIGIN = 'http://127.0.0.1:4810';
 
@@ -104,14 +104,31 @@ test('behind TLS the cookie is held to it, and elsewhere it is not', async () =>
   }
 });
 
-test('behind a proxy the address that it adds counts; directly, nothing that is claimed does', () => {
-  const from = (origin: string, told?: string) =>
-    addressOf({
-      request: new Request(origin, { headers: told === undefined ? {} : { 'x-forwarded-for': told } }),
-      url: new URL(origin),
-      getClientAddress: () => '127.0.0.1',
-    } satisfies Pick<RequestEvent, 'request' | 'url' | 'getClientAddress'>);
-  expect(from('https://larder.example', '203.0.113.1, 192.0.2.7')).toBe('192.0.2.7');
-  expect(from('https://larder.example')).toBe('127.0.0.1');
-  expect(from(ORIGIN, '203.0.113.1')).toBe('127.0.0.1');
+type From = { readonly origin: string; readonly arrived?: string; readonly told?: string };
+const asking = ({ origin, arrived = '127.0.0.1', told }: From) =>
+  ({
+    request: new Request(origin, { headers: told === undefined ? {} : { 'x-forwarded-for': told } }),
+    url: new URL(origin),
+    getClientAddress: () => arrived,
+  }) satisfies Pick<RequestEvent, 'request' | 'url' | 'getClientAddress'>;
+
+const TLS = 'https://larder.example';
+
+test('behind a proxy the address that it adds counts; of anybody else, nothing that is claimed does', () => {
+  vi.stubEnv('RIDGELARDER_PROXY', '198.51.100.1, 2001:db8::1');
+  const told = '203.0.113.1, 192.0.2.7';
+  for (const arrived of ['127.0.0.1', '::1', '198.51.100.1', '::ffff:198.51.100.1', '2001:db8::1'])
+    expect(addressOf(asking({ origin: TLS, arrived, told })), arrived).toBe('192.0.2.7');
+  expect(addressOf(asking({ origin: TLS }))).toBe('127.0.0.1');
+  // Somebody who asks directly under the name of the proxy, and under that of this machine.
+  expect(addressOf(asking({ origin: TLS, arrived: '198.51.100.2', told }))).toBe('198.51.100.2');
+  expect(addressOf(asking({ origin: ORIGIN, told }))).toBe('127.0.0.1');
+});
+
+test('on this machine is who asks from it without a proxy', () => {
+  expect(isFromHere(asking({ origin: ORIGIN }))).toBe(true);
+  expect(isFromHere(asking({ origin: ORIGIN, arrived: '::1' }))).toBe(true);
+  expect(isFromHere(asking({ origin: ORIGIN, arrived: '192.0.2.1' }))).toBe(false);
+  expect(isFromHere(asking({ origin: TLS }))).toBe(false);
+  expect(isFromHere(asking({ origin: ORIGIN, told: '192.0.2.1' }))).toBe(false);
 });

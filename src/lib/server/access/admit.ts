@@ -1,9 +1,10 @@
 import { error, redirect, type Cookies, type RequestEvent } from '@sveltejs/kit';
 import { KEEPING_HEADER } from '../../offline/kept-trips.ts';
 import { say, text } from '../../texts/say.ts';
-import { NEEDS_PASSPHRASE, READING_HEADER } from '../reading.ts';
-import { cameFromHere } from './own-origin.ts';
-import { SET_IT } from './passphrase.ts';
+import { NEEDS_PASSPHRASE, proxies, READING_HEADER } from '../reading.ts';
+import { deviceOf, newMark } from './known-device.ts';
+import { bareAddress, cameFromHere, isLoopbackAddress } from './own-origin.ts';
+import { SET_IT, type StoredPassphrase } from './passphrase.ts';
 import { homeOf, linkMay, readersMay, type Asked } from './read-scope.ts';
 import { LONGEST_DAYS } from './session-repository.ts';
 
@@ -15,6 +16,9 @@ const OF_EVERY_PAGE = ['/language', '/manifest.webmanifest'];
 /** Answered whoever asks. */
 const OPEN_TO_ALL = ['/sign-in', '/sign-in/link', ...OF_EVERY_PAGE];
 const DAY_S = 86_400;
+/** The longest that browsers keep a cookie (draft-ietf-httpbis-rfc6265bis, 5.5). */
+const MARKED_DAYS = 400;
+const FORWARDED = 'x-forwarded-for';
 
 type Event = Pick<
   RequestEvent,
@@ -98,9 +102,11 @@ function refuse({ request, url, isDataRequest }: Event): never {
   );
 }
 
-/** Behind TLS browsers hold the cookie to this very name and to TLS; without, they would not take such a name. */
-const cookieName = ({ protocol }: URL): string =>
-  protocol === 'https:' ? '__Host-ridgelarder-access' : 'ridgelarder-access';
+/** Behind TLS browsers hold a cookie to this very name and to TLS; without, they would not take such a name. */
+const named = (name: string, { protocol }: URL): string =>
+  protocol === 'https:' ? `__Host-ridgelarder-${name}` : `ridgelarder-${name}`;
+const cookieName = (url: URL): string => named('access', url);
+const markName = (url: URL): string => named('device', url);
 
 const cookieOptions = ({ protocol }: URL) =>
   ({ path: '/', httpOnly: true, sameSite: 'lax', secure: protocol === 'https:' }) as const;
@@ -115,8 +121,29 @@ export function letOut(cookies: Cookies, url: URL): void {
   cookies.delete(cookieName(url), cookieOptions(url));
 }
 
-/** @returns the address that asks, behind a proxy too, which adds it to what it was told */
-export function addressOf(event: Pick<RequestEvent, 'request' | 'url' | 'getClientAddress'>): string {
-  const told = event.url.protocol === 'https:' ? event.request.headers.get('x-forwarded-for') : null;
-  return told?.split(',').at(-1)?.trim() || event.getClientAddress();
+/** @returns the mark of a browser that says it signed in before */
+export const markOf = (cookies: Cookies, url: URL): string | undefined => cookies.get(markName(url));
+
+/** Marks a browser as one that signed in; where it bears such a mark, it keeps it. */
+export function markDevice(cookies: Cookies, url: URL, stored: StoredPassphrase): void {
+  const mark = markOf(cookies, url);
+  cookies.set(markName(url), mark !== undefined && deviceOf(mark, stored) ? mark : newMark(stored), {
+    ...cookieOptions(url),
+    maxAge: MARKED_DAYS * DAY_S,
+  });
 }
+
+type FromWhere = Pick<RequestEvent, 'request' | 'url' | 'getClientAddress'>;
+
+/** @returns the address that asks; what a proxy adds to what it was told is believed of a proxy on this machine, or one that `RIDGELARDER_PROXY` lists */
+export function addressOf({ request, url, getClientAddress }: FromWhere): string {
+  const arrived = getClientAddress();
+  const isProxy =
+    url.protocol === 'https:' && (isLoopbackAddress(arrived) || proxies().includes(bareAddress(arrived)));
+  const told = isProxy ? request.headers.get(FORWARDED) : null;
+  return told?.split(',').at(-1)?.trim() || arrived;
+}
+
+/** @returns whether somebody on this machine asks, and no proxy on it */
+export const isFromHere = ({ request, url, getClientAddress }: FromWhere): boolean =>
+  url.protocol === 'http:' && isLoopbackAddress(getClientAddress()) && !request.headers.has(FORWARDED);

@@ -11,7 +11,8 @@ export type KnownNames = {
 /** Where a connection arrived. */
 export type Arrival = { readonly address: string; readonly port: number };
 
-const bareAddress = (address: string): string => address.replace(/^::ffff:(?=\d+\.)/i, '');
+/** @returns an address of IPv4 that came as one of IPv6 as what it is */
+export const bareAddress = (address: string): string => address.replace(/^::ffff:(?=\d+\.)/i, '');
 
 /** @returns whether only this machine reaches an address. @param address IPv4 or IPv6 */
 export function isLoopbackAddress(address: string): boolean {

@@ -1,6 +1,7 @@
 import { pouchesNeeded } from '$lib/planning/menu/plan-menu.ts';
 import { planStoredTrip } from '$lib/server/plan-stored-trip.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
+import { planForReaders, tripForReaders } from '$lib/trip-views/for-readers.ts';
 import { setAsideMatches } from '$lib/trip-views/set-aside.ts';
 import type { LayoutServerLoad } from './$types';
 
@@ -10,12 +11,11 @@ export const load: LayoutServerLoad = async ({ locals, params }) => {
   return {
     id,
     version,
-    // Bodies are nobody's business but their owners': a page for readers is sent without them.
-    trip: locals.readsOnly ? { ...trip, party: trip.party.map(({ body: _, ...eater }) => eater) } : trip,
+    trip: locals.readsOnly ? tripForReaders(trip) : trip,
     stage,
     takesNotes: !locals.readsOnly || locals.link?.mayNote === true,
     reserved,
-    plan: locals.readsOnly ? { ...plan, demand: [], notices: [] } : plan,
+    plan: locals.readsOnly ? planForReaders(plan) : plan,
     matches:
       stage === 'open' ||
       stage === 'finished' ||
