@@ -118,7 +118,7 @@ async function withBackups(
 
 /** Some damage shows only where it is read, so a file is looked through as well. */
 async function openSound(folder: string, url: string | undefined): Promise<Database> {
-  const db = await openDatabase(url ?? folder);
+  const db = await openDatabase(url ?? folder, undefined, folder);
   if (url !== undefined) return db;
   const file = path.resolve(folder, DATABASE_FILE);
   const database = new DatabaseSync(file);

@@ -55,7 +55,7 @@ export async function openApp(
   clock: () => Date = () => new Date(),
   url?: string,
 ): Promise<App> {
-  const db = await openDatabase(url ?? folder);
+  const db = await openDatabase(url ?? folder, undefined, folder);
   const now = () => clock().toISOString();
   const menus = new MenuSearches(new PlanJobs(db, clock));
   const trips = new TripRepository(db, now);
@@ -103,9 +103,8 @@ export function app(): Promise<App> {
 /** How often it is looked whether the copy of the day is due. */
 const LOOK_MS = 3_600_000;
 
-/** The same app, making a copy of its data each day until it is closed, where that is for it to do. */
+/** The same app, making a copy of its data each day until it is closed. */
 function copyingDaily(app: App): App {
-  if (!app.backups.isAutomatic) return app;
   let copying = app.backups.makeDaily();
   const timer = setInterval(() => {
     copying = copying.then(() => app.backups.makeDaily());

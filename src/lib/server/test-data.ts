@@ -69,7 +69,7 @@ export class TestDatabase {
   /** The same without what is above the database. */
   openTestDatabase = async (folder?: string, patienceMs?: number): Promise<Database> => {
     const [data, url] = await this.place(folder);
-    const database = await openDatabase(url ?? data, patienceMs);
+    const database = await openDatabase(url ?? data, patienceMs, data);
     databases.push(database);
     return database;
   };

@@ -2,12 +2,13 @@ import { mkdir, readdir, readFile, rm, truncate, utimes, writeFile } from 'node:
 import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { setImmediate } from 'node:timers/promises';
+import { sql } from 'kysely';
 import { afterEach, expect, test, vi } from 'vitest';
 import { defaultSettings } from '../../planning/model/settings.ts';
 import type { App } from '../app.ts';
 import { contentsOf, type Contents } from '../database/copy-database.ts';
 import { MIGRATIONS } from '../database/migrations.ts';
-import { openDatabase, reading } from '../database/open-database.ts';
+import { lastChange, openDatabase, reading } from '../database/open-database.ts';
 import { DATA_TABLES } from '../database/replace-data.ts';
 import {
   expectUserError,
@@ -213,17 +214,19 @@ test('each day has its copy; old ones are thinned, and what an interrupted one l
   expect(names.filter((name) => left.includes(name))).toEqual(['mine.txt']);
 });
 
-test('a daily copy that fails is told, and made up for', async () => {
-  vi.spyOn(console, 'error').mockImplementation(() => undefined);
-  const folder = await temporaryFolder();
-  const app = await openTestApp(folder);
-  await writeFile(join(folder, 'backups'), 'a file where the folder should be');
-  await app.backups.makeDaily();
-  expect(app.backups.failure?.message).toContain(join(folder, 'backups'));
-  await rm(join(folder, 'backups'));
-  await app.backups.makeDaily();
-  expect(app.backups.failure).toBeUndefined();
-  expect(await app.backups.list()).toHaveLength(1);
+onEachDatabase(({ openTestApp }) => {
+  test('a daily copy that fails is told, and made up for', async () => {
+    vi.spyOn(console, 'error').mockImplementation(() => undefined);
+    const folder = await temporaryFolder();
+    const app = await openTestApp(folder);
+    await writeFile(join(folder, 'backups'), 'a file where the folder should be');
+    await app.backups.makeDaily();
+    expect(app.backups.failure?.message).toContain(join(folder, 'backups'));
+    await rm(join(folder, 'backups'));
+    await app.backups.makeDaily();
+    expect(app.backups.failure).toBeUndefined();
+    expect(await app.backups.list()).toHaveLength(1);
+  });
 });
 
 /** Opens a data folder as an earlier version did. @param last the name of the last change it knew */
@@ -239,27 +242,53 @@ async function asOf<Result>(last: string, work: () => Promise<Result>): Promise<
 }
 const OLD_LOT = `insert into lots values (1, 'OLD', 'r', '["dinner"]', '2026-01-10', '2027-07-10', 1, 100, 400, null, null, null, 300, 'boiling', 5, 10, null, null, '[]', null, 'mine', 7)`;
 
-test('before tables are changed, what is there is copied, and the copy can be put back later', async () => {
-  const folder = await temporaryFolder();
-  await asOf('0001-shelf-ledger-trips', async () => (await openDatabase(folder)).destroy());
-  const old = new DatabaseSync(join(folder, FILE));
-  old.exec(OLD_LOT);
-  old.close();
+onEachDatabase(({ openTestApp, openTestDatabase }) => {
+  const FIRST = '0001-shelf-ledger-trips';
+  /** A folder whose tables are those of the first version, with a lot. */
+  async function ofFirstVersion() {
+    const folder = await temporaryFolder();
+    const db = await asOf(FIRST, () => openTestDatabase(folder));
+    await sql.raw(OLD_LOT).execute(db);
+    return { folder, db };
+  }
 
-  const app = await openTestApp(folder);
-  const [copy, ...others] = await app.backups.list();
-  expect(copy).toMatchObject({ reason: 'before-update' });
-  expect(others).toEqual([]);
-  const kept = new DatabaseSync(join(folder, 'backups', copy!.name), { readOnly: true });
-  expect(kept.prepare('select name from kysely_migration').all()).toEqual([
-    { name: '0001-shelf-ledger-trips' },
-  ]);
-  expect(kept.prepare('select code from lots').all()).toEqual([{ code: 'OLD' }]);
-  kept.close();
+  test('before tables are changed, what is there is copied, and the copy can be put back later', async () => {
+    const { folder } = await ofFirstVersion();
+    const app = await openTestApp(folder);
+    const [copy, ...others] = await app.backups.list();
+    expect(copy).toMatchObject({ reason: 'before-update' });
+    expect(others).toEqual([]);
+    const kept = new DatabaseSync(join(folder, 'backups', copy!.name), { readOnly: true });
+    expect(kept.prepare('select name from kysely_migration').all()).toEqual([{ name: FIRST }]);
+    expect(kept.prepare('select code from lots').all()).toEqual([{ code: 'OLD' }]);
+    kept.close();
 
-  await app.shelf.addLot(madeUpLot());
-  await app.backups.restore(copy!.name);
-  expect((await app.shelf.listLots()).map(({ code }) => code)).toEqual(['OLD']);
+    await app.shelf.addLot(madeUpLot());
+    await app.backups.restore(copy!.name);
+    expect((await app.shelf.listLots()).map(({ code }) => code)).toEqual(['OLD']);
+  });
+
+  test('tables that cannot be copied are not changed, and it is said what to do', async () => {
+    const { folder, db } = await ofFirstVersion();
+    await writeFile(join(folder, 'backups'), 'in the way');
+    await expectUserError(
+      openTestApp(folder),
+      'Unusable',
+      'left as they were',
+      join(folder, 'backups'),
+      'Move it away',
+    );
+    expect(await lastChange(db)).toBe(FIRST);
+    await rm(join(folder, 'backups'));
+    expect((await (await openTestApp(folder)).shelf.listLots()).map(({ code }) => code)).toEqual(['OLD']);
+  });
+
+  test('several that begin at the same time with older tables all come to run', async () => {
+    const { folder } = await ofFirstVersion();
+    const apps = await Promise.all([1, 2, 3].map(() => openTestApp(folder)));
+    for (const app of apps) expect((await app.shelf.listLots()).map(({ code }) => code)).toEqual(['OLD']);
+    expect((await apps[0]!.backups.list()).map(({ reason }) => reason)).toContain('before-update');
+  });
 });
 
 test('an export of an earlier version is brought up to date', async () => {

@@ -1,5 +1,5 @@
 import { createWriteStream } from 'node:fs';
-import { copyFile, mkdir, mkdtemp, open, readdir, rename, rm, stat } from 'node:fs/promises';
+import { copyFile, open, readdir, rename, rm, stat } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { pipeline } from 'node:stream/promises';
@@ -16,12 +16,11 @@ import { checkData } from './check-data.ts';
 import { compareData, type Comparison } from './compare-data.ts';
 import { copyName, readCopyName, superfluous, type Copy, type Reason } from './copy-names.ts';
 import { fromNewer, readDataFile, writeDataFile } from './data-file.ts';
-import { copySqlite, refuseUnlessSound, UNFINISHED } from './sqlite-copy.ts';
+import { copySqlite, inWorkplace, refuseUnlessSound, UNFINISHED, WORKPLACE } from './sqlite-copy.ts';
 
 export type KeptCopy = Copy & { readonly bytes: number };
 
 const DAY_MS = 86_400_000;
-const WORKPLACE = 'opened-';
 /** How a file of SQLite begins (sqlite.org/fileformat.html). */
 const SQLITE_HEADER = 'SQLite format 3\0';
 
@@ -39,11 +38,6 @@ export class Backups {
     this.#dataFolder = dataFolder;
     this.#folder = join(dataFolder, BACKUP_FOLDER);
     this.#clock = clock;
-  }
-
-  /** Whether copies are made by themselves. PostgreSQL has its own tools for that. */
-  get isAutomatic(): boolean {
-    return !isOnPostgres(this.#db);
   }
 
   /** Where the copies are. */
@@ -223,19 +217,8 @@ export class Backups {
     });
   }
 
-  async #inWorkplace<Result>(use: (place: string) => Promise<Result>): Promise<Result> {
-    let place: string;
-    try {
-      await mkdir(this.#folder, { recursive: true });
-      place = await mkdtemp(join(this.#folder, WORKPLACE));
-    } catch (error) {
-      throw storageError(error, resolve(this.#folder));
-    }
-    try {
-      return await use(place);
-    } finally {
-      await rm(place, { recursive: true, force: true }).catch(() => {});
-    }
+  #inWorkplace<Result>(use: (place: string) => Promise<Result>): Promise<Result> {
+    return inWorkplace(this.#folder, use);
   }
 
   #names(): Promise<string[]> {

@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
-import { mkdir, rename, rm } from 'node:fs/promises';
-import { dirname, resolve } from 'node:path';
+import { mkdir, mkdtemp, rename, rm } from 'node:fs/promises';
+import { dirname, join, resolve } from 'node:path';
 import { backup, DatabaseSync } from 'node:sqlite';
 import { isDamaged, storageError } from '../storage-error.ts';
 
@@ -9,6 +9,27 @@ const ALL_PAGES = 2 ** 31 - 1;
 const BUSY_TIMEOUT_MS = 10_000;
 /** How the name of a copy ends until it is whole. */
 export const UNFINISHED = '.unfinished';
+/** How the name of a folder begins in which something is made, and which is gone afterwards. */
+export const WORKPLACE = 'opened-';
+
+/** Gives some work a folder of its own among the copies. @throws UserError `Unusable` where none can be made; what `use` throws */
+export async function inWorkplace<Result>(
+  copies: string,
+  use: (place: string) => Promise<Result>,
+): Promise<Result> {
+  let place: string;
+  try {
+    await mkdir(copies, { recursive: true });
+    place = await mkdtemp(join(copies, WORKPLACE));
+  } catch (error) {
+    throw storageError(error, resolve(copies));
+  }
+  try {
+    return await use(place);
+  } finally {
+    await rm(place, { recursive: true, force: true }).catch(() => {});
+  }
+}
 
 /**
  * Copies a SQLite database, in use or not, as it is at one moment, into a file of its own, but for who is let in. That file is there whole and looked through, or not at all.

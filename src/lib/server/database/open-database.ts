@@ -4,8 +4,8 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import { Kysely, sql, type Dialect, type Transaction } from 'kysely';
 import { DEFAULT_MIGRATION_LOCK_TABLE, DEFAULT_MIGRATION_TABLE, Migrator } from 'kysely/migration';
 import { say } from '../../texts/say.ts';
-import { copyBeforeUpdate } from '../backups/copy-before-update.ts';
-import { DATABASE_FILE } from '../data-folder.ts';
+import { copyBeforeUpdate, copyPostgresBeforeUpdate } from '../backups/copy-before-update.ts';
+import { DATABASE_FILE, dataFolder } from '../data-folder.ts';
 import { UserError } from '../errors.ts';
 import { stillWriting, storageError } from '../storage-error.ts';
 import { isOnPostgres, MIGRATIONS } from './migrations.ts';
@@ -24,8 +24,8 @@ type Store = {
   readonly dialect: Dialect;
   readonly name: string;
   readonly elsewhere: string;
-  /** Keeps what is there before its tables are changed. */
-  readonly beforeUpdate?: () => Promise<void>;
+  /** Keeps what is there before its tables are changed. @param change the last one that was made to them */
+  readonly beforeUpdate: (db: Database, change: string) => Promise<void>;
 };
 
 /**
@@ -34,10 +34,15 @@ type Store = {
  *
  * @param place a folder, or `postgres://…`
  * @param patienceMs how long a change waits for another program that writes, before it fails as Busy
+ * @param keeping where there is a database, the data folder that takes a copy of it before its tables are changed
  * @throws UserError `Unusable` or `Busy`, naming the place, without its password, and what to do
  */
-export async function openDatabase(place: string, patienceMs = 10_000): Promise<Database> {
-  const store = isAddress(place) ? atAddress(place, patienceMs) : await inFolder(place, patienceMs);
+export async function openDatabase(
+  place: string,
+  patienceMs = 10_000,
+  keeping = dataFolder(),
+): Promise<Database> {
+  const store = isAddress(place) ? atAddress(place, patienceMs, keeping) : await inFolder(place, patienceMs);
   const db: Database = new Kysely({ dialect: store.dialect });
   if (isAddress(place)) turnsToWrite.set(db, new Turns(patienceMs, () => stillWriting(store.name)));
   try {
@@ -83,9 +88,13 @@ async function inFolder(folder: string, patienceMs: number): Promise<Store> {
   };
 }
 
-function atAddress(url: string, patienceMs: number): Store {
+function atAddress(url: string, patienceMs: number, keeping: string): Store {
   if (!/^postgres(ql)?:/.test(url)) throw notPostgres();
-  return { ...postgresDialect(url, patienceMs), elsewhere: 'choose another database with DATABASE_URL' };
+  return {
+    ...postgresDialect(url, patienceMs),
+    elsewhere: 'choose another database with DATABASE_URL',
+    beforeUpdate: (db, change) => copyPostgresBeforeUpdate(db, change, keeping),
+  };
 }
 
 async function bringUpToDate(db: Database, { name, elsewhere, beforeUpdate }: Store): Promise<void> {
@@ -97,7 +106,11 @@ async function bringUpToDate(db: Database, { name, elsewhere, beforeUpdate }: St
     ...(schema !== undefined && { migrationTableSchema: schema }),
   });
   const done = (await migrator.getMigrations()).filter(({ executedAt }) => executedAt !== undefined);
-  if (done.length > 0 && done.length < Object.keys(MIGRATIONS).length) await beforeUpdate?.();
+  const last = done.at(-1);
+  if (last && done.length < Object.keys(MIGRATIONS).length)
+    await beforeUpdate(db, last.name).catch((error: unknown) => {
+      throw withoutCopy(name, error);
+    });
   const { error } = await migrator.migrateToLatest();
   if (error instanceof UserError) throw error;
   if (error)
@@ -107,6 +120,13 @@ async function bringUpToDate(db: Database, { name, elsewhere, beforeUpdate }: St
       { cause: error },
     );
 }
+
+const withoutCopy = (name: string, error: unknown): UserError =>
+  new UserError(
+    error instanceof UserError ? error.code : 'Unusable',
+    `The tables of ${name} are of an earlier version, and were left as they were, since they could not be copied before: ${error instanceof Error ? error.message : String(error)} Start again when that is put right.`,
+    { cause: error },
+  );
 
 /** @returns the schema in which tables without one are looked for */
 async function usableSchema(db: Database, name: string): Promise<string> {

@@ -17,7 +17,6 @@ export const load: PageServerLoad = async ({ locals: { app } }) => ({
     sizeMB: sayNumber(bytes / 1_000_000, { maximumSignificantDigits: 2 }),
   })),
   folder: app.backups.folder,
-  isAutomatic: app.backups.isAutomatic,
   failure: app.backups.failure,
 });
 
