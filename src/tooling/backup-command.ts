@@ -1,7 +1,6 @@
 import { createReadStream } from 'node:fs';
 import { copyFile, rename, stat } from 'node:fs/promises';
 import path from 'node:path';
-import { DatabaseSync } from 'node:sqlite';
 import { parseArgs } from 'node:util';
 import { Backups } from '../lib/server/backups/backups.ts';
 import type { Comparison } from '../lib/server/backups/compare-data.ts';
@@ -121,15 +120,12 @@ async function openSound(folder: string, url: string | undefined): Promise<Datab
   const db = await openDatabase(url ?? folder, undefined, folder);
   if (url !== undefined) return db;
   const file = path.resolve(folder, DATABASE_FILE);
-  const database = new DatabaseSync(file);
   try {
-    refuseUnlessSound(database, 'quick_check');
+    await refuseUnlessSound(file, 'quick_check');
     return db;
   } catch (error) {
     await db.destroy();
     throw storageError(error, file);
-  } finally {
-    database.close();
   }
 }
 

@@ -4,7 +4,9 @@ import { DatabaseSync } from 'node:sqlite';
 import { setImmediate } from 'node:timers/promises';
 import { sql } from 'kysely';
 import { afterEach, expect, test, vi } from 'vitest';
+import { lotKeys } from '../../lot-keys.ts';
 import { defaultSettings } from '../../planning/model/settings.ts';
+import { ALL_LOTS } from '../../shelf-view.ts';
 import type { App } from '../app.ts';
 import { contentsOf, type Contents } from '../database/copy-database.ts';
 import { MIGRATIONS } from '../database/migrations.ts';
@@ -19,7 +21,9 @@ import {
   openTestApp,
   temporaryFolder,
 } from '../test-data.ts';
+import { isDamaged } from '../storage-error.ts';
 import type { Comparison } from './compare-data.ts';
+import { refuseUnlessSound } from './sqlite-copy.ts';
 
 const FILE = 'ridgelarder.sqlite';
 const DAY_MS = 86_400_000;
@@ -41,6 +45,8 @@ async function dataOf(app: App): Promise<Contents<(typeof DATA_TABLES)[number]>>
   });
 }
 const exported = (app: App) => app.backups.withFile('json', (path) => readFile(path, 'utf8'));
+const found = async (app: App, search: string) =>
+  (await app.shelf.look({ ...ALL_LOTS, search }, '2026-06-15')).view.rows.map(({ code }) => code);
 const withoutVersions = (json: string) => json.replace(/"version":\d+/g, '"version":0');
 const takeIn = (app: App, name: string, bytes: Uint8Array | string, most?: number) =>
   app.backups.takeIn(name, new Blob([bytes as BlobPart]).stream(), most);
@@ -144,6 +150,8 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
     await other.backups.restore(name);
     expect(await exported(other)).toBe(json);
     expect(await other.trips.listTrips()).toEqual(await app.trips.listTrips());
+    expect(await found(other, 'kase')).toEqual(await found(app, 'kase'));
+    expect(await found(app, 'kase')).toEqual(['Käse 7"%']);
     await other.shelf.addLot(madeUpLot({ code: 'goes on' }));
   });
 
@@ -184,6 +192,23 @@ test('a copy is one file, which can be opened by itself, and is made while other
     copy.close();
     expect(kindOf(await app.backups.compare(name), 'lots')!.onlyThen.count).toBe(0);
   }
+});
+
+test('a file is looked through beside what else goes on, and what is wrong with it is told', async () => {
+  const folder = await temporaryFolder();
+  const app = await openTestApp(folder);
+  await fillEveryTable(app, 300);
+  const file = join(app.backups.folder, (await app.backups.make('by-hand')).name);
+  let wentOn = false;
+  void setImmediate().then(() => (wentOn = true));
+  await refuseUnlessSound(file, 'integrity_check');
+  expect(wentOn).toBe(true);
+  const other = join(folder, 'other');
+  await writeFile(other, 'no database, but long enough to be looked at as one'.repeat(100));
+  await expect(refuseUnlessSound(other, 'quick_check')).rejects.toSatisfy(isDamaged);
+  const bytes = await readFile(file);
+  await writeFile(other, bytes.fill(0xff, 8192, 20_000));
+  await expect(refuseUnlessSound(other, 'integrity_check')).rejects.toSatisfy(isDamaged);
 });
 
 test('each day has its copy; old ones are thinned, and what an interrupted one left is cleared away', async () => {
@@ -379,6 +404,13 @@ test('a file that is no copy is refused before anything is touched, with what is
       'takes more of the lot "L0"',
     ],
     [
+      'versions.json',
+      json.replace(/"version":\d+/, `"version":${Number.MAX_SAFE_INTEGER}`),
+      'lots',
+      'has a version that no count',
+    ],
+    ['versions.sqlite', await changed(`update trips set version = ${2n ** 60n}`), 'trips', 'has a version'],
+    [
       'loose.sqlite',
       await changed(`pragma foreign_keys = off; delete from lots where id = 2`),
       'refers to what is not there',
@@ -425,6 +457,8 @@ test('docs/data-file.md names every table and field', async () => {
   );
   for (const name of DATA_TABLES) {
     const columns = tables.find((table) => table.name === name)?.columns.map((column) => column.name) ?? [];
-    expect(documented.get(name), name).toEqual(expect.arrayContaining(columns));
+    const made = Object.keys(lotKeys({ code: '', recipe: '', note: '' }));
+    const inFile = columns.filter((column) => !made.includes(column));
+    expect(documented.get(name), name).toEqual(expect.arrayContaining(inFile));
   }
 });

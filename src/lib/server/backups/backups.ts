@@ -167,7 +167,7 @@ export class Backups {
       const path = join(place, DATABASE_FILE);
       if (begin === SQLITE_HEADER) {
         await rename(file, path);
-        refuseUnlessOurs(path, fileName);
+        await refuseUnlessOurs(path, fileName);
       } else if (begin.trimStart().startsWith('{')) await readDataFile(file, fileName, place);
       else throw noCopy(fileName);
       const db = await openDatabase(place);
@@ -207,7 +207,7 @@ export class Backups {
       await copyFile(path, opened).catch((error: unknown) => {
         throw storageError(error, resolve(opened));
       });
-      refuseUnlessOurs(opened, name);
+      await refuseUnlessOurs(opened, name);
       const db = await openDatabase(place);
       try {
         return await use(db);
@@ -240,12 +240,12 @@ async function beginOf(path: string): Promise<string> {
 }
 
 /** @throws UserError `Refused` where a SQLite file is damaged, of another program, or of a newer version of this one */
-function refuseUnlessOurs(path: string, name: string): void {
+async function refuseUnlessOurs(path: string, name: string): Promise<void> {
   let done: unknown[];
   try {
+    await refuseUnlessSound(path, 'integrity_check');
     const database = new DatabaseSync(path);
     try {
-      refuseUnlessSound(database, 'integrity_check');
       const tables = database
         .prepare('select name from sqlite_master where name = ?')
         .all(DEFAULT_MIGRATION_TABLE);

@@ -2,6 +2,7 @@ import { Afterwards } from '../../planning/model/afterwards.ts';
 import { say } from '../../texts/say.ts';
 import { sql } from 'kysely';
 import { reading, type Database } from '../database/open-database.ts';
+import { WITH_VERSIONS } from '../database/replace-data.ts';
 import { UserError } from '../errors.ts';
 import { KitchenRepository } from '../kitchen-repository.ts';
 import { held } from '../ledger.ts';
@@ -11,6 +12,8 @@ import { parseStored } from '../stored-json.ts';
 import { TripRepository } from '../trip-repository.ts';
 
 const never = () => '';
+/** More changes than any record sees. Each copy that is put back raises versions by as much as they lie apart, and they have to stay whole numbers. */
+const MOST_VERSION = 2 ** 40;
 
 /**
  * Reads everything of a SQLite database as the pages do, and adds up its ledger.
@@ -24,6 +27,17 @@ export async function checkData(db: Database, name: string): Promise<void> {
       'Refused',
       say('"{name}" cannot be used: {problem} Nothing was changed. Choose another copy.', { name, problem }),
     );
+  await reading(db, async (trx) => {
+    for (const table of WITH_VERSIONS) {
+      const odd = await trx
+        .selectFrom(table)
+        .select(sql`1`.as('found')) // not the version, which may be none that can be read
+        .where((eb) => eb.or([eb('version', '<', 0), eb('version', '>', MOST_VERSION)]))
+        .executeTakeFirst();
+      if (odd)
+        throw refuse(say('its table {table} has a version that no count of changes reaches.', { table }));
+    }
+  });
   try {
     await readAll(db);
   } catch (error) {

@@ -1,7 +1,9 @@
 import { randomUUID } from 'node:crypto';
+import { once } from 'node:events';
 import { mkdir, mkdtemp, rename, rm } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
 import { backup, DatabaseSync } from 'node:sqlite';
+import { Worker } from 'node:worker_threads';
 import { isDamaged, storageError } from '../storage-error.ts';
 
 /** All pages at once: page by page, each change meanwhile would make it begin again. */
@@ -50,11 +52,11 @@ export async function copySqlite(from: string, to: string): Promise<void> {
     const copy = new DatabaseSync(unfinished);
     try {
       copy.exec('pragma journal_mode = delete'); // one file, with nothing beside it
-      refuseUnlessSound(copy, 'quick_check');
       forgetWhoIsLetIn(copy);
     } finally {
       copy.close();
     }
+    await refuseUnlessSound(unfinished, 'quick_check');
     await rename(unfinished, to);
   } catch (error) {
     for (const left of [unfinished, `${unfinished}-journal`]) await rm(left, { force: true }).catch(() => {});
@@ -72,13 +74,37 @@ function forgetWhoIsLetIn(copy: DatabaseSync): void {
     if (OF_THE_PLACE.includes(String(name))) copy.exec(`delete from "${String(name)}"`);
 }
 
-/** @throws Error that `isDamaged` knows, with what is wrong */
-export function refuseUnlessSound(database: DatabaseSync, check: 'quick_check' | 'integrity_check'): void {
-  const found = database
-    .prepare(`pragma ${check}`)
-    .all()
-    .map((row) => String(Object.values(row)[0]));
-  if (found.join() !== 'ok') throw Object.assign(new Error(found.join('; ')), { errcode: SQLITE_CORRUPT });
+/**
+ * Looks through a SQLite file in a thread of its own, as a large one takes seconds. As text, so that it is the same from the sources and from the build, and
+ * needs no file to be found.
+ */
+const LOOK_THROUGH = `
+  const { parentPort, workerData: { path, check } } = require('node:worker_threads');
+  const { DatabaseSync } = require('node:sqlite');
+  try {
+    const database = new DatabaseSync(path);
+    try {
+      const rows = database.prepare('pragma ' + check).all();
+      parentPort.postMessage({ found: rows.map((row) => String(Object.values(row)[0])) });
+    } finally {
+      database.close();
+    }
+  } catch ({ message, errcode }) {
+    parentPort.postMessage({ message, errcode });
+  }`;
+
+type Looked = { readonly found: readonly string[] } | { readonly message: string; readonly errcode?: number };
+
+/** @throws Error that `isDamaged` knows, with what is wrong; what SQLite says where it cannot be read */
+export async function refuseUnlessSound(
+  path: string,
+  check: 'quick_check' | 'integrity_check',
+): Promise<void> {
+  const thread = new Worker(LOOK_THROUGH, { eval: true, workerData: { path, check } });
+  const [looked] = (await once(thread, 'message')) as [Looked];
+  const { message, errcode } =
+    'found' in looked ? { message: looked.found.join('; '), errcode: SQLITE_CORRUPT } : looked;
+  if (message !== 'ok') throw Object.assign(new Error(message), { errcode });
 }
 
 /** Primary result code of SQLite for a damaged database (sqlite.org/rescode.html). */

@@ -16,7 +16,8 @@ export const DATA_TABLES = [
   'mappings',
 ] as const satisfies KeptTable[];
 
-const WITH_VERSIONS = ['lots', 'trips', 'records', 'bin'] as const;
+/** Tables whose rows count their changes. */
+export const WITH_VERSIONS = ['lots', 'trips', 'records', 'bin'] as const;
 
 /**
  * Puts the data of one database in the place of another's, in one change: it lands whole, compared row by row and pouch by pouch, or not at all.
