@@ -1,3 +1,4 @@
+import type { Reasons } from '$lib/reasons/reason';
 import type { ReadLink } from '$lib/server/access/read-link-repository';
 import type { Session } from '$lib/server/access/session-repository';
 import type { App as Ridgelarder } from '$lib/server/app';
@@ -9,6 +10,10 @@ declare global {
   }
 
   namespace App {
+    interface PageData {
+      /** Why the values of the page's forms stand where nobody entered one, and what its figures take for granted. */
+      reasons?: Reasons | undefined;
+    }
     interface Locals {
       app: Ridgelarder;
       /** Whoever asks can only read: at the address for readers, by a link, or without having signed in. */

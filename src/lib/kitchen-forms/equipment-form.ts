@@ -91,7 +91,7 @@ const DRYER_FIELDS: FieldsOf<Dryer> = {
   expectedBatches: {
     label: text('Batches it is to last'),
     kind: 'number',
-    hint: text('They share its price (common practice).'),
+    hint: text('They share its price.'),
   },
 };
 
@@ -101,43 +101,37 @@ export const PROCESS_FIELDS: FieldsOf<ProcessFigures> = {
     label: text('Expected residual moisture'),
     kind: 'number',
     quantity: 'share',
-    hint: text(
-      'Of the dry food. Freeze-dried food ends at 1 to 4 %, dehydrated dishes at some 5 to 10 % (common practice).',
-    ),
+    hint: text('Of the dry food.'),
   },
   mostResidualShare: {
     label: text('Most residual moisture'),
     kind: 'number',
     quantity: 'share',
-    hint: text(
-      'Food with more is not let onto the shelf. A little above what is expected (common practice).',
-    ),
+    hint: text('Food with more is not let onto the shelf.'),
   },
   lossBoundPerH: {
     label: text('Dry below a loss in an hour of'),
     kind: 'number',
     quantity: 'share',
-    hint: text('Of what a tray holds, from one weighing to the next (common practice).'),
+    hint: text('Of what a tray holds, from one weighing to the next.'),
   },
   waterShare: {
     label: text('Water to add'),
     kind: 'number',
     quantity: 'share',
-    hint: text('Of the water removed. A little less than all of it (common practice).'),
+    hint: text('Of the water removed.'),
   },
   steepMin: {
     label: text('Steep time'),
     kind: 'number',
     unit: 'min',
-    hint: text(
-      'At sea level. Freeze-dried: 5 min, stir, 4 min more; what was dried warm takes longer (common practice).',
-    ),
+    hint: text('At sea level.'),
   },
   stirAfterMin: {
     label: text('Stir after'),
     kind: 'number',
     unit: 'min',
-    hint: text('From the pouring on; 0: no stirring (common practice).'),
+    hint: text('From the pouring on; 0: no stirring.'),
   },
 };
 
@@ -212,25 +206,25 @@ export const FIGURES = {
     label: text('Headspace'),
     kind: 'number',
     quantity: 'share',
-    hint: text('Part of a pouch without food, to stir in and to seal; a fifth (common practice).'),
+    hint: text('Part of a pouch without food, to stir in and to seal.'),
   },
   absorberReserve: {
     label: text('Reserve of absorber'),
     kind: 'number',
     quantity: 'share',
-    hint: text('More than the oxygen asks for: air hides in the food, and absorbers age (common practice).'),
+    hint: text('More than the oxygen asks for.'),
   },
   storageTemperatureC: {
     label: text('Temperature where the shelf stands'),
     kind: 'number',
     quantity: 'temperature',
-    hint: text('Take that of a warm week. The usual one is that of a room (common practice).'),
+    hint: text('Take that of a warm week.'),
   },
   electricityMinorPerKwh: {
     label: text('Electricity'),
     kind: 'money',
     unit: 'kWh',
-    hint: text('As the bill says. The usual value stands for no place in particular.'),
+    hint: text('As the bill says.'),
   },
   shopServingMinor: {
     label: text('A serving like it in a shop'),
@@ -241,7 +235,6 @@ export const FIGURES = {
     label: text('Everything is sealed before departure by'),
     kind: 'number',
     unit: 'days',
-    hint: text('Time for a run that takes longer (common practice).'),
   },
 } as const satisfies Partial<Record<keyof Kitchen, FormField>>;
 type FigureName = keyof typeof FIGURES;

@@ -7,6 +7,7 @@ import kitchenPages from './de/kitchen-pages.json' with { type: 'json' };
 import model from './de/model.json' with { type: 'json' };
 import offline from './de/offline.json' with { type: 'json' };
 import planning from './de/planning.json' with { type: 'json' };
+import reasons from './de/reasons.json' with { type: 'json' };
 import route from './de/route.json' with { type: 'json' };
 import server from './de/server.json' with { type: 'json' };
 import settings from './de/settings.json' with { type: 'json' };
@@ -27,6 +28,7 @@ export const german: Catalog = {
   ...model,
   ...offline,
   ...planning,
+  ...reasons,
   ...route,
   ...server,
   ...settings,

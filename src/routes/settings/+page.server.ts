@@ -2,6 +2,7 @@ import { partActions, versionsOf } from '$lib/forms/part-actions.ts';
 import { readSettingsPart, SETTINGS_PARTS, settingsFields, settingsLabel } from '$lib/forms/settings-form.ts';
 import { defaultSettings } from '$lib/planning/model/settings.ts';
 import { language } from '$lib/texts/say.ts';
+import { settingsReasons } from '$lib/reasons/settings.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ locals }) => {
@@ -11,6 +12,7 @@ export const load: PageServerLoad = async ({ locals }) => {
     usual: settingsFields({ ...defaultSettings(), unitSystem: settings.unitSystem }),
     versions: versionsOf(SETTINGS_PARTS, settings),
     currencies: currencies(),
+    reasons: settingsReasons(settings.unitSystem),
   };
 };
 

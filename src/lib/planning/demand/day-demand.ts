@@ -15,9 +15,9 @@ import { walkingEnergy } from './walking-energy.ts';
 export type WalkingLoad = (day: number, eater: string) => number;
 
 /** Body mass behind the work rate of those who gave no body data, g (common practice: the reference man of the equation's trials). */
-const USUAL_MASS_G = 75_000;
+export const USUAL_MASS_G = 75_000;
 /** Energy of a kilogram of body mass, kcal. Source: Wishnofsky 1958, Am J Clin Nutr 6:542-546 (3500 kcal a pound); real losses differ, and hold water and muscle too. */
-const KCAL_PER_KG_BODY = 7700;
+export const KCAL_PER_KG_BODY = 7700;
 
 /** A snack belongs to lunch and a drink to dinner, so a trip that begins with dinner has its evening drink and no snack. */
 const LAST_OF: Readonly<Record<MainMeal, MealKind>> = {

@@ -12,14 +12,14 @@ import { walkingEnergy } from './walking-energy.ts';
 /** First age of the adult equations, years. */
 export const ADULT_FROM_Y = 19;
 
-const SLEEP_H = 8;
+export const SLEEP_H = 8;
 /** Metabolic equivalents on resting energy. Source: Compendium of Physical Activities 2011 (memory): sleeping 0.95, sitting 1.3, camping, light to moderate, 2.5; of the waking hours at camp a quarter is taken for work and three quarters for sitting (common practice). */
-const MET = { sleep: 0.95, pause: 1.3, camp: 0.75 * 1.3 + 0.25 * 2.5 } as const;
+export const MET = { sleep: 0.95, pause: 1.3, camp: 0.75 * 1.3 + 0.25 * 2.5 } as const;
 /** Digesting takes about a tenth of what is eaten (common practice); the walking equation was measured on fed walkers and holds it already. */
-const DIGESTION = 0.1;
+export const DIGESTION = 0.1;
 
 /** Spread of each part, as a share of it. Resting: four in five adults within 10 % (Frankenfield et al. 2005, memory). Camp: common practice. Walking: trials find the equation 10 to 30 % low more often than high (memory). */
-const SPREAD = { rest: 0.1, camp: 0.15, walkLow: 0.1, walkHigh: 0.2, minor: 0.12 } as const;
+export const SPREAD = { rest: 0.1, camp: 0.15, walkLow: 0.1, walkHigh: 0.2, minor: 0.12 } as const;
 
 /**
  * Energy that an adult spends on a day of the trip, kcal: sleeping, camp life, pauses, and walking with the load.

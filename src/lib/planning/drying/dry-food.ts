@@ -26,7 +26,7 @@ export type DryFood = {
 };
 
 /** Weight of a millilitre of dry dish, crumbled, before a cup of it is weighed, g (common practice: a serving of some 110 g fills about 1 1/4 cups). */
-const USUAL_BULK: Readonly<Record<Process, number>> = { 'freeze-dried': 0.37, dehydrated: 0.45 };
+export const USUAL_BULK: Readonly<Record<Process, number>> = { 'freeze-dried': 0.37, dehydrated: 0.45 };
 
 /**
  * What is dry and one serving of it, in the share of the dish that went onto the trays and from there into pouches. Before it is weighed dry: what is expected.

@@ -31,9 +31,9 @@ export type Dryness = {
 };
 
 /** Two weighings closer than this show nothing, h (common practice). */
-const LEAST_INTERVAL_H = 1;
+export const LEAST_INTERVAL_H = 1;
 /** Water of a cooked dish is known from tables to about this, share of its weight (common practice: foods vary). */
-const MOISTURE_UNSURE = 0.015;
+export const MOISTURE_UNSURE = 0.015;
 /** A tray with so much more residual moisture than the driest stands out. */
 const STANDS_OUT = 0.03;
 

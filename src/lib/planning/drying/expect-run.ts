@@ -19,14 +19,14 @@ export type ExpectedRun = {
 };
 
 /** Runs from which a line is drawn. */
-const LEAST_RUNS = 3;
+export const LEAST_RUNS = 3;
 /** Spread of a single run about a proportional guess (common practice). */
 const FEW_RUNS_SPREAD = 0.25;
 /**
  * Hours of a full load of a cooked mixed dish (common practice): about a day in a freeze dryer when it goes in unfrozen, some hours less when it
  * goes in frozen hard; 8 to 14 h in warm air, where freezing does not matter.
  */
-const USUAL_H: Record<Process, { readonly plain: Range; readonly preFrozen: Range }> = {
+export const USUAL_H: Record<Process, { readonly plain: Range; readonly preFrozen: Range }> = {
   'freeze-dried': { plain: [20, 26, 34], preFrozen: [16, 21, 28] },
   dehydrated: { plain: [7, 10, 14], preFrozen: [7, 10, 14] },
 };

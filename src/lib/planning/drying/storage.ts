@@ -20,7 +20,7 @@ export type Keeping = {
 
 /** Table months are for this temperature; warmer halves them for each 10 °C (a Q10 of 2: Labuza 1982, Shelf-Life Dating of Foods, memory), cooler adds nothing. */
 export const TABLE_C = 20;
-const Q10 = 2;
+export const Q10 = 2;
 /** Kitchen scales do not tell food of less moisture from food of this (common practice). */
 const LEAST_TOLD_APART = 0.01;
 

@@ -13,7 +13,7 @@ import {
 import { wetBulbGlobeC } from './heat-stress.ts';
 
 /** However much water the food brings, this much of a day at rest is still drunk, ml (common practice). */
-const LEAST_DRUNK_AT_REST_ML = 1000;
+export const LEAST_DRUNK_AT_REST_ML = 1000;
 
 export type Drinking = {
   /** Drunk apart from walking, ml. */

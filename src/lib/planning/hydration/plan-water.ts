@@ -18,7 +18,7 @@ import { wetBulbGlobeC } from './heat-stress.ts';
 import { lunchStretch } from './lunch-stretch.ts';
 
 /** Of what is drunk apart from walking, this share is drunk at camp, from arriving to leaving; the rest on the way (common practice). */
-const AT_CAMP_SHARE = 0.5;
+export const AT_CAMP_SHARE = 0.5;
 
 type Use = { readonly eachMl: readonly number[]; readonly groupMl: number };
 /**

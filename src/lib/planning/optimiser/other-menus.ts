@@ -14,7 +14,7 @@ export type OtherMenu = {
 /** How much more than in the settings the wish weighs: enough to change the menu, too little to leave anybody hungry (trials on the benchmark's instances). */
 const MORE = 6;
 /** A menu that costs more than the best by over this share and these points is no near-equal; the wish is then weighed less. */
-const NEAR_SHARE = 0.1;
+export const NEAR_SHARE = 0.1;
 const NEAR_POINTS = 30;
 /** Variety: a recipe is not to come again within two weeks. */
 const VARIED_DAYS = 14;

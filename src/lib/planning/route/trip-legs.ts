@@ -16,7 +16,7 @@ import { say, sayNumber } from '../../texts/say.ts';
 export type PlannedLeg = DayLeg & { readonly basis: LegSummary['basis'] };
 
 /** A source this near to a camp is the camp's source, m (common practice: a short walk with a bag). */
-const CAMP_SOURCE_WITHIN_M = 250;
+export const CAMP_SOURCE_WITHIN_M = 250;
 
 /** The legs that the route, or a length entered by hand, give; undefined for days of which only the hours are known. */
 export function knownLegs(trip: Trip, learned: LearnedDefaults = NOTHING_LEARNED): (DayLeg | undefined)[] {

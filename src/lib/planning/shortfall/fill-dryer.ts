@@ -42,7 +42,7 @@ export type DishLoad = {
 };
 
 /** Amounts of a recipe are halved and quartered, but not finer (common practice). */
-const STEPS_PER_COOKING = 4;
+export const STEPS_PER_COOKING = 4;
 
 /** @returns the dish, or `undefined` where the recipe does not come to a dish with energy yet */
 export function dishOf({ id, recipe }: { readonly id: string; readonly recipe: Recipe }): Dish | undefined {

@@ -13,20 +13,20 @@ import { heatForWaterKJ } from './heat-of-water.ts';
 import { stoveStopOf } from './stove-stop.ts';
 
 /** Share of the efficiency that is left in wind, behind a shield (common practice). */
-const WIND_FACTOR: Readonly<Record<ResolvedDay['wind'], number>> = { calm: 1, breezy: 0.85, windy: 0.7 };
+export const WIND_FACTOR: Readonly<Record<ResolvedDay['wind'], number>> = { calm: 1, breezy: 0.85, windy: 0.7 };
 /** The pot loses more heat to colder air: 0.4 % of the efficiency for each degree below 20 °C (common practice). */
-const MILD_C = 20;
-const COLD_LOSS_PER_DEGREE = 0.004;
+export const MILD_C = 20;
+export const COLD_LOSS_PER_DEGREE = 0.004;
 /** Spread of an efficiency that the user entered, as a share of it (common practice). */
-const ENTERED_SPREAD = 0.1;
+export const ENTERED_SPREAD = 0.1;
 /** Specific heat of an aluminium pot, kJ/(kg K) (handbook value; steel 0.5 and titanium 0.52 take less). */
 const POT_SPECIFIC_HEAT = 0.9;
 /** Melted snow is warmed to this to drink, °C (common practice). */
-const MELTED_C = 5;
+export const MELTED_C = 5;
 /** Snow is no warmer than this, however mild the day, °C (common practice). */
 const WARMEST_SNOW_C = -1;
 /** Keeping a pot at a rolling boil takes about this, kW (common practice), for 1 minute, above 2000 m for 3 (CDC). */
-const ROLLING_BOIL_KW = 0.3;
+export const ROLLING_BOIL_KW = 0.3;
 export const safeBoilMin = (altitudeM: number): number => (altitudeM > 2000 ? 3 : 1);
 
 /** The stop with its water as snow, as cold as the air or as the water was said to be. */

@@ -2,7 +2,7 @@ import { say, sayNumber } from '../../texts/say.ts';
 import { shownExactly } from '../units/show.ts';
 
 /** In an insulating cover the food stays hotter while it steeps, so that of the extra time at altitude about half is needed (common practice). */
-const INSULATED_SHARE = 0.5;
+export const INSULATED_SHARE = 0.5;
 
 /**
  * How much longer food steeps when the water boils below 100 °C.

@@ -7,6 +7,7 @@ import {
   readKitchenPart,
 } from '$lib/kitchen-forms/equipment-form.ts';
 import { defaultKitchen } from '$lib/planning/model/kitchen.ts';
+import { equipmentReasons } from '$lib/reasons/kitchen.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ locals: { app }, parent }) => {
@@ -16,6 +17,7 @@ export const load: PageServerLoad = async ({ locals: { app }, parent }) => {
     usual: kitchenFields(defaultKitchen(), shown),
     dryers: dryerNames(kitchen),
     versions: versionsOf(KITCHEN_PARTS, kitchen),
+    reasons: equipmentReasons(shown),
   };
 };
 

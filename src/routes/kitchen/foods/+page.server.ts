@@ -9,6 +9,7 @@ import { foodRow } from '$lib/kitchen-views/foods.ts';
 import { foodTables } from '$lib/server/food-tables.ts';
 import { UnreadableFile } from '$lib/shelf-csv/text-encoding.ts';
 import { say, sayNumber } from '$lib/texts/say.ts';
+import { foodsImportReasons } from '$lib/reasons/lot.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 const MOST_RESULTS = 50;
@@ -39,6 +40,7 @@ export const load: PageServerLoad = async ({ locals: { app }, url }) => {
     tableCount: all.length - own.length,
     leftOut: refused,
     maxBytes: MAX_FILE_BYTES,
+    reasons: foodsImportReasons(),
   };
 };
 

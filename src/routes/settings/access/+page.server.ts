@@ -9,6 +9,7 @@ import { IDLE_DAYS, LONGEST_DAYS } from '$lib/server/access/session-repository.t
 import { publicOrigin } from '$lib/server/reading.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
 import { say } from '$lib/texts/say.ts';
+import { linkReasons } from '$lib/reasons/settings.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 /** The value of the list of trips that stands for the shelf. */
@@ -40,6 +41,7 @@ export const load: PageServerLoad = async ({ locals: { app, session }, url }) =>
         label: say('the trip {name}, {date}', { name: trip.name, date: trip.startDate }),
       })),
     ],
+    reasons: linkReasons(),
     onlyHere: isLoopback(publicOrigin(url.origin)),
   };
 };

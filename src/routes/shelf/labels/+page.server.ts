@@ -2,6 +2,7 @@ import { isLoopback, readLabels } from '$lib/label-sheets/label-request.ts';
 import { makeSheets } from '$lib/label-sheets/label-sheets.ts';
 import { readersOrigin } from '$lib/server/reading.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
+import { labelReasons } from '$lib/reasons/settings.ts';
 import type { PageServerLoad } from './$types';
 
 /** So many lots stand in the list to choose from, those sealed last; links reach every lot. */
@@ -26,6 +27,7 @@ export const load: PageServerLoad = async ({ locals: { app }, parent, url }) => 
     isEmpty: lots.length === 0,
     origin: address,
     isLoopback: read.request !== undefined && isLoopback(read.request.address),
+    reasons: labelReasons(address),
     made: read.request && makeSheets(read.request, shown.unitSystem),
   };
 };

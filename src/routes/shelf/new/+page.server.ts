@@ -4,11 +4,13 @@ import { newLotFields, readLot, unconfirmed, type Odd } from '$lib/forms/lot-for
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { lotHref } from '$lib/lot-href.ts';
+import { newLotReasons } from '$lib/reasons/lot.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ locals, parent }) => {
   const { shown } = await parent();
-  return { fields: newLotFields(locals.app.today(), shown) };
+  const today = locals.app.today();
+  return { fields: newLotFields(today, shown), reasons: newLotReasons(today, shown) };
 };
 
 type Refusal = RefusedForm & { readonly odd?: Odd };

@@ -6,6 +6,9 @@ import { LARGEST_TRIP_FILE_BYTES, openTripFile } from '$lib/server/open-trip-fil
 import { createPlannedTrip } from '$lib/server/plan-meals.ts';
 import { say } from '$lib/texts/say.ts';
 import { readNewTrip } from '$lib/trip-forms/new-trip.ts';
+import { TRIP_DEFAULTS } from '$lib/planning/model/trip-defaults.ts';
+import { newTripReasons } from '$lib/reasons/trip.ts';
+import { usualValues } from '$lib/trip-forms/usual-values.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 type Refused = RefusedForm & { readonly of: 'plan' | 'open' };
@@ -13,10 +16,16 @@ type Refused = RefusedForm & { readonly of: 'plan' | 'open' };
 /** So many problems of a file are named; who mends them sees the others then. */
 const PROBLEMS_NAMED = 20;
 
-export const load: PageServerLoad = ({ locals }) => ({
-  today: locals.app.today(),
-  largestFileMb: LARGEST_TRIP_FILE_BYTES / 1_000_000,
-});
+export const load: PageServerLoad = async ({ locals: { app } }) => {
+  const settings = await app.settings.get();
+  const usual = usualValues(settings.unitSystem, TRIP_DEFAULTS.fuel.value, settings);
+  return {
+    today: app.today(),
+    largestFileMb: LARGEST_TRIP_FILE_BYTES / 1_000_000,
+    usualEnergy: usual.energyKcal.text,
+    reasons: newTripReasons(usual),
+  };
+};
 
 export const actions: Actions = {
   plan: async ({ request, locals: { app }, cookies }) => {

@@ -20,6 +20,7 @@ import { UserError } from '$lib/server/errors.ts';
 import { knownRuns } from '$lib/server/kitchen-repository.ts';
 import type { Stored } from '$lib/server/records.ts';
 import { say } from '$lib/texts/say.ts';
+import { batchReasons } from '$lib/reasons/kitchen.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 /** The steps of the sheet, each with a form of its own. */
@@ -56,6 +57,7 @@ export const load: PageServerLoad = async ({ locals: { app }, params, parent }) 
       shown,
     ),
     kitchen,
+    reasons: batchReasons(kitchen),
     recipeIsThere:
       stored.value.recipeId !== undefined &&
       (await app.kitchen.recipes.get(stored.value.recipeId)) !== undefined,

@@ -6,6 +6,7 @@ import { freeBatchCode, readNewBatch } from '$lib/kitchen-forms/batch-form.ts';
 import { PROCESS_WORDS } from '$lib/planning/model/kitchen.ts';
 import { recipeTotals } from '$lib/planning/drying/recipe-totals.ts';
 import { say } from '$lib/texts/say.ts';
+import { newBatchReasons } from '$lib/reasons/kitchen.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ locals: { app }, url }) => {
@@ -15,6 +16,7 @@ export const load: PageServerLoad = async ({ locals: { app }, url }) => {
     app.settings.getKitchen(),
   ]);
   return {
+    reasons: newBatchReasons(),
     recipes: recipes.map(({ id, value }) => ({
       value: id,
       label:

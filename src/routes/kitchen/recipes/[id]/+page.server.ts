@@ -17,6 +17,7 @@ import type { App } from '$lib/server/app.ts';
 import { allFoods } from '$lib/server/food-tables.ts';
 import type { Stored } from '$lib/server/records.ts';
 import { say } from '$lib/texts/say.ts';
+import { recipeReasons } from '$lib/reasons/kitchen.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 /** What an action hands back, and of which form of the page. */
@@ -56,6 +57,7 @@ export const load: PageServerLoad = async ({ locals: { app }, params, parent, ur
     ingredientFields: ingredientFields(edited, shown),
     foodNames: [...new Set(tables.map(({ name }) => name))],
     today: app.today(),
+    reasons: recipeReasons(shown),
   };
 };
 

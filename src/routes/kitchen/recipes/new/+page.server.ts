@@ -3,11 +3,13 @@ import { sayDone } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { readRecipe, recipeFields } from '$lib/kitchen-forms/recipe-form.ts';
+import { newRecipeReasons } from '$lib/reasons/kitchen.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ parent }) => {
   const { shown } = await parent();
   return {
+    reasons: newRecipeReasons(shown),
     fields: recipeFields({ mealKinds: ['dinner'], cookingYield: 1, fatDrainedG: 0, bulkGPerMl: 1 }, shown),
   };
 };

@@ -13,6 +13,7 @@ import { importUpload, readUpload, seenCounts, shownProgress } from '../import-w
 import { openUpload } from '../uploads.ts';
 import { mappingFields, readMapping } from './mapping-form.ts';
 import { previewRow } from './preview-rows.ts';
+import { importReasons } from '$lib/reasons/lot.ts';
 
 const PAGE_SIZE = 50;
 const SAMPLES_SHOWN = 4;
@@ -46,6 +47,7 @@ export const load: PageServerLoad = async ({ params, url, isDataRequest, locals:
       step: 'columns' as const,
       columns,
       fields: mappingFields(mapping),
+      reasons: importReasons(app.today(), shown),
       sampleRows: file.sample.length,
     };
   }

@@ -9,6 +9,7 @@ import { planStoredTrip } from '$lib/server/plan-stored-trip.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
 import { afterwardsFields, readAfterwards } from '$lib/trip-forms/afterwards.ts';
 import { afterwardsSubjects } from '$lib/trip-views/afterwards.ts';
+import { afterwardsReasons } from '$lib/reasons/trip.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 /** The forms of the page. */
@@ -21,6 +22,7 @@ export const load: PageServerLoad = async ({ locals: { app }, params }) => {
     subjects,
     said,
     fields: afterwardsFields(subjects, said, settings.unitSystem),
+    reasons: afterwardsReasons(),
     conflicts: notes.filter(({ outcome, settledAt }) => outcome === 'conflict' && settledAt === undefined),
     notes,
   };

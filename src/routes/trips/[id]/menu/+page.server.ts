@@ -19,6 +19,7 @@ import { say } from '$lib/texts/say.ts';
 import { narrowed, readPlace } from '$lib/trip-forms/meal-place.ts';
 import { lotsLacking } from '$lib/trip-views/menu.ts';
 import { hasLeft } from '$lib/trip-views/stage.ts';
+import { menuAssumptions } from '$lib/reasons/plan.ts';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
 
 export const load: PageServerLoad = async ({ locals: { app, readsOnly }, params, url, parent }) => {
@@ -34,6 +35,7 @@ export const load: PageServerLoad = async ({ locals: { app, readsOnly }, params,
     changing,
     find,
     noneFree: (listed?.opened ?? []).map(({ code }) => code).filter((code) => !free.has(code)),
+    reasons: readsOnly ? undefined : { menu: menuAssumptions(settings) },
     lacking: readsOnly ? [] : lotsLacking(stored.trip, stock),
     ...narrowed(options, find),
   };

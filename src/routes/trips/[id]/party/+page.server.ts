@@ -22,6 +22,7 @@ import {
 } from '$lib/trip-forms/trip-fields.ts';
 import { usualAppetites, usualByDay, usualValues } from '$lib/trip-forms/usual-values.ts';
 import { hasLeft } from '$lib/trip-views/stage.ts';
+import { partyReasons } from '$lib/reasons/trip.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 /** What an action hands back: what was saved meanwhile, what saving would drop, and the field to go to. */
@@ -36,9 +37,11 @@ export const load: PageServerLoad = async ({ parent, locals: { app } }) => {
   const { trip, shown } = await parent();
   const settings = await app.settings.get();
   const learned = learnedDefaults(settings.learned);
+  const usual = usualValues(shown.unitSystem, trip.stove.fuel ?? TRIP_DEFAULTS.fuel.value, settings);
   return {
     fields: tripFields(trip, shown.unitSystem),
-    usual: usualValues(shown.unitSystem, trip.stove.fuel ?? TRIP_DEFAULTS.fuel.value, settings),
+    usual,
+    reasons: partyReasons(usual),
     byWay: usualByDay(trip, shown.unitSystem, learned),
     appetites: usualAppetites(trip, learned),
   };

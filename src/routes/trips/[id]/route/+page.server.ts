@@ -17,6 +17,7 @@ import {
 } from '$lib/trip-forms/route-fields.ts';
 import { legRows } from '$lib/trip-views/legs.ts';
 import { drawProfile, loadStretches } from '$lib/trip-views/profile.ts';
+import { routeReasons } from '$lib/reasons/trip.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 const MAX_GPX_BYTES = 40_000_000;
@@ -47,6 +48,7 @@ export const load: PageServerLoad = async ({ parent, url }) => {
     maxBytes: MAX_GPX_BYTES,
     fields: waypointFields(trip, system),
     legs: legRows(plan.legs, trip.route, system),
+    reasons: routeReasons(system),
     drawing: drawProfile(plan, trip.route, stretches, system),
   };
 };

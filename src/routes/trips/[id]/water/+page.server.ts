@@ -10,6 +10,8 @@ import { usualValues } from '$lib/trip-forms/usual-values.ts';
 import { readStarted, readStoveRun, readWater, waterFields } from '$lib/trip-forms/water-and-fuel.ts';
 import { measuredFuels, measuredRuns } from '$lib/trip-views/stove-runs.ts';
 import { boilingSafeG } from '$lib/trip-views/treatment.ts';
+import { fuelAssumptions, waterAssumptions } from '$lib/reasons/plan.ts';
+import { waterFormReasons } from '$lib/reasons/trip.ts';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
 
 /** The forms of the page; each is saved by itself. */
@@ -21,9 +23,15 @@ export const load: PageServerLoad = async ({ locals: { app }, params }) => {
   const { trip } = stored;
   const ifBoiled =
     trip.treatment === 'boil' ? plan : planTrip({ ...trip, treatment: 'boil' }, stock, settings);
+  const usual = usualValues(settings.unitSystem, trip.stove.fuel ?? TRIP_DEFAULTS.fuel.value, settings);
   return {
     waterFields: waterFields(trip, settings.unitSystem),
-    usual: usualValues(settings.unitSystem, trip.stove.fuel ?? TRIP_DEFAULTS.fuel.value, settings),
+    usual,
+    reasons: {
+      water: waterAssumptions(settings.unitSystem, settings),
+      fuel: fuelAssumptions(settings.unitSystem),
+      ...waterFormReasons(usual),
+    },
     boilingSafeG: boilingSafeG(ifBoiled),
     runs: measuredRuns(settings),
     measured: measuredFuels(settings),

@@ -24,6 +24,7 @@ import {
   shownProgress,
   termRows,
 } from '$lib/trip-views/weighing.ts';
+import { pointsAssumptions } from '$lib/reasons/plan.ts';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
 
 export const load: PageServerLoad = async ({ locals: { app }, params }) => {
@@ -40,6 +41,7 @@ export const load: PageServerLoad = async ({ locals: { app }, params }) => {
   return {
     obstacle: obstacleOf(planned),
     running: running && shownProgress(running),
+    reasons: { points: pointsAssumptions() },
     points: shownPoints(score.points),
     gap: gapInWords(bound, gapShare(score.points, bound)),
     firstExpired: shownPoints(standing.firstExpiredPoints),

@@ -1,0 +1,389 @@
+import type { ShownIn } from '$lib/forms/lot-form.ts';
+import { BATCH_LABELS } from '$lib/kitchen-forms/batch-form.ts';
+import {
+  FIGURES,
+  kitchenFields,
+  kitchenLabel,
+  PROCESS_FIELDS,
+  withUnit,
+} from '$lib/kitchen-forms/equipment-form.ts';
+import { INGREDIENT_LABELS, RECIPE_LABELS } from '$lib/kitchen-forms/recipe-form.ts';
+import { hoursText } from '$lib/kitchen-views/batch.ts';
+import { LEAST_INTERVAL_H, MOISTURE_UNSURE } from '$lib/planning/drying/dryness.ts';
+import { USUAL_BULK } from '$lib/planning/drying/dry-food.ts';
+import { LEAST_RUNS, USUAL_H } from '$lib/planning/drying/expect-run.ts';
+import { Q10, TABLE_C } from '$lib/planning/drying/storage.ts';
+import { defaultKitchen, PROCESS_WORDS, PROCESSES, type Kitchen } from '$lib/planning/model/kitchen.ts';
+import { MEAL_WORDS, WATER_WORDS } from '$lib/planning/model/words.ts';
+import { show, shownFixed } from '$lib/planning/units/show.ts';
+import { say, sayList, sayNumber, text, type Text } from '$lib/texts/say.ts';
+import type { Reason, ReasonList, Reasons } from './reason.ts';
+
+/** Why the figures of a way of drying are what they are. */
+const PROCESS_WHY: Readonly<Record<keyof typeof PROCESS_FIELDS, Text>> = {
+  residualShare: text(
+    'freeze-dried food ends at 1 to 4 %, dehydrated dishes at some 5 to 10 % (common practice)',
+  ),
+  mostResidualShare: text('a little above what is expected (common practice); damper food may spoil'),
+  lossBoundPerH: text('a loss that small is within what a kitchen scale tells apart (common practice)'),
+  waterShare: text('a little less than all of it: more can be poured on, none taken away (common practice)'),
+  steepMin: text('freeze-dried 5 min, stir, 4 min more; what was dried warm takes longer (common practice)'),
+  stirAfterMin: text('about half-way, when the dry middle can be reached (common practice)'),
+};
+
+const FIGURE_WHY: Readonly<Record<keyof typeof FIGURES, Text>> = {
+  headspaceShare: text('a fifth leaves room to stir in and to seal (common practice)'),
+  absorberReserve: text('air hides in the food, and absorbers age (common practice)'),
+  storageTemperatureC: text('that of a room (common practice); take that of a warm week'),
+  electricityMinorPerKwh: text('for no place in particular; your bill says yours'),
+  shopServingMinor: text('nothing is taken for it'),
+  readyDaysBefore: text('time for a run that takes longer (common practice)'),
+};
+
+/** @returns why the usual values of the equipment are what they are, by part of the page. */
+export function equipmentReasons(shown: ShownIn): Reasons {
+  const usual = kitchenFields(defaultKitchen(), shown);
+  const figure = (name: keyof typeof FIGURES): Record<string, Reason> => ({
+    [name]: {
+      label: kitchenLabel(name),
+      value: withUnit(usual[name]?.[0] ?? '', FIGURES[name], shown),
+      why: say(FIGURE_WHY[name]),
+    },
+  });
+  const price = { label: say('Prices'), why: say('for no place in particular; enter what you paid') };
+  return {
+    dryers: {
+      method: 'kitchen',
+      of: {
+        dryers: {
+          label: say('The dryers listed at first'),
+          why: say(
+            'small machines for the home, with trays, limits and power as are usual for them (common practice); measure yours, and keep to what its maker allows',
+          ),
+        },
+        'dryers.priceMinor': {
+          label: say('Price of the machine'),
+          why: say('nothing, until you enter what you paid: then batches share it'),
+        },
+        expectedBatches: {
+          label: say('Batches it is to last'),
+          value: '300',
+          why: say('about one a week for six years (common practice)'),
+        },
+      },
+    },
+    processes: {
+      method: 'kitchen',
+      of: Object.fromEntries(
+        (Object.keys(PROCESS_FIELDS) as (keyof typeof PROCESS_FIELDS)[]).map((name) => [
+          name,
+          {
+            label: say(PROCESS_FIELDS[name].label),
+            value: PROCESSES.map((process) =>
+              withUnit(usual[`processes.${process}.${name}`]?.[0] ?? '', PROCESS_FIELDS[name], shown),
+            ).join(' / '),
+            why: say(PROCESS_WHY[name]),
+          },
+        ]),
+      ),
+    },
+    pouches: {
+      method: 'kitchen',
+      of: {
+        pouches: {
+          label: say('The pouches listed at first'),
+          why: say(
+            'sizes commonly sold for one to four servings, with usual weights and volumes (common practice); weigh and fill yours',
+          ),
+        },
+        'pouches.priceMinor': price,
+        ...figure('headspaceShare'),
+      },
+    },
+    absorbers: {
+      method: 'kitchen',
+      of: {
+        absorbers: {
+          label: say('The absorbers listed at first'),
+          why: say('sizes commonly sold for pouches of up to two litres (common practice)'),
+        },
+        'absorbers.tareG': {
+          label: say('Weight of one'),
+          value: show(2, 'food', shown.unitSystem),
+          why: say('a small one (common practice)'),
+        },
+        'absorbers.priceMinor': price,
+        ...figure('absorberReserve'),
+      },
+    },
+    keeping: {
+      method: 'kitchen',
+      of: {
+        'storage.months': {
+          label: say('Months in the table'),
+          why: say(
+            'on the careful side of common practice; for dehydrated food after extension guidance (memory). Rules where you live go before them',
+          ),
+        },
+        ...figure('storageTemperatureC'),
+      },
+    },
+    costs: { method: 'kitchen', of: figure('electricityMinorPerKwh') },
+    calendar: {
+      method: 'drying-plan',
+      of: {
+        cookDays: {
+          label: say('Days to cook and to unload'),
+          value: say('all days'),
+          why: say('nobody has said yet which days are taken'),
+        },
+        ...figure('readyDaysBefore'),
+      },
+    },
+    runs: {
+      of: {
+        'runs.dryer': { label: say('Dryer'), why: say('the first of your list') },
+      },
+    },
+  };
+}
+
+const recipeLabel = (name: string) => (RECIPE_LABELS[name] ? say(RECIPE_LABELS[name]) : name);
+
+/** Why a new recipe begins as it does, and what it is planned with where fields stay empty. */
+function dishReasons(shown: ShownIn): ReasonList {
+  const { processes } = defaultKitchen();
+  const byProcess = (value: (figures: Kitchen['processes']['dehydrated']) => string) =>
+    PROCESSES.map((process) => `${value(processes[process])} ${say(PROCESS_WORDS[process])}`);
+  return {
+    method: 'kitchen',
+    of: {
+      mealKinds: {
+        label: recipeLabel('mealKinds'),
+        value: say(MEAL_WORDS.dinner),
+        why: say('most dried meals are cooked for the evening (common practice)'),
+      },
+      cookingYield: {
+        label: recipeLabel('cookingYield'),
+        value: show(1, 'share', shown.unitSystem),
+        why: say('what goes into the pot is in the dish, until you have weighed one'),
+      },
+      fatDrainedG: {
+        label: recipeLabel('fatDrainedG'),
+        value: show(0, 'food', shown.unitSystem),
+        why: say('fat shortens how long food keeps, so none is taken off that was not weighed'),
+      },
+      bulkGPerMl: {
+        label: recipeLabel('bulkGPerMl'),
+        value: '1 g',
+        why: say('as water, as most wet dishes (common practice)'),
+      },
+      energyFactors: {
+        label: recipeLabel('energyFactors'),
+        value: say('EU factors'),
+        why: say('Regulation (EU) 1169/2011, Annex XIV; those of US labels differ by what fibre gives'),
+      },
+      waterKind: {
+        label: recipeLabel('waterKind'),
+        value: say(WATER_WORDS.boiling),
+        why: say('it softens dried food soonest (common practice)'),
+      },
+      waterShare: {
+        label: recipeLabel('waterShare'),
+        value: sayList(byProcess(({ waterShare }) => show(waterShare, 'share', shown.unitSystem))),
+        why: say('a little less than all of it: more can be poured on, none taken away (common practice)'),
+      },
+      steepMin: {
+        label: recipeLabel('steepMin'),
+        value: sayList(byProcess(({ steepMin }) => `${steepMin} min`)),
+        why: say('freeze-dried 5 min, stir, 4 min more; what was dried warm takes longer (common practice)'),
+      },
+    },
+  };
+}
+
+export const newRecipeReasons = (shown: ShownIn): Reasons => ({ dish: dishReasons(shown) });
+
+const ingredientLabel = (name: string) => (INGREDIENT_LABELS[name] ? say(INGREDIENT_LABELS[name]) : name);
+
+export const recipeReasons = (shown: ShownIn): Reasons => ({
+  ingredient: {
+    method: 'foods',
+    of: {
+      'quantity.unit': {
+        label: ingredientLabel('quantity.unit'),
+        why: say('a weight needs no table; cups and pieces need the weight of one'),
+      },
+      trimmedShare: {
+        label: ingredientLabel('trimmedShare'),
+        value: show(1, 'share', shown.unitSystem),
+        why: say('nothing is trimmed off until you say so'),
+      },
+      'price.paidFor.unit': {
+        label: ingredientLabel('price.paidFor.unit'),
+        why: say('prices are mostly stated for it'),
+      },
+      'food.allergensStated': {
+        label: say('Allergens and diets'),
+        value: say('as known'),
+        why: say(
+          'the table says what the food itself decides; where makers differ, nothing is stated, and the packet decides',
+        ),
+      },
+    },
+  },
+  water: {
+    method: 'kitchen',
+    of: {
+      date: { label: say('Date'), why: say('today') },
+      finding: {
+        label: say('How it turned out'),
+        why: say('“just right” moves nothing, so a remark alone leaves the water as it is'),
+      },
+    },
+  },
+  dish: dishReasons(shown),
+});
+
+const batchLabel = (name: string) => (BATCH_LABELS[name] ? say(BATCH_LABELS[name]) : name);
+
+export const newBatchReasons = (): Reasons => ({
+  batch: {
+    method: 'kitchen',
+    of: {
+      recipe: { label: batchLabel('recipe'), why: say('the one you came from, else the first by name') },
+      timesCooked: { label: batchLabel('timesCooked'), value: '1', why: say('the recipe as it is written') },
+      dryer: { label: batchLabel('dryer'), why: say('the first of your equipment') },
+      cookedOn: { label: batchLabel('cookedOn'), why: say('today') },
+      code: { label: batchLabel('code'), why: say('made from the date; the first that no other batch has') },
+      preFrozen: {
+        label: say('Not frozen before'),
+        why: say('the longer run is reckoned with, so that no plan comes too late'),
+      },
+    },
+  },
+});
+
+/** Why a batch is reckoned with as it is, by step. */
+export function batchReasons(kitchen: Kitchen): Reasons {
+  const hours = PROCESSES.map((process) => {
+    const [low, , high] = USUAL_H[process].plain;
+    return say('{process} {low} to {high}', {
+      process: say(PROCESS_WORDS[process]),
+      low: sayNumber(low),
+      high: hoursText({ value: high }),
+    });
+  });
+  return {
+    load: {
+      method: 'kitchen',
+      of: {
+        'trays.tareG': {
+          label: say('Empty tray'),
+          value: '0',
+          why: say('most scales are set to zero with the empty tray on them (common practice)'),
+        },
+        preFrozen: {
+          label: say('Not frozen before'),
+          why: say('the longer run is reckoned with, so that no plan comes too late'),
+        },
+        hours: {
+          label: say('Hours of a run'),
+          value: sayList(hours),
+          why: say(
+            'for a full load while no run of this dryer is known (common practice); from {runs, plural, one {# run} other {# runs}} on, a line through your own',
+            { runs: LEAST_RUNS },
+          ),
+        },
+        dryWeight: {
+          label: say('Expected dry'),
+          why: say('the dry matter stays and the expected residual moisture is added (conservation of mass)'),
+        },
+      },
+    },
+    dry: {
+      method: 'kitchen',
+      of: {
+        'weighed.feel': {
+          label: say('Felt in the middle'),
+          value: say('not felt'),
+          why: say('a tray counts as dry only when somebody has felt it; nobody else can say so'),
+        },
+        moisture: {
+          label: say('Range of the water left'),
+          value: say('± {points} points', { points: sayNumber(MOISTURE_UNSURE * 100) }),
+          why: say('of the moisture of the wet dish, which tables know no better (common practice)'),
+        },
+        interval: {
+          label: say('Between two weighings'),
+          value: `${LEAST_INTERVAL_H} h`,
+          why: say('at least: closer together a scale shows nothing (common practice)'),
+        },
+      },
+    },
+    portion: {
+      method: 'kitchen',
+      of: {
+        servings: {
+          label: batchLabel('servings'),
+          why: say('those of the recipe, times cooked, by the share that went onto the trays'),
+        },
+        mostPerPouch: { label: batchLabel('mostPerPouch'), why: say('fewer pouches weigh and cost less') },
+        bulk: {
+          label: say('A serving by volume'),
+          value: PROCESSES.map(
+            (process) => `${shownFixed(USUAL_BULK[process], 2)} g/ml ${say(PROCESS_WORDS[process])}`,
+          ).join(', '),
+          why: say('crumbled dry dish, until a cup of it is weighed (common practice)'),
+        },
+        'fills.container': {
+          label: say('Pouches'),
+          why: say('those that leave the least room, then the fewest'),
+        },
+        'fills.servings': {
+          label: say('Servings in each'),
+          why: say('whole ones that fit with the headspace'),
+        },
+        'fills.pouches': { label: say('How many'), why: say('until all servings have their pouch') },
+        'fills.absorber': {
+          label: say('Absorber'),
+          why: say(
+            'the size of which the fewest take up the oxygen; in a new line the first of your equipment',
+          ),
+        },
+        'fills.absorbers': {
+          label: say('Absorbers in each'),
+          why: say(
+            'oxygen of the air in the pouch, with a reserve of {reserve} for air in the food (common practice)',
+            {
+              reserve: show(kitchen.absorberReserve, 'share', 'metric'),
+            },
+          ),
+        },
+      },
+    },
+    seal: {
+      method: 'kitchen',
+      of: {
+        allergensStated: {
+          label: batchLabel('allergensStated'),
+          value: say('those of its ingredients'),
+          why: say(
+            'where one ingredient is not known, nothing is stated, and nobody who avoids any is served',
+          ),
+        },
+        code: {
+          label: batchLabel('code'),
+          why: say('made from the date; the first that no other batch has'),
+        },
+        bestBefore: {
+          label: batchLabel('bestBefore'),
+          why: say(
+            'by the table of the equipment for {temperature}, {factor} times as fast for each 10 °C more (Labuza 1982, memory); it says how long it is good, not that it is safe',
+            { temperature: show(TABLE_C, 'temperature', 'metric'), factor: sayNumber(Q10) },
+          ),
+        },
+      },
+    },
+  };
+}

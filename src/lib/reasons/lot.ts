@@ -1,0 +1,118 @@
+import { LOT_LABELS, newLotFields, type ShownIn } from '$lib/forms/lot-form.ts';
+import { MEAL_WORDS, WATER_WORDS } from '$lib/planning/model/words.ts';
+import { unitOf } from '$lib/planning/units/show.ts';
+import { say } from '$lib/texts/say.ts';
+import type { ReasonList, Reasons } from './reason.ts';
+
+/** What a lot is usually like, as the form of a new one and the import begin with it. */
+function usualLot(today: string, shown: ShownIn): ReasonList['of'] {
+  const usual = newLotFields(today, shown);
+  const label = (name: string) => (LOT_LABELS[name] ? say(LOT_LABELS[name]) : name);
+  const value = (name: string) => usual[name]?.[0] ?? '';
+  return {
+    servingsPerPouch: {
+      label: label('servingsPerPouch'),
+      value: value('servingsPerPouch'),
+      why: say(
+        'most meals are sealed for one eater, so that a menu can be cut to any party (common practice)',
+      ),
+    },
+    tareG: {
+      label: label('tareG'),
+      value: `${value('tareG')} ${unitOf('food', shown.unitSystem)}`,
+      why: say('a foil pouch of about a litre with one absorber (common practice); weigh yours'),
+    },
+    mealKinds: {
+      label: label('mealKinds'),
+      value: say(MEAL_WORDS.dinner),
+      why: say('most dried meals are cooked for the evening (common practice)'),
+    },
+    waterKind: {
+      label: label('waterKind'),
+      value: say(WATER_WORDS.boiling),
+      why: say('it softens dried food soonest (common practice)'),
+    },
+    steepMin: {
+      label: label('steepMin'),
+      value: `${value('steepMin')} min`,
+      why: say(
+        'between what freeze-dried and what dehydrated dishes take (common practice); try one and note yours',
+      ),
+    },
+  };
+}
+
+export function newLotReasons(today: string, shown: ShownIn): Reasons {
+  return {
+    lot: {
+      method: 'plausibility-of-a-lot',
+      of: {
+        sealedOn: {
+          label: say(LOT_LABELS['sealedOn']!),
+          why: say('today: most lots are entered when they are sealed'),
+        },
+        pouches: {
+          label: say(LOT_LABELS['pouches']!),
+          why: say('the fewest that a lot can have; count yours'),
+        },
+        ...usualLot(today, shown),
+        allergensStated: {
+          label: say('Allergens not stated'),
+          why: say(
+            'only who knows the food can say that it holds none; until then it is served to nobody who has to avoid any',
+          ),
+        },
+      },
+    },
+  };
+}
+
+/** Why the import takes the columns of a file as it does. */
+export function importReasons(today: string, shown: ShownIn): Reasons {
+  return {
+    columns: {
+      of: {
+        'columns.field': {
+          label: say('What a column holds'),
+          why: say(
+            'its heading is a usual name for it in English, German or French; an earlier file with the same columns goes before that',
+          ),
+        },
+        'columns.unit': {
+          label: say('Unit of a column'),
+          why: say('as its heading says, else the metric one in which lots are kept'),
+        },
+        'columns.per': {
+          label: say('Stated for'),
+          why: say('a serving, as in a file that this program wrote, unless the heading names a pouch'),
+        },
+        decimalMark: {
+          label: say('Decimal mark'),
+          why: say(
+            'as the first rows show; where they leave it open, a cell that can be read two ways is asked about',
+          ),
+        },
+        dateOrder: {
+          label: say('Order of dates'),
+          why: say(
+            'as the first rows show; where they leave it open, a cell that can be read two ways is asked about',
+          ),
+        },
+      },
+    },
+    lot: { method: 'plausibility-of-a-lot', of: usualLot(today, { ...shown, unitSystem: 'metric' }) },
+  };
+}
+
+/** How the user's own table of foods is read. */
+export const foodsImportReasons = (): Reasons => ({
+  foods: {
+    method: 'foods',
+    of: {
+      decimalMark: {
+        label: say('Decimal mark'),
+        why: say('the cells of the whole file mostly show it; choose it where they leave it open'),
+      },
+    },
+  },
+});

@@ -1,0 +1,274 @@
+import { USUAL_MASS_G } from '$lib/planning/demand/day-demand.ts';
+import { LEAST_DRUNK_AT_REST_ML } from '$lib/planning/hydration/drinking.ts';
+import {
+  INDIVIDUAL_PER_HOUR_ML,
+  MOST_PER_DAY_ML,
+  MOST_PER_HOUR_ML,
+} from '$lib/planning/hydration/fluid-replacement.ts';
+import { AT_CAMP_SHARE } from '$lib/planning/hydration/plan-water.ts';
+import { SITTING_SHARE } from '$lib/planning/menu/menu-problem.ts';
+import { FED_SHARE } from '$lib/planning/menu/plan-menu.ts';
+import type { Kitchen } from '$lib/planning/model/kitchen.ts';
+import type { Settings } from '$lib/planning/model/settings.ts';
+import { NEAR_SHARE } from '$lib/planning/optimiser/other-menus.ts';
+import { SETTLED_KCAL } from '$lib/planning/plan-trip.ts';
+import { STEPS_PER_COOKING } from '$lib/planning/shortfall/fill-dryer.ts';
+import {
+  COLD_LOSS_PER_DEGREE,
+  ENTERED_SPREAD,
+  MELTED_C,
+  MILD_C,
+  ROLLING_BOIL_KW,
+  safeBoilMin,
+  WIND_FACTOR,
+} from '$lib/planning/stove/plan-fuel.ts';
+import { INSULATED_SHARE } from '$lib/planning/trail-card/steep-time.ts';
+import { show, type UnitSystem } from '$lib/planning/units/show.ts';
+import { say, sayNumber } from '$lib/texts/say.ts';
+import type { ReasonList } from './reason.ts';
+
+/* What pages that show results take for granted. */
+
+const percent = (share: number) => show(share, 'share', 'metric');
+
+export const waterAssumptions = (system: UnitSystem, settings: Settings): ReasonList => ({
+  method: 'water',
+  of: {
+    atRest: {
+      label: say('A day at rest'),
+      value: show(settings.waterAtRestMl, 'water', system),
+      why: say(
+        'with the water in the food; usual is the middle of EFSA 2010 (memory), and the settings hold yours',
+      ),
+    },
+    leastDrunk: {
+      label: say('Least drunk at rest'),
+      value: show(LEAST_DRUNK_AT_REST_ML, 'water', system),
+      why: say('however much water the food brings (common practice)'),
+    },
+    onTheMove: {
+      label: say('An hour of walking'),
+      value: say('{water} or more', { water: show(settings.drinkPerWalkingHourMl, 'pour', system) }),
+      why: say('by heat and work after the table of TB MED 507, ± {spread} from person to person', {
+        spread: show(INDIVIDUAL_PER_HOUR_ML, 'pour', system),
+      }),
+    },
+    mostDrunk: {
+      label: say('Most drunk'),
+      value: say('{perHour} in an hour, {perDay} in a day', {
+        perHour: show(MOST_PER_HOUR_ML, 'water', system),
+        perDay: show(MOST_PER_DAY_ML, 'water', system),
+      }),
+      why: say('TB MED 507: more than that is dangerous'),
+    },
+    drunkAtCamp: {
+      label: say('Drunk at camp'),
+      value: percent(AT_CAMP_SHARE),
+      why: say('of what is drunk apart from walking (common practice); the rest on the way'),
+    },
+    work: {
+      label: say('Without body data'),
+      value: show(USUAL_MASS_G, 'pack', system),
+      why: say('of body mass, for how hard the walk is: about the mean of the trials (common practice)'),
+    },
+    heat: {
+      label: say('Heat of the day'),
+      why: say('from air and humidity for sun and light wind (Australian Bureau of Meteorology, memory)'),
+    },
+    startSource: {
+      label: say('Start of the trip'),
+      why: say('bottles are filled there: a trip mostly starts at a tap (common practice)'),
+    },
+  },
+});
+
+export const fuelAssumptions = (system: UnitSystem): ReasonList => ({
+  method: 'stove-and-fuel',
+  of: {
+    windAtStove: {
+      label: say('Wind at the stove'),
+      value: say('{breezy} or {windy} less efficiency', {
+        breezy: percent(1 - WIND_FACTOR.breezy),
+        windy: percent(1 - WIND_FACTOR.windy),
+      }),
+      why: say('breezy or windy, behind a shield (common practice)'),
+    },
+    enteredEfficiency: {
+      label: say('An efficiency that was entered'),
+      value: `± ${percent(ENTERED_SPREAD)}`,
+      why: say('of it (common practice); one measured over several boils has the range that these show'),
+    },
+    cold: {
+      label: say('Cold air'),
+      value: say('{share} % less for each °C', { share: sayNumber(COLD_LOSS_PER_DEGREE * 100) }),
+      why: say('below {temperature} the pot loses more (common practice)', {
+        temperature: show(MILD_C, 'temperature', system),
+      }),
+    },
+    rollingBoil: {
+      label: say('Making water safe by boiling'),
+      value: say('{low} min, above {altitude} {high} min', {
+        low: safeBoilMin(0),
+        high: safeBoilMin(2001),
+        altitude: show(2000, 'altitude', system),
+      }),
+      why: say('after the CDC, at about {power} kW (common practice)', { power: sayNumber(ROLLING_BOIL_KW) }),
+    },
+    melted: {
+      label: say('Melted snow to drink'),
+      value: show(MELTED_C, 'temperature', system),
+      why: say('no warmer than it has to be (common practice)'),
+    },
+    heatInFuel: {
+      label: say('Heat in the fuel'),
+      why: say(
+        'net calorific values (memory); canister gas taken as 80 % isobutane and 20 % propane, spirit with 93 % ethanol (common practice)',
+      ),
+    },
+    pot: {
+      label: say('Heat of the pot'),
+      why: say('of aluminium (handbook value); steel and titanium take less, so fuel is rather left over'),
+    },
+    wholeContainers: {
+      label: say('Containers'),
+      why: say('full ones are taken whole: canisters cannot be part-filled'),
+    },
+  },
+});
+
+export const packAssumptions = (): ReasonList => ({
+  method: 'packs',
+  of: {
+    dealing: {
+      label: say('Who carries what'),
+      why: say(
+        'each thing goes to the pack whose room it fills least, so that all are as full for who carries them (common practice)',
+      ),
+    },
+    ownWater: {
+      label: say('Water'),
+      why: say('everyone carries their own to drink; what is cooked with is shared by room'),
+    },
+    empties: { label: say('Empty pouches and canisters'), why: say('carried out: nothing is left behind') },
+    meanLoad: {
+      label: say('Load and need'),
+      value: say('to {kcal} kcal', { kcal: SETTLED_KCAL }),
+      why: say(
+        'the plan is made again until loads and needs agree so far, which is closer than whole pouches allow',
+      ),
+    },
+  },
+});
+
+export const menuAssumptions = (settings: Settings): ReasonList => ({
+  method: 'menu',
+  of: {
+    fed: {
+      label: say('A day counts as fed'),
+      value: percent(FED_SHARE),
+      why: say('of its target: labels are no more exact (common practice)'),
+    },
+    sitting: {
+      label: say('Most at one sitting'),
+      value: percent(SITTING_SHARE),
+      why: say('of what the meal should bring: nobody eats much more at once (common practice)'),
+    },
+    opened: {
+      label: say('A pouch is opened'),
+      value: say('from {share}', { share: percent(settings.openFromShare) }),
+      why: say('of it needed; the settings hold this and the other rules of the menu'),
+    },
+    leftOver: {
+      label: say('What is left over'),
+      why: say('lost: food with water in it is not kept (common practice)'),
+    },
+    allergens: {
+      label: say('Allergens not stated'),
+      why: say(
+        'such a lot is served to nobody who has to avoid any; cereals with gluten count as wheat and the other way round',
+      ),
+    },
+  },
+});
+
+export const pointsAssumptions = (): ReasonList => ({
+  method: 'menu',
+  of: {
+    points: {
+      label: say('Points'),
+      why: say(
+        'taste, not physics: one point is one kcal missing to a day, and the settings say what else costs how many (common practice)',
+      ),
+    },
+    otherMenus: {
+      label: say('Other menus'),
+      value: say('up to {share} more points', { share: percent(NEAR_SHARE) }),
+      why: say('so that each stays a good menu by your own costs (common practice)'),
+    },
+    trials: { label: say('What would help'), why: say('found by trying; more may be possible') },
+  },
+});
+
+export const missingAssumptions = (): ReasonList => ({
+  method: 'what-is-missing',
+  of: {
+    fed: {
+      label: say('A day counts as fed'),
+      value: percent(FED_SHARE),
+      why: say('of its target: labels are no more exact (common practice)'),
+    },
+    serving: { label: say('A serving'), why: say('the mean serving of your shelf for that meal') },
+    bought: {
+      label: say('Food to buy'),
+      why: say('energy of common food tables (memory); the packet decides'),
+    },
+  },
+});
+
+export const dryingAssumptions = (kitchen: Kitchen): ReasonList => ({
+  method: 'drying-plan',
+  of: {
+    ready: {
+      label: say('Sealed before departure'),
+      value: say('{days, plural, one {# day} other {# days}}', { days: kitchen.readyDaysBefore }),
+      why: say('time for a run that takes longer (common practice); the equipment holds yours'),
+    },
+    runHours: {
+      label: say('Hours of a run'),
+      why: say('the most that it may take, as if nothing went in frozen: rather early than late'),
+    },
+    quarters: {
+      label: say('Amounts cooked'),
+      value: `1/${STEPS_PER_COOKING}`,
+      why: say('of a recipe is the finest step a kitchen measures well (common practice)'),
+    },
+    variety: {
+      label: say('The same dish'),
+      why: say(
+        'at most half of a line while another still fits, so that nobody eats one dish all week (common practice)',
+      ),
+    },
+  },
+});
+
+export const cardAssumptions = (): ReasonList => ({
+  method: 'trail-card',
+  of: {
+    steeping: {
+      label: say('Longer waits at altitude'),
+      value: say('twice as long for 10 °C less'),
+      why: say('a rule of thumb (common practice); published factors lie between 1.5 and 3'),
+    },
+    cover: {
+      label: say('In an insulating cover'),
+      value: percent(INSULATED_SHARE),
+      why: say('of the extra wait (common practice), where the settings say that there is one'),
+    },
+    boiling: {
+      label: say('Where water boils'),
+      why: say(
+        'by the standard atmosphere (ISO 2533) and IAPWS R7-97; weather moves it by less than a degree',
+      ),
+    },
+  },
+});

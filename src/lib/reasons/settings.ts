@@ -1,0 +1,162 @@
+import { COST_FIELDS, settingsFields, settingsLabel } from '$lib/forms/settings-form.ts';
+import { defaultSettings, type MenuCosts, type Settings } from '$lib/planning/model/settings.ts';
+import { MEAL_KINDS } from '$lib/planning/model/words.ts';
+import { unitOf, type UnitSystem } from '$lib/planning/units/show.ts';
+import { say, text, type Text } from '$lib/texts/say.ts';
+import type { Reason, Reasons } from './reason.ts';
+
+/** Why the usual settings are what they are, by field. */
+const WHY = {
+  unitSystem: text('most of the world measures so'),
+  currency: text('one had to be taken; nothing is converted when you change it'),
+  mealShares: text('what a hiking day is mostly split into (common practice)'),
+  maxRecipesPerMeal: text('more pots and pouches than that are hardly cooked at once (common practice)'),
+  repeatAfterDays: text('the same on two days running is what people tire of first (common practice)'),
+  openFromShare: text('with less of it needed, more than a third would be wasted (common practice)'),
+  eatUpToShare: text(
+    'a hungry day takes a fifth more than planned; beyond that food comes home (common practice)',
+  ),
+  mealFloorShare: text('half of a meal still feels like one (common practice)'),
+  proteinFloorG: text('0.8 g per kg of body mass for 70 kg, at 2800 kcal (DRI 2005; memory)'),
+  waterAtRestMl: text(
+    'between the 2.0 l for women and 2.5 l for men of EFSA 2010, moderate weather, food included (memory)',
+  ),
+  drinkPerWalkingHourMl: text(
+    'the lower end of the 0.4 to 0.8 l an hour of the American College of Sports Medicine 2007 (memory); heat and hard work raise it by the table of TB MED 507',
+  ),
+  hotWaterC: text(
+    'it spares a third of the fuel where food needs no boiling water (common practice); water from the land is made safe apart from it',
+  ),
+  insulatedSteep: text('no cover, so that waits are rather long than short'),
+} as const satisfies Partial<Record<keyof Settings, Text>>;
+
+const COST_WHY: Readonly<Record<keyof MenuCosts, Text>> = {
+  missingKcal: text('the measure for all the others'),
+  smallMealKcal: text(
+    'as bad as hunger: it keeps a meal from being given up for a larger one (common practice)',
+  ),
+  leftOverKcal: text('waste is a third as bad as hunger (common practice)'),
+  aboveCeilingKcal: text('eaten without need is as good as wasted (common practice)'),
+  repeat: text('one would go 60 kcal hungry rather than eat the same again (common practice)'),
+  carriedKgH: text('one would go 1 kcal hungry for a kilogram less in an hour (common practice)'),
+  fuelG: text('a gram burnt is a gram bought and carried (common practice)'),
+  shelfLifeYear: text('enough to take the older of two like pouches, no more (common practice)'),
+  proteinG: text('it sorts menus that are otherwise alike (common practice)'),
+};
+
+/** @returns why the usual settings are what they are, by part of the page. */
+export function settingsReasons(system: UnitSystem): Reasons {
+  const usual = settingsFields({ ...defaultSettings(), unitSystem: system });
+  const of = (name: string, why: Text, unit = ''): Record<string, Reason> => ({
+    [name]: { label: settingsLabel(name), value: `${usual[name]?.[0] ?? ''} ${unit}`.trim(), why: say(why) },
+  });
+  return {
+    units: {
+      of: {
+        unitSystem: { label: settingsLabel('unitSystem'), value: say('metric'), why: say(WHY.unitSystem) },
+        ...of('currency', WHY.currency),
+      },
+    },
+    shares: {
+      method: 'energy',
+      of: Object.assign({}, ...MEAL_KINDS.map((meal) => of(`mealShares.${meal}`, WHY.mealShares, '%'))),
+    },
+    menu: {
+      method: 'menu',
+      of: {
+        ...of('maxRecipesPerMeal', WHY.maxRecipesPerMeal),
+        ...of('repeatAfterDays', WHY.repeatAfterDays),
+        ...of('openFromShare', WHY.openFromShare, '%'),
+        ...of('eatUpToShare', WHY.eatUpToShare, '%'),
+      },
+    },
+    costs: {
+      method: 'menu',
+      of: {
+        ...Object.assign({}, ...COST_FIELDS.map(({ cost }) => of(`menuCosts.${cost}`, COST_WHY[cost]))),
+        ...of('mealFloorShare', WHY.mealFloorShare, '%'),
+        ...of('proteinFloorG', WHY.proteinFloorG, 'g'),
+      },
+    },
+    water: {
+      method: 'water',
+      of: {
+        ...of('waterAtRestMl', WHY.waterAtRestMl, unitOf('water', system)),
+        ...of('drinkPerWalkingHourMl', WHY.drinkPerWalkingHourMl, unitOf('pour', system)),
+        ...of('hotWaterC', WHY.hotWaterC, unitOf('temperature', system)),
+        insulatedSteep: { label: say('Steeping'), why: say(WHY.insulatedSteep) },
+      },
+    },
+    fuel: {
+      method: 'stove-and-fuel',
+      of: {
+        fuelContainers: {
+          label: say('The containers listed at first'),
+          why: say('sizes commonly sold, with usual empty weights (common practice); weigh your own'),
+        },
+      },
+    },
+    staples: {
+      method: 'what-is-missing',
+      of: {
+        staples: {
+          label: say('The foods listed at first'),
+          why: say(
+            'sold nearly everywhere and eaten without a kitchen; energy is a round value of common food tables (memory), and the packet decides, for allergens too',
+          ),
+        },
+      },
+    },
+  };
+}
+
+/** Why a link that is given out begins as it does. */
+export const linkReasons = (): Reasons => ({
+  link: {
+    of: {
+      opens: {
+        label: say('It opens'),
+        why: say('the trip that was listed last, or the shelf where there is none'),
+      },
+      days: {
+        label: say('For how many days'),
+        value: '14',
+        why: say(
+          'a week before the trip and one on it (common practice); the shorter, the less a lost link opens',
+        ),
+      },
+      mayNote: {
+        label: say('Notes of the trail'),
+        value: say('not let in'),
+        why: say('who reads a card need not change what the packs are counted to hold'),
+      },
+    },
+  },
+});
+
+/** Why labels are laid out as they are at first. */
+export const labelReasons = (address: string): Reasons => ({
+  labels: {
+    method: 'labels',
+    of: {
+      code: { label: say('Lots'), why: say('those you came with; without any, none is chosen') },
+      paper: {
+        label: say('Paper'),
+        why: say('the one that was chosen, else the first: a size commonly sold (common practice)'),
+      },
+      from: { label: say('First free place on the sheet'), value: '1', why: say('a new sheet') },
+      copies: {
+        label: say('Labels of each lot'),
+        value: say('one for each pouch at home'),
+        why: say('each pouch needs its own'),
+      },
+      address: {
+        label: say('Address in the QR code'),
+        value: address,
+        why: say(
+          'where this page was opened, or the address for readers where the program was started with one',
+        ),
+      },
+    },
+  },
+});

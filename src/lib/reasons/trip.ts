@@ -1,0 +1,213 @@
+import { ADULT_FROM_Y, DIGESTION, MET, SLEEP_H, SPREAD } from '$lib/planning/demand/energy-need.ts';
+import { KCAL_PER_KG_BODY } from '$lib/planning/demand/day-demand.ts';
+import { CAMP_SOURCE_WITHIN_M } from '$lib/planning/route/trip-legs.ts';
+import { DIN } from '$lib/planning/route/walking-time.ts';
+import { show, type UnitSystem } from '$lib/planning/units/show.ts';
+import { tripLabel } from '$lib/trip-forms/trip-fields.ts';
+import type { UsualName, UsualValue } from '$lib/trip-forms/usual-values.ts';
+import { waterLabel } from '$lib/trip-forms/water-and-fuel.ts';
+import { say, sayNumber } from '$lib/texts/say.ts';
+import type { Reason, ReasonList, Reasons } from './reason.ts';
+
+type UsualValues = Readonly<Record<UsualName, UsualValue>>;
+
+const usualOf = (usual: UsualValues, names: readonly UsualName[]): Record<string, Reason> =>
+  Object.fromEntries(
+    names.map((name) => {
+      const { text: value, reason: why, isLearned } = usual[name];
+      return [name, { label: tripLabel(name) ?? waterLabel(name) ?? name, value, why, isLearned }];
+    }),
+  );
+
+const percent = (share: number) => show(share, 'share', 'metric');
+
+/** What a new trip begins with, and what it is planned with until somebody says otherwise. */
+export function newTripReasons(usual: UsualValues): Reasons {
+  return {
+    start: {
+      of: {
+        partySize: { label: say('Eaters'), value: '2', why: say('the smallest party that shares its packs') },
+        dayCount: { label: say('Days'), value: '3', why: say('a long weekend') },
+        startDate: { label: say('Start date'), why: say('today, so that only dates have to be changed') },
+        name: { label: say('Name of the trip'), why: say('from the start date; it can be changed later') },
+        ...usualOf(usual, [
+          'energyKcal',
+          'firstMeal',
+          'lastMeal',
+          'maxLoadG',
+          'baseLoadG',
+          'waterCapacityMl',
+          'walkingH',
+          'campAltitudeM',
+          'airTemperatureC',
+          'waterTemperatureC',
+          'humidityShare',
+          'wind',
+          'terrain',
+          'campWater',
+          'waterEveryH',
+          'treatment',
+          'stove.fuel',
+          'stove.efficiency',
+          'stove.reserve',
+          'stove.potG',
+          'stove.potMl',
+        ]),
+      },
+    },
+  };
+}
+
+/** What an estimate of the need from body data takes for granted. */
+const bodyReasons = (): ReasonList => ({
+  method: 'energy',
+  of: {
+    resting: {
+      label: say('Resting energy'),
+      value: `± ${percent(SPREAD.rest)}`,
+      why: say(
+        'Mifflin & St Jeor 1990; four in five adults are within it (Frankenfield et al. 2005, memory)',
+      ),
+    },
+    sleep: {
+      label: say('Sleep'),
+      value: `${SLEEP_H} h`,
+      why: say('at {met} times the resting rate (Compendium of Physical Activities 2011, memory)', {
+        met: sayNumber(MET.sleep, { maximumFractionDigits: 2 }),
+      }),
+    },
+    camp: {
+      label: say('At camp'),
+      value: `± ${percent(SPREAD.camp)}`,
+      why: say('at {met} times the resting rate: a quarter work, three quarters sitting (common practice)', {
+        met: sayNumber(MET.camp),
+      }),
+    },
+    digesting: {
+      label: say('Digesting'),
+      value: percent(DIGESTION),
+      why: say('of what is spent at rest and at camp (common practice)'),
+    },
+    walking: {
+      label: say('Walking'),
+      value: `−${percent(SPREAD.walkLow)}, +${percent(SPREAD.walkHigh)}`,
+      why: say(
+        'Pandolf, Givoni & Goldman 1977 with the load that is carried; later trials found it low more often than high (memory)',
+      ),
+    },
+    minors: {
+      label: say('Under {age} years', { age: ADULT_FROM_Y }),
+      value: `± ${percent(SPREAD.minor)}`,
+      why: say('the requirement of DRI 2005 for their age; a professional must advise'),
+    },
+    bodyMass: {
+      label: say('A kilogram of body mass'),
+      value: `${sayNumber(KCAL_PER_KG_BODY)} kcal`,
+      why: say('Wishnofsky 1958; real losses differ'),
+    },
+  },
+});
+
+export function partyReasons(usual: UsualValues): Reasons {
+  return {
+    trip: {
+      method: 'energy',
+      of: usualOf(usual, ['firstMeal', 'lastMeal', 'energyKcal', 'planFor', 'deficitShare']),
+    },
+    party: { method: 'packs', of: usualOf(usual, ['maxLoadG', 'baseLoadG', 'waterCapacityMl']) },
+    body: bodyReasons(),
+    days: {
+      method: 'route',
+      of: {
+        endsAt: {
+          label: tripLabel('endsAt') ?? '',
+          why: say('days left open share the way to the next chosen end so that each walks the same hours'),
+        },
+        ...usualOf(usual, [
+          'walkingH',
+          'campAltitudeM',
+          'airTemperatureC',
+          'campWater',
+          'terrain',
+          'humidityShare',
+          'wind',
+          'waterTemperatureC',
+          'waterEveryH',
+          'pace.method',
+          'pace.partyFactor',
+          'pace.restShare',
+        ]),
+      },
+    },
+    stove: {
+      method: 'stove-and-fuel',
+      of: usualOf(usual, ['stove.fuel', 'stove.efficiency', 'stove.reserve']),
+    },
+  };
+}
+
+/** What the page on water and fuel begins its forms with. */
+export const waterFormReasons = (usual: UsualValues): Reasons => ({
+  treatment: { method: 'water', of: usualOf(usual, ['treatment', 'stove.potG', 'stove.potMl']) },
+  started: { of: { 'started.fuel': { label: say('Fuel'), why: say('that of this trip') } } },
+  run: {
+    method: 'stove-and-fuel',
+    of: {
+      'run.date': { label: say('Date'), why: say('today') },
+      'run.fuel': { label: say('Fuel'), why: say('that of this trip') },
+    },
+  },
+});
+
+export const routeReasons = (system: UnitSystem): Reasons => ({
+  way: {
+    method: 'route',
+    of: {
+      level: {
+        label: say('Without a route'),
+        value: say('{speed} an hour', { speed: show(DIN.flatMPerH, 'distance', system) }),
+        why: say('level ground, by DIN 33466'),
+      },
+      climb: {
+        label: say('Climb and descent'),
+        why: say(
+          'counted after smoothing, since altitudes of a track waver and every wave would count as a climb',
+        ),
+      },
+      campSource: {
+        label: say('Source near a camp'),
+        value: show(CAMP_SOURCE_WITHIN_M, 'distance', system),
+        why: say('so near it is the source of the camp: a short walk with a bag (common practice)'),
+      },
+      ends: {
+        label: say('Ends of days left open'),
+        why: say('days left open share the way to the next chosen end so that each walks the same hours'),
+      },
+    },
+  },
+  waypoints: {
+    method: 'route',
+    of: {
+      'route.waypoints': {
+        label: say('Waypoints'),
+        why: say('name and place along the way as the file has them, until you change them'),
+      },
+      'route.waypoints.water': {
+        label: say('Water'),
+        why: say('guessed from names and signs in the file; ask locally before you rely on any'),
+      },
+    },
+  },
+});
+
+/** What is taken for the fuel containers before the trip. */
+export const afterwardsReasons = (): Reasons => ({
+  fuel: {
+    of: {
+      'fuel.beforeG': {
+        label: say('Containers before the trip'),
+        why: say('full ones by their size, started ones as they were weighed for the plan'),
+      },
+    },
+  },
+});
