@@ -1,16 +1,17 @@
 import { expect, test } from 'vitest';
 import { LAPSE_S, MOST_JOBS, PlanJobs } from './plan-jobs.ts';
+import { markOf } from './process-mark.ts';
 import { expectUserError, onEachDatabase, temporaryFolder } from './test-data.ts';
 
 onEachDatabase(({ openTestDatabase }) => {
   /** Queues of several processes on one database, by one clock. */
-  async function queues(count: number) {
+  async function queues(count: number, marks: readonly string[] = []) {
     const folder = await temporaryFolder();
     const clock = { now: Date.parse('2026-06-01T12:00:00Z') };
     const wait = (seconds: number) => (clock.now += seconds * 1000);
     const all: PlanJobs[] = [];
     for (let n = 0; n < count; n += 1)
-      all.push(new PlanJobs(await openTestDatabase(folder), () => new Date(clock.now)));
+      all.push(new PlanJobs(await openTestDatabase(folder), () => new Date(clock.now), marks[n]));
     return { all, first: all[0]!, wait };
   }
 
@@ -59,6 +60,28 @@ onEachDatabase(({ openTestDatabase }) => {
     await other.remove(id);
     await other.ask('search', 'a', 'Three lakes', '{}');
   });
+
+  test.runIf(process.platform === 'linux')(
+    'what a process asked for that has ended is forgotten at once where that is known, and whoever does it is told',
+    async () => {
+      const here = markOf(process.pid);
+      const ended = here.replace(/\d+$/, '1');
+      const elsewhere = ended.replace(/^\S+/, 'other');
+      const { all } = await queues(4, [ended, elsewhere, here]);
+      const [dead, unknown, living, next] = all as [PlanJobs, PlanJobs, PlanJobs, PlanJobs];
+      const id = await dead.ask('search', 'a', '', '{}');
+      expect((await next.claim('p'))?.id).toBe(id);
+      await unknown.ask('search', 'b', '', '{}');
+      await living.ask('search', 'c', '', '{}');
+      expect(await next.ofTrip('a')).toBeUndefined();
+      for (const tripId of ['b', 'c']) {
+        expect(await next.ofTrip(tripId)).toBeDefined();
+        await expectUserError(next.ask('search', tripId, '', '{}'), 'Refused', 'already');
+      }
+      await next.ask('search', 'a', '', '{}');
+      expect(await next.beat(id, 'p', '{}')).toBe('lost');
+    },
+  );
 
   test('where too many wait, the next is turned away', async () => {
     const { first } = await queues(1);

@@ -4,6 +4,7 @@ import { isOnPostgres } from './database/migrations.ts';
 import { reading, writing, type Database } from './database/open-database.ts';
 import type { Tables } from './database/tables.ts';
 import { UserError } from './errors.ts';
+import { hasEnded, markOf } from './process-mark.ts';
 import { say } from '../texts/say.ts';
 
 /** Jobs that wait or run at the same time, of all processes together; more are turned away. */
@@ -22,10 +23,13 @@ export type JobState = Pick<Row, 'kind' | 'state' | 'askedAt' | 'progress' | 'ou
 export class PlanJobs {
   readonly #db: Database;
   readonly #clock: () => Date;
+  readonly #mark: string;
 
-  constructor(db: Database, clock: () => Date) {
+  /** @param mark of the process that asks */
+  constructor(db: Database, clock: () => Date, mark = markOf(process.pid)) {
     this.#db = db;
     this.#clock = clock;
+    this.#mark = mark;
   }
 
   /**
@@ -36,7 +40,7 @@ export class PlanJobs {
    * @throws UserError `Refused` while there is another one for this trip, `Busy` while there are too many
    */
   ask(kind: Row['kind'], tripId: string | null, tripName: string, asked: string): Promise<string> {
-    const id = randomUUID();
+    const id = `${this.#mark}/${randomUUID()}`;
     return writing(this.#db, async (trx) => {
       await this.#forgetAbandoned(trx);
       const jobs = await trx.selectFrom('planJobs').select(['tripId', 'askedAt', 'state']).execute();
@@ -137,15 +141,16 @@ export class PlanJobs {
   }
 
   /** How far the job of a trip is, if there is one. */
-  ofTrip(tripId: string): Promise<JobState | undefined> {
-    return reading(this.#db, (trx) =>
+  async ofTrip(tripId: string): Promise<JobState | undefined> {
+    const job = await reading(this.#db, (trx) =>
       trx
         .selectFrom('planJobs')
-        .select(['kind', 'state', 'askedAt', 'progress', 'outcome'])
+        .select(['id', 'kind', 'state', 'askedAt', 'progress', 'outcome'])
         .where('tripId', '=', tripId)
         .where('waitedAt', '>=', this.#ago(LAPSE_S))
         .executeTakeFirst(),
     );
+    return job && !isOrphan(job) ? job : undefined;
   }
 
   /** Asks the job of a trip to end with the best so far. @returns whether there is one */
@@ -196,6 +201,8 @@ export class PlanJobs {
 
   async #forgetAbandoned(trx: Transaction<Tables>): Promise<void> {
     await trx.deleteFrom('planJobs').where('waitedAt', '<', this.#ago(LAPSE_S)).execute();
+    const orphans = (await trx.selectFrom('planJobs').select('id').execute()).filter(isOrphan);
+    for (const { id } of orphans) await trx.deleteFrom('planJobs').where('id', '=', id).execute();
   }
 
   /** @returns milliseconds since 1970, by the clock that the instants of jobs are from */
@@ -211,3 +218,6 @@ export class PlanJobs {
     return Math.max(1, Math.ceil((this.now() - Date.parse(instant)) / 1000));
   }
 }
+
+/** Whether who asked for a job has certainly ended; if that cannot be known, it shows in time that nobody waits. */
+const isOrphan = ({ id }: Pick<Row, 'id'>): boolean => hasEnded(id.slice(0, id.lastIndexOf('/')));

@@ -70,7 +70,7 @@ export type Tables = {
     at: string;
   };
   /**
-   * Searches for menus that wait or run. `tripId` is null for a trip that is not stored yet; `waitedAt` and `beatAt`: the last sign of life of who asked, and of
+   * Searches for menus that wait or run. `id` begins with the mark of the process that asked; `tripId` is null for a trip that is not stored yet; `waitedAt` and `beatAt`: the last sign of life of who asked, and of
    * who claimed it; `isStopped`: 1 where it shall end with the best so far; `asked`, `progress` and `outcome` as JSON.
    */
   planJobs: {
