@@ -23,6 +23,7 @@ import {
 } from '../test-data.ts';
 import { isDamaged } from '../storage-error.ts';
 import type { Comparison } from './compare-data.ts';
+import { readDataFile } from './data-file.ts';
 import { refuseUnlessSound } from './sqlite-copy.ts';
 
 const FILE = 'ridgelarder.sqlite';
@@ -436,6 +437,20 @@ test('a file that is no copy is refused before anything is touched, with what is
   expect(await app.backups.list()).toEqual([]);
   expect(await readdir(join(folder, 'backups'))).toEqual([]);
   expect(await dataOf(app)).toEqual(before);
+});
+
+test('a file of JSON that would not fit into memory is refused before it is read, with the way out', async () => {
+  const folder = await temporaryFolder();
+  const path = join(folder, 'all.json');
+  await writeFile(path, '{');
+  await truncate(path, 200_000_001);
+  await expectUserError(
+    readDataFile(path, 'all.json', folder),
+    'TooLarge',
+    '"all.json"',
+    '200 MB',
+    'SQLite database',
+  );
 });
 
 test('what is no name of a copy opens nothing', async () => {

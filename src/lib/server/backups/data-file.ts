@@ -1,5 +1,5 @@
 import { createWriteStream } from 'node:fs';
-import { readFile } from 'node:fs/promises';
+import { readFile, stat } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { Kysely, type Transaction } from 'kysely';
@@ -20,6 +20,8 @@ import { storageError } from '../storage-error.ts';
 /* All data as one JSON file, see docs/data-file.md. */
 
 const FORMAT = 'ridgelarder-data';
+/** It is read whole, and takes some seven times its size in memory. */
+const LARGEST_BYTES = 200_000_000;
 type DataTable = (typeof DATA_TABLES)[number];
 
 /** Columns that hold JSON. In the file it stands as such, not as text. */
@@ -102,9 +104,17 @@ function opened(table: DataTable, row: Row): Record<string, unknown> {
  *
  * @param name what the user calls the file
  * @param folder an empty one, in which the database is made; its tables are those of the file
- * @throws UserError `Refused` with what in the file is wrong
+ * @throws UserError `Refused` with what in the file is wrong, `TooLarge`
  */
 export async function readDataFile(path: string, name: string, folder: string): Promise<void> {
+  if ((await stat(path)).size > LARGEST_BYTES)
+    throw new UserError(
+      'TooLarge',
+      say(
+        '"{name}" is larger than {most} MB, the most that a file of JSON may be, as it is read whole. Put back a copy as a SQLite database, which may be of any size.',
+        { name, most: LARGEST_BYTES / 1_000_000 },
+      ),
+    );
   const data = parse(await readFile(path, 'utf8'), name);
   const db: Database = new Kysely({ dialect: sqliteDialect(join(folder, DATABASE_FILE), 0) });
   try {
