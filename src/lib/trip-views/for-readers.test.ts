@@ -9,7 +9,8 @@ import { menuByDay } from './menu.ts';
 import { packingSheets } from './packing.ts';
 
 const BODY = { sex: 'female', ageY: 41, heightM: 1.7, massG: 61_234 } as const;
-const planned = (eater: Partial<TripInput['party'][number]>) => {
+type Entered = Partial<TripInput['party'][number]>;
+const planned = (eater: Entered) => {
   const trip = Trip.parse({
     name: 'Three days',
     startDate: '2026-07-04',
@@ -33,7 +34,7 @@ it.each([
   const { trip, plan } = planned(eater);
   const sent = numbers([tripForReaders(trip), planForReaders(plan)]);
   const own = [
-    ...(eater.body ? [eater.body.massG, eater.body.heightM] : [eater.energyKcal]),
+    ...('body' in eater ? [eater.body.massG, eater.body.heightM] : [eater.energyKcal]),
     ...plan.demand.flatMap(({ eaters }) =>
       eaters.flatMap(({ need, targetKcal }) => [need.value, targetKcal]),
     ),
