@@ -1,5 +1,7 @@
+import { lotKeys, searchWords, type LotKeys } from './lot-keys.ts';
 import { ALLERGENS, avoided, type Allergen } from './planning/model/allergens.ts';
-import { pouchEnergyKcal, type PouchLot } from './planning/model/pouch-lot.ts';
+import type { PouchLot } from './planning/model/pouch-lot.ts';
+import { pouchEnergyKcal } from './planning/model/pouch-totals.ts';
 import { addDays } from './planning/model/calendar.ts';
 import { MEAL_KINDS, type MealKind } from './planning/model/words.ts';
 import type { EntryKind } from './server/ledger.ts';
@@ -86,6 +88,8 @@ export const STATE_WORDS: Readonly<Record<ShelfRow['state'], Text>> = {
 /** Best-before within so many days is near. */
 export const SOON_DAYS = 60;
 export const PAGE_SIZE = 100;
+/** A shelf of so many lots at most is sent to the browser, which then finds by itself with each letter; of a larger one the server is asked. */
+export const MOST_IN_BROWSER = 10_000;
 const MAX_WITHIN_DAYS = 3650;
 
 /** What the person is looking for. Everything in it can be read from and written to the address of the page. */
@@ -173,14 +177,14 @@ export type ShelfView = {
 };
 
 /**
- * Filters, sorts and pages the shelf.
+ * Filters, sorts and pages the shelf, as the server does it for a shelf too large to be sent (`server/look-on-shelf.ts`).
  *
  * A lot whose allergens nobody has stated never counts as free of one.
  *
  * @param today ISO date, from which best-before is judged
  */
 export function shelfView(lots: readonly LotOnShelf[], query: ShelfQuery, today: string): ShelfView {
-  const words = plain(query.search).split(/\s+/).filter(Boolean);
+  const words = searchWords(query.search);
   const untilDate = addDays(today, query.withinDays);
   const excluded = avoided(query.without);
 
@@ -190,8 +194,8 @@ export function shelfView(lots: readonly LotOnShelf[], query: ShelfQuery, today:
     if (query.best === 'past' && lot.bestBefore >= today) return false;
     if (query.best === 'within' && (lot.bestBefore < today || lot.bestBefore > untilDate)) return false;
     if (words.length > 0) {
-      const text = plain(`${lot.code} ${lot.recipe} ${lot.note}`);
-      if (!words.every((word) => text.includes(word))) return false;
+      const { searchKey } = keysOf(lot);
+      if (!words.every((word) => searchKey.includes(word))) return false;
     }
     if (excluded.size > 0) {
       if (lot.allergens === undefined) {
@@ -205,12 +209,11 @@ export function shelfView(lots: readonly LotOnShelf[], query: ShelfQuery, today:
 
   const soonUntil = addDays(today, SOON_DAYS); // once, not for each of ten thousand
   const rows = found
-    .map((lot) => shelfRow(lot, today, soonUntil))
+    .map((lot) => ({ ...shelfRow(lot, today, soonUntil), lot }))
     .sort(byColumn(query.sort, query.descending));
-  const pageCount = Math.max(1, Math.ceil(rows.length / PAGE_SIZE));
-  const page = Math.min(query.page, pageCount);
+  const { page, pageCount } = pageOf(rows.length, query.page);
   return {
-    rows: rows.slice((page - 1) * PAGE_SIZE, page * PAGE_SIZE),
+    rows: rows.slice((page - 1) * PAGE_SIZE, page * PAGE_SIZE).map(({ lot: _, ...row }) => row),
     page,
     pageCount,
     lotCount: rows.length,
@@ -218,6 +221,22 @@ export function shelfView(lots: readonly LotOnShelf[], query: ShelfQuery, today:
     servings: rows.reduce((sum, row) => sum + row.servings, 0),
     unstatedCount,
   };
+}
+
+/** @returns the page that is asked for, or the last one where there are fewer, of so many */
+export function pageOf(lotCount: number, asked: number): { page: number; pageCount: number } {
+  const pageCount = Math.max(1, Math.ceil(lotCount / PAGE_SIZE));
+  return { page: Math.min(asked, pageCount), pageCount };
+}
+
+/** Kept, as each letter that is typed asks for those of the same lots again. */
+const keysKept = new WeakMap<LotOnShelf, LotKeys>();
+function keysOf(lot: LotOnShelf): LotKeys {
+  const kept = keysKept.get(lot);
+  if (kept) return kept;
+  const keys = lotKeys(lot);
+  keysKept.set(lot, keys);
+  return keys;
 }
 
 /**
@@ -241,18 +260,17 @@ export function shelfRow(lot: LotOnShelf, today: string, soonUntil = addDays(tod
   };
 }
 
-const collator = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
+type Found = ShelfRow & { readonly lot: LotOnShelf };
 
-/** Dates in ISO 8601 sort as they are, much faster than words. */
-const byDate = (a: ShelfRow, b: ShelfRow): number =>
-  a.bestBefore < b.bestBefore ? -1 : a.bestBefore > b.bestBefore ? 1 : 0;
+const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+const byDate = (a: ShelfRow, b: ShelfRow): number => compare(a.bestBefore, b.bestBefore);
 
-function byColumn(column: ShelfColumn, descending: boolean): (a: ShelfRow, b: ShelfRow) => number {
-  const compare = ((): ((a: ShelfRow, b: ShelfRow) => number) => {
+function byColumn(column: ShelfColumn, descending: boolean): (a: Found, b: Found) => number {
+  const byIt = ((): ((a: Found, b: Found) => number) => {
     switch (column) {
       case 'code':
       case 'recipe':
-        return (a, b) => collator.compare(a[column], b[column]);
+        return (a, b) => compare(keysOf(a.lot)[`${column}Key`], keysOf(b.lot)[`${column}Key`]);
       case 'mealKinds':
         return (a, b) => mealOrder(a) - mealOrder(b);
       case 'bestBefore':
@@ -263,18 +281,17 @@ function byColumn(column: ShelfColumn, descending: boolean): (a: ShelfRow, b: Sh
   })();
   const sign = descending ? -1 : 1;
   // Where the column ties, the pouch to eat first comes first, whichever way the column is sorted.
-  return (a, b) => sign * compare(a, b) || byDate(a, b) || collator.compare(a.code, b.code);
+  return (a, b) =>
+    sign * byIt(a, b) ||
+    byDate(a, b) ||
+    compare(keysOf(a.lot).codeKey, keysOf(b.lot).codeKey) ||
+    compare(a.code, b.code);
 }
 
-/** Breakfast before lunch, lunch only before lunch and dinner. */
-function mealOrder(row: ShelfRow): number {
-  return MEAL_KINDS.reduce(
-    (order, meal, place) => order + (row.mealKinds.includes(meal) ? 0 : 2 ** (MEAL_KINDS.length - place)),
-    0,
-  );
-}
+/** Breakfast before lunch, lunch only before lunch and dinner: of a lot that suits a meal nothing is added, else this. */
+export const MEAL_WEIGHTS: readonly (readonly [meal: MealKind, weight: number])[] = MEAL_KINDS.map(
+  (meal, place) => [meal, 2 ** (MEAL_KINDS.length - place)],
+);
 
-/** Lower case without accents, so that "creme" finds "Crème". */
-function plain(text: string): string {
-  return text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
-}
+const mealOrder = (row: ShelfRow): number =>
+  MEAL_WEIGHTS.reduce((order, [meal, weight]) => order + (row.mealKinds.includes(meal) ? 0 : weight), 0);

@@ -6,7 +6,10 @@ const MOST_SHOWN = 8;
 
 export const load: PageServerLoad = async ({ locals: { app } }) => {
   const today = app.today();
-  const [lots, trips] = await Promise.all([app.shelf.listLots(), app.trips.listTrips()]);
+  const [{ soon, isEmpty, ...glance }, trips] = await Promise.all([
+    app.shelf.glance(today, MOST_SHOWN),
+    app.trips.listTrips(),
+  ]);
   const coming = trips
     .map(({ id, trip, stage }) => ({
       id,
@@ -19,18 +22,12 @@ export const load: PageServerLoad = async ({ locals: { app } }) => {
     }))
     .filter(({ endDate, stage }) => stage !== 'finished' && (endDate >= today || stage !== 'open'))
     .sort((a, b) => (a.startDate < b.startDate ? -1 : 1));
-  const rows = lots.filter(({ pouches }) => pouches > 0).map((lot) => shelfRow(lot, today));
-  const soon = rows.filter(({ state }) => state === 'soon');
   return {
-    isNew: lots.length === 0 && trips.length === 0,
+    isNew: isEmpty && trips.length === 0,
     coming: coming.slice(0, MOST_SHOWN),
     comingCount: coming.length,
-    soon: soon.slice(0, MOST_SHOWN),
-    soonCount: soon.length,
+    ...glance,
+    soon: soon.map((lot) => shelfRow(lot, today)),
     soonDays: SOON_DAYS,
-    pastCount: rows.filter(({ state }) => state === 'past').length,
-    lotCount: rows.length,
-    pouches: rows.reduce((sum, row) => sum + row.pouches, 0),
-    servings: rows.reduce((sum, row) => sum + row.servings, 0),
   };
 };

@@ -15,8 +15,9 @@ import { checkData } from '../../src/lib/server/backups/check-data.ts';
 import { readCopyName } from '../../src/lib/server/backups/copy-names.ts';
 import { DATABASE_FILE } from '../../src/lib/server/data-folder.ts';
 import { MIGRATIONS } from '../../src/lib/server/database/migrations.ts';
-import { openDatabase, type Database } from '../../src/lib/server/database/open-database.ts';
+import { openDatabase, reading, type Database } from '../../src/lib/server/database/open-database.ts';
 import { sqliteDialect } from '../../src/lib/server/database/sqlite-dialect.ts';
+import { wrongBalances } from '../../src/lib/server/ledger.ts';
 import { ShelfRepository } from '../../src/lib/server/shelf-repository.ts';
 import { TripRepository } from '../../src/lib/server/trip-repository.ts';
 import { exampleLot } from '../support/examples.ts';
@@ -251,9 +252,13 @@ class Larder {
 
 /** What is in a data folder, by the names and in the words of the worker. */
 async function found(db: Database): Promise<Map<string, string>> {
+  same('lots whose kept counts are wrong', (await reading(db, wrongBalances)).length, [0]);
   const things = new Map<string, string>();
   const lots = await new ShelfRepository(db, now).listLots();
-  const trips = await new TripRepository(db, now).listTrips();
+  const repository = new TripRepository(db, now);
+  const trips = await Promise.all(
+    (await repository.listTrips()).map(async ({ id }) => (await repository.getTrip(id))!),
+  );
   const gone = new Map<string, number>();
   for (const { reserved, eaten } of trips)
     for (const { code, pouches } of [...reserved, ...eaten]) gone.set(code, (gone.get(code) ?? 0) + pouches);

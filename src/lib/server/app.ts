@@ -92,7 +92,15 @@ let opened: Promise<App> | undefined;
  * Opened once; a failure is tried again at the next call, so that it can be put right without a restart.
  */
 export function app(): Promise<App> {
-  const open = async () => copyingDaily(await openApp(dataFolder(), undefined, databaseUrl()));
+  const open = async () => {
+    const app = await openApp(dataFolder(), undefined, databaseUrl());
+    const mended = await app.shelf.mendCounts();
+    if (mended > 0)
+      console.error(
+        `The counts of ${mended} lots were not what the ledger adds up to, and were put right. Has something else written into the database?`,
+      );
+    return copyingDaily(app);
+  };
   opened ??= open().catch((error: unknown) => {
     opened = undefined;
     throw error;

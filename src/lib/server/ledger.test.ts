@@ -53,6 +53,21 @@ onEachDatabase(({ openTestApp, openTestDatabase, runs }) => {
     });
   });
 
+  test('counts that somebody has changed in the database are put right from the ledger', async () => {
+    const folder = await temporaryFolder();
+    const app = await openTestApp(folder);
+    for (const code of ['A', 'B', 'C']) await app.shelf.addLot(madeUpLot({ code, pouches: 6 }));
+    const before = await app.shelf.listLots();
+    const db = await openTestDatabase(folder);
+    await db.updateTable('balances').set({ onShelf: 9 }).where('lotId', '=', 1).execute();
+    await db.deleteFrom('balances').where('lotId', '=', 2).execute();
+    await db.insertInto('balances').values({ lotId: 99, onShelf: 1, setAside: 0, packed: 0 }).execute();
+    expect(await app.shelf.listLots()).not.toEqual(before);
+    expect(await app.shelf.mendCounts()).toBe(3);
+    expect(await app.shelf.listLots()).toEqual(before);
+    expect(await app.shelf.mendCounts()).toBe(0);
+  });
+
   /*
    * Random days of a household against a shelf that is kept in the head: the same requests must be granted, the same
    * refused, and every pouch must be where the model has it.
@@ -284,8 +299,12 @@ onEachDatabase(({ openTestApp, openTestDatabase, runs }) => {
       expect(lot.onShelf + lot.setAside + lot.packed).toBe(fromOutside);
       expect(fromOutside).toBe(ever);
     }
+    // What is kept beside the ledger is what its entries add up to, and the list of trips has come as far as each of them.
+    expect(await app.shelf.mendCounts()).toBe(0);
+    const listed = new Map((await app.trips.listTrips()).map(({ id, stage }) => [id, stage]));
     for (const trip of model.trips) {
       const stored = (await app.trips.getTrip(trip.id))!;
+      expect(listed.get(trip.id)).toBe(stored.stage);
       const promised = [...(isEmpty(trip.packed) ? trip.setAside : trip.packed)].map(([lot, pouches]) => ({
         code: model.lots[lot]!.code,
         pouches,

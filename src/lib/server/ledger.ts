@@ -4,7 +4,8 @@ import type { Tables } from './database/tables.ts';
 import { text } from '../texts/say.ts';
 
 /*
- * The ledger says where every pouch went. A place holds what came in minus what went out; no count is ever stored.
+ * The ledger says where every pouch went. A place holds what came in minus what went out. The database adds up each lot's entries as they are written
+ * (`balances`); whether that is what they add up to is looked at when the program starts, and where data is copied or put back.
  */
 
 export type Place = 'outside' | 'shelf' | 'set-aside' | 'packed';
@@ -127,9 +128,9 @@ export type Reservation = {
   readonly broughtBack: number;
 };
 
-/** What trips have been promised, have with them and have eaten, by code; of one trip or of all. */
-export async function reservations(trx: Transaction<Tables>, tripId?: string): Promise<Reservation[]> {
-  let query = trx
+/** What a trip has been promised, has with it and has eaten, by code. */
+export function reservations(trx: Transaction<Tables>, tripId: string): Promise<Reservation[]> {
+  return trx
     .selectFrom('ledger')
     .select([
       'ledger.tripId',
@@ -147,13 +148,62 @@ export async function reservations(trx: Transaction<Tables>, tripId?: string): P
         [held('set-aside'), held('packed'), held('outside'), broughtBack].map((left) => eb(left, '>', 0)),
       ),
     )
+    .where('ledger.tripId', '=', tripId)
     .orderBy('code')
-    .$narrowType<{ tripId: string; code: string }>();
-  query =
-    tripId === undefined
-      ? query.where('ledger.tripId', 'is not', null)
-      : query.where('ledger.tripId', '=', tripId);
-  return query.execute();
+    .$narrowType<{ tripId: string; code: string }>()
+    .execute();
+}
+
+/** @returns ids of lots whose balances are not what their entries add up to; there are none unless the database was changed from outside */
+export async function wrongBalances(trx: Transaction<Tables>): Promise<number[]> {
+  const kept = (column: 'onShelf' | 'setAside' | 'packed') =>
+    sql<number>`cast(-${sql.ref(`balances.${column}`)} as bigint)`.as(column);
+  const rows = await trx
+    .selectFrom((eb) =>
+      eb
+        .selectFrom('ledger')
+        .select('lotId')
+        .select([held('shelf').as('onShelf'), held('set-aside').as('setAside'), held('packed').as('packed')])
+        .groupBy('lotId')
+        .unionAll(
+          eb
+            .selectFrom('balances')
+            .select('lotId')
+            .select([kept('onShelf'), kept('setAside'), kept('packed')]),
+        )
+        .as('places'),
+    )
+    .select('lotId')
+    .groupBy('lotId')
+    .having((eb) =>
+      eb.or((['onShelf', 'setAside', 'packed'] as const).map((place) => eb(eb.fn.sum(place), '<>', 0))),
+    )
+    .orderBy('lotId')
+    .execute();
+  return rows.map(({ lotId }) => lotId);
+}
+
+/** Adds up the entries of some lots anew. */
+export async function mendBalances(trx: Transaction<Tables>, lotIds: readonly number[]): Promise<void> {
+  for await (const part of inParts(lotIds)) {
+    await trx.deleteFrom('balances').where('lotId', 'in', part).execute();
+    await trx
+      .insertInto('balances')
+      .columns(['lotId', 'onShelf', 'setAside', 'packed'])
+      .expression((eb) =>
+        eb
+          .selectFrom('ledger')
+          .select('lotId')
+          .select([
+            held('shelf').as('onShelf'),
+            held('set-aside').as('setAside'),
+            held('packed').as('packed'),
+          ])
+          .where('lotId', 'in', part)
+          .groupBy('lotId'),
+      )
+      .execute();
+  }
 }
 
 /**
@@ -162,7 +212,10 @@ export async function reservations(trx: Transaction<Tables>, tripId?: string): P
  */
 export type Stage = 'open' | 'set aside' | 'packed' | 'finished';
 
-export function stageOf(finishedAt: string | null, lines: readonly Reservation[]): Stage {
+export function stageOf(
+  finishedAt: string | null,
+  lines: readonly Pick<Reservation, 'setAside' | 'packed' | 'eaten'>[],
+): Stage {
   if (finishedAt !== null) return 'finished';
   if (lines.some(({ packed }) => packed > 0)) return 'packed';
   if (lines.some(({ setAside }) => setAside > 0)) return 'set aside';

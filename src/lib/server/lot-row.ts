@@ -1,9 +1,9 @@
+import type { z } from 'zod';
+import { lotKeys } from '../lot-keys.ts';
 import { PouchLot } from '../planning/model/pouch-lot.ts';
 import type { LotFields } from './database/tables.ts';
 import { parseStored } from './stored-json.ts';
 import { say } from '../texts/say.ts';
-
-const { mealKinds: MealKinds, allergens: Allergens, diets: Diets } = PouchLot.shape;
 
 /** A lot as its row. The count is left out: it belongs into the ledger. */
 export function lotFields(lot: PouchLot): LotFields {
@@ -29,8 +29,28 @@ export function lotFields(lot: PouchLot): LotFields {
     diets: JSON.stringify(lot.diets),
     costMinor: lot.costMinor ?? null,
     note: lot.note,
+    ...lotKeys(lot),
   };
 }
+
+const MOST_LISTS_KEPT = 1000;
+
+/** Reads a list as it is stored, each once: a large shelf has the same few lists over and over. */
+function readOnce<Word extends string>(
+  schema: z.ZodType<Word[]>,
+): (json: string, what: () => string) => Word[] {
+  const known = new Map<string, readonly Word[]>();
+  return (json, what) => {
+    const list = known.get(json) ?? parseStored(schema, json, what);
+    if (known.size >= MOST_LISTS_KEPT) known.clear();
+    known.set(json, list);
+    return [...list];
+  };
+}
+
+const mealKindsOf = readOnce(PouchLot.shape.mealKinds);
+const allergensOf = readOnce(PouchLot.shape.allergens.unwrap());
+const dietsOf = readOnce(PouchLot.shape.diets);
 
 /**
  * The lot of a row, with the pouches that the ledger says there are.
@@ -42,7 +62,7 @@ export function lotOf(row: LotFields, pouches: number): PouchLot {
   return {
     code: row.code,
     recipe: row.recipe,
-    mealKinds: parseStored(MealKinds, row.mealKinds, what),
+    mealKinds: mealKindsOf(row.mealKinds, what),
     sealedOn: row.sealedOn,
     bestBefore: row.bestBefore,
     pouches,
@@ -58,8 +78,8 @@ export function lotOf(row: LotFields, pouches: number): PouchLot {
     ...(row.stirAfterMin !== null && { stirAfterMin: row.stirAfterMin }),
     tareG: row.tareG,
     ...(row.volumeMl !== null && { volumeMl: row.volumeMl }),
-    ...(row.allergens !== null && { allergens: parseStored(Allergens, row.allergens, what) }),
-    diets: parseStored(Diets, row.diets, what),
+    ...(row.allergens !== null && { allergens: allergensOf(row.allergens, what) }),
+    diets: dietsOf(row.diets, what),
     ...(row.costMinor !== null && { costMinor: row.costMinor }),
     note: row.note,
   };

@@ -385,7 +385,7 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
     });
 
     test.each([
-      ['among the lots', { ...madeUpLot({ code: 'broken' }), recipe: null as unknown as string }],
+      ['among the lots', { ...madeUpLot({ code: 'broken' }), sealedOn: null as unknown as string }],
       ['in the ledger', madeUpLot({ code: 'broken', pouches: -3 })],
     ])('a failure in the middle, %s, leaves nothing of the import behind', async (_, broken) => {
       const app = await openTestApp();

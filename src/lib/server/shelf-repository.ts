@@ -7,15 +7,18 @@ import { UserError } from './errors.ts';
 import { inParts, type Watch } from './in-parts.ts';
 import {
   append,
-  held,
+  mendBalances,
   reservations,
   stageOf,
   TRAIL_NOTE,
+  wrongBalances,
   type LedgerEntry,
   type Movement,
 } from './ledger.ts';
+import { glanceAtShelf, lookOnShelf, type Glance } from './look-on-shelf.ts';
 import { lotFields, lotOf } from './lot-row.ts';
 import { renameInMenus } from './rename-in-menus.ts';
+import { shelfRow, type ShelfQuery, type ShelfView } from '../shelf-view.ts';
 import { say } from '../texts/say.ts';
 
 /** A lot with where its pouches are. `pouches` is what is at home: `onShelf + setAside`. */
@@ -42,6 +45,28 @@ export class ShelfRepository {
       lotRows(trx).orderBy('lots.bestBefore').orderBy('lots.code').execute(),
     );
     return rows.map(shelfLot);
+  }
+
+  /**
+   * What somebody looks for on the shelf, however many lots are on it.
+   *
+   * @param today ISO date, from which best-before is judged
+   * @returns the page as `shelfView` would show it, and how many lots there are at all
+   */
+  look(query: ShelfQuery, today: string): Promise<{ view: ShelfView; allCount: number }> {
+    return reading(this.#db, async (trx) => {
+      const { ids, ...view } = await lookOnShelf(trx, query, today);
+      const rows = (await lotsOf(trx, ids)).map((lot) => shelfRow(lot, today));
+      return { view: { ...view, rows }, allCount: await lotCount(trx) };
+    });
+  }
+
+  /** What is at home, with so many at most of the lots that have to be eaten soon, first of all those to be eaten first. @param today ISO date */
+  glance(today: string, most: number): Promise<Glance & { soon: ShelfLot[]; isEmpty: boolean }> {
+    return reading(this.#db, async (trx) => {
+      const { soonIds, ...glance } = await glanceAtShelf(trx, today, most);
+      return { ...glance, soon: await lotsOf(trx, soonIds), isEmpty: (await lotCount(trx)) === 0 };
+    });
   }
 
   /** All lots by their codes, read bit by bit so that other requests are answered meanwhile. */
@@ -187,6 +212,21 @@ export class ShelfRepository {
   }
 
   /**
+   * Looks whether the kept counts are what the ledger adds up to, and puts right those that are not, as they are when somebody else has written into
+   * the database.
+   *
+   * @returns how many lots had a wrong count
+   */
+  async mendCounts(): Promise<number> {
+    if ((await reading(this.#db, wrongBalances)).length === 0) return 0;
+    return writing(this.#db, async (trx) => {
+      const lotIds = await wrongBalances(trx);
+      await mendBalances(trx, lotIds);
+      return lotIds.length;
+    });
+  }
+
+  /**
    * What a trip can be planned with: what is free, and what this very trip has been promised, packed or not. What it has eaten or
    * brought back counts too once it is on its way, so that its menu stays what it was.
    */
@@ -290,10 +330,32 @@ export async function sealLot(
 const lotRows = (trx: Transaction<Tables>) =>
   trx
     .selectFrom('lots')
-    .leftJoin('ledger', 'ledger.lotId', 'lots.id')
+    .leftJoin('balances', 'balances.lotId', 'lots.id')
     .selectAll('lots')
-    .select([held('shelf').as('onShelf'), held('set-aside').as('setAside'), held('packed').as('packed')])
-    .groupBy('lots.id');
+    .select((eb) =>
+      (['onShelf', 'setAside', 'packed'] as const).map((place) =>
+        eb.fn.coalesce(`balances.${place}`, eb.lit(0)).as(place),
+      ),
+    );
+
+/** Lots by their ids, in the order of these. */
+async function lotsOf(trx: Transaction<Tables>, ids: readonly number[]): Promise<ShelfLot[]> {
+  if (ids.length === 0) return [];
+  const rows = await lotRows(trx).where('lots.id', 'in', ids).execute();
+  const byId = new Map(rows.map((row) => [row.id, row]));
+  return ids.flatMap((id) => {
+    const row = byId.get(id);
+    return row ? [shelfLot(row)] : [];
+  });
+}
+
+async function lotCount(trx: Transaction<Tables>): Promise<number> {
+  const { count } = await trx
+    .selectFrom('lots')
+    .select((eb) => eb.fn.countAll<number>().as('count'))
+    .executeTakeFirstOrThrow();
+  return count;
+}
 
 const findLot = (trx: Transaction<Tables>, code: string): Promise<LotRow | undefined> =>
   lotRows(trx).where('lots.code', '=', code).executeTakeFirst();

@@ -42,7 +42,7 @@ onEachDatabase(({ openTestApp, openTestDatabase, place }) => {
       expect(await app.trips.getTrip('none')).toBeUndefined();
     });
 
-    test('trips are listed with the latest start first, each with its own pouches', async () => {
+    test('trips are listed with the latest start first, each as far as its own pouches', async () => {
       const app = await appWithShelf();
       const make = (name: string, startDate: string) => app.trips.createTrip(madeUpTrip({ name, startDate }));
       const early = await make('Early', '2026-04-01');
@@ -53,20 +53,33 @@ onEachDatabase(({ openTestApp, openTestDatabase, place }) => {
         { code: 'B', pouches: 2 },
         { code: 'A', pouches: 1 },
       ]);
-      expect(
-        (await app.trips.listTrips()).map(({ trip, stage, reserved }) => [trip.name, stage, reserved]),
-      ).toEqual([
-        [
-          'Late A',
-          'set aside',
-          [
-            { code: 'A', pouches: 1 },
-            { code: 'B', pouches: 2 },
-          ],
-        ],
-        ['Late B', 'open', []],
-        ['Early', 'set aside', [{ code: 'B', pouches: 1 }]],
+      await app.trips.pack(early.id, 2);
+      const listed = async () => (await app.trips.listTrips()).map(({ trip, stage }) => [trip.name, stage]);
+      expect(await listed()).toEqual([
+        ['Late A', 'set aside'],
+        ['Late B', 'open'],
+        ['Early', 'packed'],
       ]);
+      await app.trips.bringBack(early.id, 3, []);
+      expect((await listed()).at(-1)).toEqual(['Early', 'finished']);
+    });
+
+    test('a lot names the trips that still have pouches of it, the latest start first', async () => {
+      const app = await appWithShelf();
+      const make = async (name: string, startDate: string, pouches: number) => {
+        const { id } = await app.trips.createTrip(madeUpTrip({ name, startDate }));
+        await app.trips.setAside(id, 1, [{ code: 'B', pouches }]);
+        return id;
+      };
+      await app.trips.release(await make('Released', '2026-09-02', 1), 2);
+      await app.trips.deleteTrip(await make('Deleted', '2026-09-03', 1), 2);
+      await app.trips.pack(await make('Early', '2026-04-01', 1), 2);
+      await make('Late', '2026-09-01', 2);
+      expect((await app.trips.tripsWith('B')).map(({ trip, reserved }) => [trip.name, reserved])).toEqual([
+        ['Late', [{ code: 'B', pouches: 2 }]],
+        ['Early', [{ code: 'B', pouches: 1 }]],
+      ]);
+      expect(await app.trips.tripsWith('A')).toEqual([]);
     });
 
     test('a change raises the version, and a change of an older version is refused', async () => {

@@ -20,17 +20,21 @@ import { say, text, type Text } from '../texts/say.ts';
 
 export type PouchCount = { readonly code: string; readonly pouches: number };
 
-/** `reserved`: what the trip has been promised and still has, set aside at home or packed, as `stage` says. */
-export type StoredTrip = {
+/** A trip without its pouches. */
+export type ListedTrip = {
   id: string;
   version: number;
   trip: Trip;
   stage: Stage;
+  /** Instant, ISO 8601. */
+  updatedAt: string;
+};
+
+/** `reserved`: what the trip has been promised and still has, set aside at home or packed, as `stage` says. */
+export type StoredTrip = ListedTrip & {
   reserved: PouchCount[];
   eaten: PouchCount[];
   broughtBack: PouchCount[];
-  /** Instant, ISO 8601. */
-  updatedAt: string;
 };
 
 /**
@@ -46,18 +50,36 @@ export class TripRepository {
   }
 
   /** All trips, the latest start first. */
-  async listTrips(): Promise<StoredTrip[]> {
+  async listTrips(): Promise<ListedTrip[]> {
     const trips = await reading(this.#db, async (trx) => {
       const rows = await tripRows(trx).execute();
-      const byTrip = Map.groupBy(await reservations(trx), ({ tripId }) => tripId);
-      return rows.map((row) => storedTrip(row, byTrip.get(row.id) ?? []));
+      const sums = new Map((await sumsOfUnfinished(trx)).map((sum) => [sum.tripId, sum]));
+      return rows.map((row) => {
+        const sum = sums.get(row.id);
+        return listedTrip(row, sum ? [sum] : []);
+      });
     });
-    return trips.sort(
-      (a, b) =>
-        compare(b.trip.startDate, a.trip.startDate) ||
-        compare(a.trip.name, b.trip.name) ||
-        compare(a.id, b.id),
-    );
+    return trips.sort(latestFirst);
+  }
+
+  /** Trips that have been promised pouches of a lot and still have them, the latest start first. */
+  async tripsWith(code: string): Promise<StoredTrip[]> {
+    const trips = await reading(this.#db, async (trx) => {
+      const lines = await trx
+        .selectFrom('ledger')
+        .innerJoin('lots', 'lots.id', 'ledger.lotId')
+        .select('ledger.tripId')
+        .where('lots.code', '=', code)
+        .where('ledger.tripId', 'is not', null)
+        .groupBy('ledger.tripId')
+        .having((eb) => eb.or([eb(held('set-aside'), '>', 0), eb(held('packed'), '>', 0)]))
+        .$narrowType<{ tripId: string }>()
+        .execute();
+      const found: (StoredTrip | undefined)[] = [];
+      for (const { tripId } of lines) found.push(await findTrip(trx, tripId));
+      return found.filter((trip) => trip !== undefined);
+    });
+    return trips.sort(latestFirst);
   }
 
   getTrip(id: string): Promise<StoredTrip | undefined> {
@@ -351,16 +373,43 @@ function storedTrip(row: TripRow, lines: readonly Reservation[]): StoredTrip {
   const counts = (pouchesOf: (line: Reservation) => number) =>
     lines.map((line) => ({ code: line.code, pouches: pouchesOf(line) })).filter(({ pouches }) => pouches > 0);
   return {
-    id: row.id,
-    version: row.version,
-    trip: parseStored(Trip, row.trip, () => say('The trip "{name}"', { name: row.name })),
-    stage: stageOf(row.finishedAt, lines),
+    ...listedTrip(row, lines),
     reserved: counts(({ setAside, packed }) => setAside + packed),
     eaten: counts(({ eaten }) => eaten),
     broughtBack: counts(({ broughtBack }) => broughtBack),
-    updatedAt: row.updatedAt,
   };
 }
+
+const listedTrip = (row: TripRow, lines: Parameters<typeof stageOf>[1]): ListedTrip => ({
+  id: row.id,
+  version: row.version,
+  trip: parseStored(Trip, row.trip, () => say('The trip "{name}"', { name: row.name })),
+  stage: stageOf(row.finishedAt, lines),
+  updatedAt: row.updatedAt,
+});
+
+/**
+ * What the lots of a trip have left of it, added up. That a trip is over is known without its entries, and those of the others are few; no lot of
+ * a trip can be below 0 and hide another.
+ */
+const sumsOfUnfinished = (trx: Transaction<Tables>) =>
+  trx
+    .selectFrom('ledger')
+    .select([
+      'tripId',
+      held('set-aside').as('setAside'),
+      held('packed').as('packed'),
+      held('outside').as('eaten'),
+    ])
+    .where('tripId', 'in', (eb) =>
+      eb
+        .selectFrom('trips')
+        .select('trips.id')
+        .where('trips.finishedAt', 'is', null)
+        .where('trips.trip', 'is not', null),
+    )
+    .groupBy('tripId')
+    .execute();
 
 /** Pouches of each lot that notes from the trail moved. */
 async function notedAsEaten(trx: Transaction<Tables>, tripId: string): Promise<Map<number, number>> {
@@ -382,10 +431,9 @@ async function freePouches(
   if (codes.length === 0) return new Map();
   const rows = await trx
     .selectFrom('lots')
-    .leftJoin('ledger', 'ledger.lotId', 'lots.id')
-    .select(['lots.id', 'lots.code', held('shelf').as('onShelf')])
+    .leftJoin('balances', 'balances.lotId', 'lots.id')
+    .select((eb) => ['lots.id', 'lots.code', eb.fn.coalesce('balances.onShelf', eb.val(0)).as('onShelf')])
     .where('lots.code', 'in', codes)
-    .groupBy('lots.id')
     .execute();
   return new Map(rows.map(({ code, id, onShelf }) => [code, { id, onShelf }]));
 }
@@ -437,5 +485,8 @@ function refuseWhileOpen({ stage, trip }: StoredTrip, what: Text): void {
       }),
     );
 }
+
+const latestFirst = (a: ListedTrip, b: ListedTrip): number =>
+  compare(b.trip.startDate, a.trip.startDate) || compare(a.trip.name, b.trip.name) || compare(a.id, b.id);
 
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

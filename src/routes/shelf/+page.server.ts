@@ -1,9 +1,9 @@
-import { readShelfQuery, shelfView } from '$lib/shelf-view.ts';
+import { MOST_IN_BROWSER, readShelfQuery } from '$lib/shelf-view.ts';
 import type { PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ locals, url }) => {
   const query = readShelfQuery(url.searchParams);
-  const lots = await locals.app.shelf.listLots();
   const today = locals.app.today();
-  return { query, view: shelfView(lots, query, today), today, isEmpty: lots.length === 0 };
+  const { view, allCount } = await locals.app.shelf.look(query, today);
+  return { query, view, today, isEmpty: allCount === 0, filtersHere: allCount <= MOST_IN_BROWSER };
 };

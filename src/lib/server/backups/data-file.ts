@@ -5,6 +5,7 @@ import { pipeline } from 'node:stream/promises';
 import { Kysely, type Transaction } from 'kysely';
 import { Migrator } from 'kysely/migration';
 import { z } from 'zod';
+import { lotKeys } from '../../lot-keys.ts';
 import { problemsOf } from '../../planning/model/problems.ts';
 import { say } from '../../texts/say.ts';
 import { rowsOf, type Row } from '../database/copy-database.ts';
@@ -33,6 +34,9 @@ const JSON_COLUMNS: Readonly<Partial<Record<DataTable, readonly string[]>>> = {
   bin: ['body'],
   mappings: ['mapping'],
 };
+/** Columns of lots that are made from others. They are not in the file, where they could only contradict those. */
+const MADE_COLUMNS = new Set(Object.keys(lotKeys({ code: '', recipe: '', note: '' })));
+const isMade = (table: DataTable, column: string) => table === 'lots' && MADE_COLUMNS.has(column);
 const isJson = (table: DataTable, column: string) => JSON_COLUMNS[table]?.includes(column) ?? false;
 
 const DataFile = z.strictObject({
@@ -94,6 +98,7 @@ function opened(table: DataTable, row: Row): Record<string, unknown> {
   };
   return Object.fromEntries(
     Object.entries(row)
+      .filter(([column]) => !isMade(table, column))
       .toSorted(([one], [other]) => (one < other ? -1 : 1))
       .map(([column, value]) => [column, open(column, value)]),
   );
@@ -190,11 +195,12 @@ function closedRow(
   place: string,
   wrong: (problem: string) => UserError,
 ): Row {
-  const unknown = Object.keys(row).find((name) => !columns.some((column) => column.name === name));
+  const inFile = columns.filter(({ name }) => !isMade(table, name));
+  const unknown = Object.keys(row).find((name) => !inFile.some((column) => column.name === name));
   if (unknown !== undefined)
     throw wrong(say('{place} has {field}, which is not known', { place, field: unknown }));
-  return Object.fromEntries(
-    columns.map(({ name, dataType, isNullable }): [string, Row[string]] => {
+  const closed = Object.fromEntries(
+    inFile.map(({ name, dataType, isNullable }): [string, Row[string]] => {
       const value = row[name];
       if (value === undefined) throw wrong(say('{place} lacks {field}', { place, field: name }));
       if (value === null && isNullable) return [name, null];
@@ -212,4 +218,7 @@ function closedRow(
       return [name, value as Row[string]];
     }),
   );
+  if (inFile.length === columns.length) return closed;
+  const [code, recipe, note] = ['code', 'recipe', 'note'].map((name) => String(row[name]));
+  return { ...closed, ...lotKeys({ code: code!, recipe: recipe!, note: note! }) };
 }

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { setImmediate } from 'node:timers/promises';
 import { sql, type Transaction } from 'kysely';
 import { UserError } from '../errors.ts';
-import { held, type Place } from '../ledger.ts';
+import { held, wrongBalances, type Place } from '../ledger.ts';
 import { isOnPostgres } from './migrations.ts';
 import { reading, writing, type Database } from './open-database.ts';
 import { TABLE_KEYS, type KeptTable, type Tables } from './tables.ts';
@@ -67,6 +67,7 @@ export async function fill<Name extends KeptTable>(
     for await (const part of rowsOf(source, name)) await target.insertInto(name).values(part).execute();
   if (isOnPostgres(target)) await countOn(target);
   const wrong = differences(names, original, await contentsOf(target, names));
+  if ((await wrongBalances(target)).length > 0) wrong.push('the kept counts of the lots');
   if (wrong.length > 0)
     throw new Error(`the copy would differ from the original in ${wrong.join(', ')}; nothing was kept`);
 }

@@ -6,6 +6,7 @@ import {
   type QueryExecutorProvider,
 } from 'kysely';
 import type { Migration } from 'kysely/migration';
+import { lotKeys } from '../../lot-keys.ts';
 
 /** By name, in the order of the names. What has been released is never edited: a change is a new migration. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -16,6 +17,8 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0005-bin': { up: bin },
   '0006-access': { up: access },
   '0007-plan-jobs': { up: planJobs },
+  '0008-balances': { up: balances },
+  '0009-lot-keys': { up: lotKeyColumns },
 };
 
 /** Whether a database is of PostgreSQL. */
@@ -248,5 +251,67 @@ async function planJobs(db: Kysely<unknown>): Promise<void> {
     .addColumn('progress', text)
     .addColumn('isStopped', whole, (column) => column.notNull())
     .addColumn('outcome', text)
+    .execute();
+}
+
+async function balances(db: Kysely<unknown>): Promise<void> {
+  const { whole } = columnTypes(db);
+  await db.schema
+    .createTable('balances')
+    .addColumn('lotId', whole, (column) => column.primaryKey())
+    .addColumn('onShelf', whole, (column) => column.notNull())
+    .addColumn('setAside', whole, (column) => column.notNull())
+    .addColumn('packed', whole, (column) => column.notNull())
+    .execute();
+  const columns = sql`"lotId", "onShelf", "setAside", "packed"`;
+  const moved = (place: string, entry = sql``) => sql`case ${sql.lit(place)}
+    when ${entry}"toPlace" then ${entry}"pouches" when ${entry}"fromPlace" then -${entry}"pouches" else 0 end`;
+  const sums = sql`"lotId", sum(${moved('shelf')}), sum(${moved('set-aside')}), sum(${moved('packed')})`;
+  const added = sql`on conflict ("lotId") do update set "onShelf" = "balances"."onShelf" + excluded."onShelf",
+    "setAside" = "balances"."setAside" + excluded."setAside", "packed" = "balances"."packed" + excluded."packed"`;
+  await sql`insert into "balances" (${columns}) select ${sums} from "ledger" group by "lotId"`.execute(db);
+  // By the database itself, so that nothing can enter the ledger without being counted.
+  if (isOnPostgres(db)) {
+    await sql`create function balances_are_kept() returns trigger language plpgsql as $$ begin
+      insert into "balances" (${columns}) select ${sums} from entered group by "lotId" ${added};
+      return null; end $$`.execute(db);
+    await sql`create trigger ledger_balances after insert on "ledger" referencing new table as entered
+      for each statement execute function balances_are_kept()`.execute(db);
+  } else {
+    const entry = sql`new.`;
+    await sql`create trigger "ledger_balances" after insert on "ledger" begin
+      insert into "balances" (${columns}) values (new."lotId", ${moved('shelf', entry)},
+        ${moved('set-aside', entry)}, ${moved('packed', entry)}) ${added}; end`.execute(db);
+  }
+}
+
+const LOTS_AT_ONCE = 500;
+
+/** Filled by the functions that every lot that is written goes through. Who changes them fills the columns anew, in a migration of its own. */
+async function lotKeyColumns(db: Kysely<unknown>): Promise<void> {
+  const { text } = columnTypes(db);
+  for (const name of ['searchKey', 'codeKey', 'recipeKey'])
+    await db.schema
+      .alterTable('lots')
+      .addColumn(name, text, (column) => column.notNull().defaultTo(''))
+      .execute();
+  type Lot = { id: number; code: string; recipe: string; note: string };
+  for (let after = 0; ;) {
+    const { rows } = await sql<Lot>`select "id", "code", "recipe", "note" from "lots" where "id" > ${after}
+      order by "id" limit ${sql.lit(LOTS_AT_ONCE)}`.execute(db);
+    const last = rows.at(-1);
+    if (!last) break;
+    const values = rows.map((lot) => {
+      const { searchKey, codeKey, recipeKey } = lotKeys(lot);
+      return sql`(${lot.id}, ${searchKey}, ${codeKey}, ${recipeKey})`;
+    });
+    await sql`update "lots" set "searchKey" = keys.column2, "codeKey" = keys.column3, "recipeKey" = keys.column4
+      from (values ${sql.join(values)}) as keys where "lots"."id" = cast(keys.column1 as bigint)`.execute(db);
+    after = last.id;
+  }
+  await db.schema
+    .createIndex('lots_by_best_before')
+    .on('lots')
+    .columns(['bestBefore', 'codeKey', 'code'])
     .execute();
 }

@@ -3,6 +3,8 @@ import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { sql } from 'kysely';
 import { expect, test } from 'vitest';
+import { lotKeys } from '../../lot-keys.ts';
+import { wrongBalances } from '../ledger.ts';
 import { lotFields } from '../lot-row.ts';
 import { expectUserError, madeUpLot, onEachDatabase, temporaryFolder } from '../test-data.ts';
 import { MIGRATIONS } from './migrations.ts';
@@ -323,7 +325,14 @@ onEachDatabase(({ name, openTestDatabase }) => {
     }
     const db = await openTestDatabase(folder);
     expect(await db.selectFrom('lots').selectAll().execute()).toMatchObject([
-      { code: 'A', note: 'mine', version: 7, stirAfterMin: null, batchId: null },
+      {
+        code: 'A',
+        note: 'mine',
+        version: 7,
+        stirAfterMin: null,
+        batchId: null,
+        ...lotKeys({ code: 'A', recipe: 'r', note: 'mine' }),
+      },
     ]);
   });
 
@@ -358,6 +367,11 @@ onEachDatabase(({ name, openTestDatabase }) => {
     expect(finished.filter(({ finishedAt }) => finishedAt !== null)).toEqual([
       { id: 'over', finishedAt: '2026-08-01T10:00:00.000Z' },
     ]);
+    // And its ledger is added up.
+    expect(await db.selectFrom('balances').selectAll().execute()).toEqual([
+      { lotId: 1, onShelf: -8, setAside: 2, packed: 2 },
+    ]);
+    expect(await reading(db, wrongBalances)).toEqual([]);
   });
 
   test('what has newer tables is refused and left alone', async () => {

@@ -68,8 +68,9 @@ async function versionsOf(trx: Transaction<Tables>): Promise<{ lowest: number; h
   return { lowest: Math.min(lowest, highest + 1), highest };
 }
 
-/** The ledger is only ever appended to, but where all of it is replaced. */
+/** The ledger is only ever appended to, but where all of it is replaced. Balances begin again at nothing then. */
 async function unlockLedger(trx: Transaction<Tables>): Promise<void> {
+  await trx.deleteFrom('balances').execute();
   if (isOnPostgres(trx)) await sql`alter table "ledger" disable trigger ledger_kept`.execute(trx);
   else
     for (const change of ['update', 'delete'])

@@ -1,4 +1,5 @@
 import type { Generated } from 'kysely';
+import type { LotKeys } from '../../lot-keys.ts';
 import type { PouchLot } from '../../planning/model/pouch-lot.ts';
 import type { TrailNote } from '../../planning/model/trail-note.ts';
 import type { EntryKind, Place } from '../ledger.ts';
@@ -6,12 +7,12 @@ import type { EntryKind, Place } from '../ledger.ts';
 export type RecordKind = 'recipe' | 'batch' | 'food';
 
 type StoredAsJson = 'mealKinds' | 'allergens' | 'diets';
-/** Each field of a lot in a column of its name: lists as JSON, what is left out as null. The count is in the ledger. */
+/** Each field of a lot in a column of its name: lists as JSON, what is left out as null; and what it is found and sorted by. The count is in the ledger. */
 export type LotFields = {
   [Field in Exclude<keyof PouchLot, 'pouches' | StoredAsJson>]-?: undefined extends PouchLot[Field]
     ? Exclude<PouchLot[Field], undefined> | null
     : PouchLot[Field];
-} & { mealKinds: string; allergens: string | null; diets: string };
+} & { mealKinds: string; allergens: string | null; diets: string } & LotKeys;
 
 export type Tables = {
   /** `batchId`: the batch that the lot was sealed from, where it is known. */
@@ -27,6 +28,11 @@ export type Tables = {
     pouches: number;
     note: string;
   };
+  /**
+   * What the entries of the ledger have left of each lot in each place. A trigger of the database adds every entry that is written to it; a lot
+   * without entries has no row.
+   */
+  balances: { lotId: number; onShelf: number; setAside: number; packed: number };
   /**
    * A deleted trip keeps its row for the ledger, with its name and nothing else. `finishedAt`: the instant at which it was
    * declared over; `afterwards`: what was said then, as JSON.
@@ -103,7 +109,7 @@ export type Tables = {
   };
 };
 
-/** Every table of what is kept, with its primary key, each table after those that it refers to. */
+/** Every table of what is kept, with its primary key, each table after those that it refers to. Balances come of themselves with the ledger. */
 export const TABLE_KEYS = {
   lots: 'id',
   trips: 'id',
@@ -116,5 +122,5 @@ export const TABLE_KEYS = {
   mappings: 'headerSignature',
   sessions: 'tokenHash',
   readLinks: 'id',
-} as const satisfies Record<Exclude<keyof Tables, 'planJobs'>, string>;
+} as const satisfies Record<Exclude<keyof Tables, 'planJobs' | 'balances'>, string>;
 export type KeptTable = keyof typeof TABLE_KEYS;

@@ -33,7 +33,7 @@ export const load: PageServerLoad = async ({ locals: { app, readsOnly }, params,
   const [{ shown }, history, trips] = await Promise.all([
     parent(),
     readsOnly ? [] : app.shelf.history(code),
-    app.trips.listTrips(),
+    app.trips.tripsWith(code),
   ]);
   const promised = trips.flatMap(({ id, trip, stage, reserved }) => {
     const here = reserved.find((entry) => entry.code === code);
