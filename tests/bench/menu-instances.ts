@@ -1,6 +1,7 @@
 import type { Allergen } from '../../src/lib/planning/model/allergens.ts';
 import { addDays } from '../../src/lib/planning/model/calendar.ts';
-import { PouchLot, pouchEnergyKcal, type Stock } from '../../src/lib/planning/model/pouch-lot.ts';
+import { PouchLot, type Stock } from '../../src/lib/planning/model/pouch-lot.ts';
+import { pouchEnergyKcal } from '../../src/lib/planning/model/pouch-totals.ts';
 import { Trip } from '../../src/lib/planning/model/trip.ts';
 import type { MealKind } from '../../src/lib/planning/model/words.ts';
 import { randomFrom } from '../../src/lib/planning/optimiser/random.ts';

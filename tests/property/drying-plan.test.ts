@@ -5,9 +5,9 @@ import { traysFor } from '../../src/lib/planning/drying/load-trays.ts';
 import { ALLERGENS, avoided } from '../../src/lib/planning/model/allergens.ts';
 import { addDays } from '../../src/lib/planning/model/calendar.ts';
 import { DIETS, dietsMet } from '../../src/lib/planning/model/diets.ts';
-import { Kitchen, PROCESSES, WEEKDAYS } from '../../src/lib/planning/model/kitchen.ts';
+import { Kitchen } from '../../src/lib/planning/model/kitchen.ts';
+import { MEAL_KINDS, PROCESSES, WEEKDAYS } from '../../src/lib/planning/model/words.ts';
 import { ingredientG, Recipe } from '../../src/lib/planning/model/recipe.ts';
-import { MEAL_KINDS } from '../../src/lib/planning/model/words.ts';
 import {
   planDrying,
   type DryingInput,

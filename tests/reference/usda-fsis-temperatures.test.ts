@@ -4,7 +4,8 @@
  */
 import { describe, expect, it } from 'vitest';
 import { safetyChecks, whyCheckOpen } from '../../src/lib/planning/drying/safety-steps.ts';
-import { COOKING_CLASSES, type CookingClass } from '../../src/lib/planning/model/composition.ts';
+import type { CookingClass } from '../../src/lib/planning/model/composition.ts';
+import { COOKING_CLASSES } from '../../src/lib/planning/model/words.ts';
 import { toCore } from '../../src/lib/planning/units/convert.ts';
 import { exampleFood, exampleRecipe } from '../support/kitchen-examples.ts';
 

@@ -2,13 +2,19 @@ import fc from 'fast-check';
 import type { z } from 'zod';
 import { safetyChecks } from '../../src/lib/planning/drying/safety-steps.ts';
 import { ALLERGENS } from '../../src/lib/planning/model/allergens.ts';
-import { Batch, TRAY_FEELS } from '../../src/lib/planning/model/batch.ts';
-import { COOKING_CLASSES, Food } from '../../src/lib/planning/model/composition.ts';
+import { Batch } from '../../src/lib/planning/model/batch.ts';
+import {
+  COOKING_CLASSES,
+  PROCESSES,
+  TRAY_FEELS,
+  WATER_FINDINGS,
+  WATER_KINDS,
+} from '../../src/lib/planning/model/words.ts';
+import { Food } from '../../src/lib/planning/model/composition.ts';
 import { DIETS } from '../../src/lib/planning/model/diets.ts';
 import { ENERGY_FACTORS } from '../../src/lib/planning/model/energy-factors.ts';
-import { defaultKitchen, Kitchen, PROCESSES } from '../../src/lib/planning/model/kitchen.ts';
-import { Recipe, WATER_FINDINGS } from '../../src/lib/planning/model/recipe.ts';
-import { WATER_KINDS } from '../../src/lib/planning/model/words.ts';
+import { defaultKitchen, Kitchen } from '../../src/lib/planning/model/kitchen.ts';
+import { Recipe } from '../../src/lib/planning/model/recipe.ts';
 import { amount, optional, present } from './arbitraries.ts';
 
 /** Random foods, recipes, kitchens and batches that the schemas accept, for what must hold for all of them. */

@@ -1,9 +1,5 @@
-import {
-  COOKING_CLASSES,
-  type Composition,
-  type CookingClass,
-  type Food,
-} from '../planning/model/composition.ts';
+import type { Composition, CookingClass, Food } from '../planning/model/composition.ts';
+import { COOKING_CLASSES } from '../planning/model/words.ts';
 import { plainWords, type ColumnUnit, type FieldEntry } from '../shelf-csv/fields.ts';
 import { readHeading } from '../shelf-csv/mapping.ts';
 import { vocabulary, type Vocabulary } from '../shelf-csv/vocabulary.ts';

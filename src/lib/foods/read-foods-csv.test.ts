@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ALLERGENS } from '../planning/model/allergens.ts';
-import { COOKING_CLASSES, Food } from '../planning/model/composition.ts';
+import { Food } from '../planning/model/composition.ts';
+import { COOKING_CLASSES } from '../planning/model/words.ts';
 import { DIETS } from '../planning/model/diets.ts';
 import { COMMON_FOODS } from './common-foods.ts';
 import { readFoodsCsv } from './read-foods-csv.ts';

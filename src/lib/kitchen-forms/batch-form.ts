@@ -4,7 +4,7 @@ import { bareField, withoutUndefined, type Entered, type FormReader } from '$lib
 import { recipeTotals } from '$lib/planning/drying/recipe-totals.ts';
 import { safetyChecks, type SafetyStep } from '$lib/planning/drying/safety-steps.ts';
 import { Batch, Weighing, type PouchFill } from '$lib/planning/model/batch.ts';
-import { COOKING_CLASS_WORDS, COOKING_CLASSES } from '$lib/planning/model/composition.ts';
+import { COOKING_CLASS_WORDS, COOKING_CLASSES } from '$lib/planning/model/words.ts';
 import type { Kitchen } from '$lib/planning/model/kitchen.ts';
 import type { Problem } from '$lib/planning/model/problems.ts';
 import type { Recipe } from '$lib/planning/model/recipe.ts';

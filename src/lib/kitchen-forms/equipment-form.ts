@@ -5,21 +5,23 @@ import { asWritten } from '$lib/kitchen-views/batch.ts';
 import { FAT_LIMITS } from '$lib/planning/drying/recipe-totals.ts';
 import {
   AbsorberSize,
-  BARRIER_WORDS,
-  BARRIERS,
   defaultKitchen,
   Dryer,
-  FAT_CLASS_WORDS,
-  FAT_CLASSES,
   Kitchen,
   LoggedRun,
   PouchSize,
-  PROCESS_WORDS,
-  PROCESSES,
   type Process,
   type ProcessFigures,
   type StorageRule,
 } from '$lib/planning/model/kitchen.ts';
+import {
+  BARRIER_WORDS,
+  BARRIERS,
+  FAT_CLASS_WORDS,
+  FAT_CLASSES,
+  PROCESS_WORDS,
+  PROCESSES,
+} from '$lib/planning/model/words.ts';
 import { problemsOf } from '$lib/planning/model/problems.ts';
 import { moneyFieldValue } from '$lib/planning/units/money.ts';
 import { fieldValue, unitOf, type Quantity } from '$lib/planning/units/show.ts';
@@ -188,12 +190,6 @@ export const LINE_FIELDS = {
   runs: RUN_FIELDS,
 } as const;
 export type KitchenList = keyof typeof LINE_FIELDS;
-const LINE_SHAPES = {
-  dryers: Dryer.shape,
-  pouches: PouchSize.shape,
-  absorbers: AbsorberSize.shape,
-  runs: LoggedRun.shape,
-};
 const LINE_LABELS = {
   dryers: text('Dryer {number}'),
   pouches: text('Pouch {number}'),
@@ -331,15 +327,31 @@ export function withUnit(value: string, field: FormField, shown: ShownIn): strin
   return [asWritten(value), unitOfField(field, shown)].filter(Boolean).join(' ');
 }
 
+/** Asked for when they are needed, so that a page that only shows labels loads no schema. */
+const lineShapes = () => ({
+  dryers: Dryer.shape,
+  pouches: PouchSize.shape,
+  absorbers: AbsorberSize.shape,
+  runs: LoggedRun.shape,
+});
+
 /** @returns what a field of a line holds when it is left empty, with its unit; `undefined` where it has to be filled in or may stay empty. */
 export function usualOfLine(list: KitchenList, name: string, shown: ShownIn): string | undefined {
   const shape: Readonly<Record<string, { safeParse(value: unknown): { data?: unknown } }>> =
-    LINE_SHAPES[list];
+    lineShapes()[list];
   const usual = shape[name]?.safeParse(undefined).data;
   const field = fieldsOf(list)[name];
   if (!field || usual === undefined || field.kind === 'box') return undefined;
   return withUnit(shownValues(usual, field, shown)[0] ?? '', field, shown);
 }
+
+/** @returns by `dryers.expectedBatches` and the like, what a field of a line holds when it is left empty. */
+export const usualOfLines = (shown: ShownIn): Readonly<Record<string, string | undefined>> =>
+  Object.fromEntries(
+    (Object.keys(LINE_FIELDS) as KitchenList[]).flatMap((list) =>
+      Object.keys(fieldsOf(list)).map((name) => [`${list}.${name}`, usualOfLine(list, name, shown)]),
+    ),
+  );
 
 /** @returns what the forms of the equipment page are filled with. */
 export function kitchenFields(kitchen: Kitchen, shown: ShownIn): Entered {

@@ -1,4 +1,5 @@
-import { KITCHEN_UNIT_WORDS, type Ingredient } from '../planning/model/recipe.ts';
+import type { Ingredient } from '../planning/model/recipe.ts';
+import { KITCHEN_UNIT_WORDS } from '../planning/model/words.ts';
 import { shownExactly, shownFixed } from '../planning/units/show.ts';
 import { say, sayNumber } from '../texts/say.ts';
 

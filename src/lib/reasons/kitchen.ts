@@ -13,8 +13,8 @@ import { LEAST_INTERVAL_H, MOISTURE_UNSURE } from '$lib/planning/drying/dryness.
 import { USUAL_BULK } from '$lib/planning/drying/dry-food.ts';
 import { LEAST_RUNS, USUAL_H } from '$lib/planning/drying/expect-run.ts';
 import { Q10, TABLE_C } from '$lib/planning/drying/storage.ts';
-import { defaultKitchen, PROCESS_WORDS, PROCESSES, type Kitchen } from '$lib/planning/model/kitchen.ts';
-import { MEAL_WORDS, WATER_WORDS } from '$lib/planning/model/words.ts';
+import { defaultKitchen, type Kitchen } from '$lib/planning/model/kitchen.ts';
+import { MEAL_WORDS, PROCESS_WORDS, PROCESSES, WATER_WORDS } from '$lib/planning/model/words.ts';
 import { show, shownFixed } from '$lib/planning/units/show.ts';
 import { say, sayList, sayNumber, text, type Text } from '$lib/texts/say.ts';
 import type { Reason, ReasonList, Reasons } from './reason.ts';

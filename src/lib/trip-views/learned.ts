@@ -5,9 +5,9 @@ import {
   learnedPace,
   type LearnedFigure,
 } from '../planning/learning/learned-figures.ts';
-import { APPETITE_WORDS, type Observation, type ObservationOf } from '../planning/model/observation.ts';
+import type { Observation, ObservationOf } from '../planning/model/observation.ts';
+import { APPETITE_WORDS, FUEL_KINDS } from '../planning/model/words.ts';
 import type { Settings } from '../planning/model/settings.ts';
-import { FUEL_KINDS } from '../planning/model/words.ts';
 import { FUEL_LABEL } from '../planning/stove/fuels.ts';
 import { baseEfficiency } from '../planning/stove/plan-fuel.ts';
 import { show, type UnitSystem } from '../planning/units/show.ts';

@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { keepMenu } from '../planning/menu/edit-menu.ts';
 import { pouchesNeeded } from '../planning/menu/plan-menu.ts';
-import { pouchGrossG, PouchLot } from '../planning/model/pouch-lot.ts';
+import { PouchLot } from '../planning/model/pouch-lot.ts';
+import { pouchGrossG } from '../planning/model/pouch-totals.ts';
 import { defaultSettings } from '../planning/model/settings.ts';
 import { Trip } from '../planning/model/trip.ts';
 import type { MealKind } from '../planning/model/words.ts';

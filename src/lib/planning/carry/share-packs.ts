@@ -1,6 +1,7 @@
 import { say } from '../../texts/say.ts';
 import { lunchStretch } from '../hydration/lunch-stretch.ts';
-import { pouchFoodG, type Stock } from '../model/pouch-lot.ts';
+import type { Stock } from '../model/pouch-lot.ts';
+import { pouchFoodG } from '../model/pouch-totals.ts';
 import type { ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { CarryPlan, DayLoad, FuelPlan, MenuPlan, Notice, Pack, WaterPlan } from '../model/trip-plan.ts';
 import { MEAL_KINDS, type MealKind } from '../model/words.ts';

@@ -1,6 +1,6 @@
 import { say, text, type Text } from '../../texts/say.ts';
 import type { Batch } from '../model/batch.ts';
-import { BARRIER_WORDS, FAT_CLASS_WORDS, PROCESS_WORDS } from '../model/kitchen.ts';
+import { BARRIER_WORDS, FAT_CLASS_WORDS, PROCESS_WORDS } from '../model/words.ts';
 import { doubtsOf } from '../model/plausibility.ts';
 import { PouchLot } from '../model/pouch-lot.ts';
 import { problemsOf } from '../model/problems.ts';

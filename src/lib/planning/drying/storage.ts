@@ -1,14 +1,7 @@
 import { say } from '../../texts/say.ts';
 import { addMonths } from '../model/calendar.ts';
-import {
-  BARRIER_WORDS,
-  FAT_CLASS_WORDS,
-  PROCESS_WORDS,
-  type Barrier,
-  type FatClass,
-  type Kitchen,
-  type Process,
-} from '../model/kitchen.ts';
+import type { Barrier, FatClass, Kitchen, Process } from '../model/kitchen.ts';
+import { BARRIER_WORDS, FAT_CLASS_WORDS, PROCESS_WORDS } from '../model/words.ts';
 import { shownFixed } from '../units/show.ts';
 
 export type Keeping = {

@@ -1,7 +1,8 @@
 import { say, sayNumber } from '../../texts/say.ts';
 import { ALLERGENS, allergenLabel, type Allergen } from '../model/allergens.ts';
 import { dietLabel } from '../model/diets.ts';
-import { pouchEnergyKcal, pouchFoodG, type PouchLot } from '../model/pouch-lot.ts';
+import type { PouchLot } from '../model/pouch-lot.ts';
+import { pouchEnergyKcal, pouchFoodG } from '../model/pouch-totals.ts';
 import { waitText } from '../trail-card/steep-time.ts';
 import { WATER_WORDS } from '../trail-card/water-words.ts';
 import { showPour } from '../units/fractions.ts';

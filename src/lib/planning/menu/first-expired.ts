@@ -1,4 +1,5 @@
-import { pouchEnergyKcal, type PouchLot } from '../model/pouch-lot.ts';
+import type { PouchLot } from '../model/pouch-lot.ts';
+import { pouchEnergyKcal } from '../model/pouch-totals.ts';
 import type { DayDemand } from '../model/trip-plan.ts';
 import type { MealKind } from '../model/words.ts';
 import { byExpiry } from './by-expiry.ts';

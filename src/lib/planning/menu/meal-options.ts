@@ -1,5 +1,6 @@
 import { say } from '../../texts/say.ts';
-import { pouchEnergyKcal, type PouchLot, type Stock } from '../model/pouch-lot.ts';
+import type { PouchLot, Stock } from '../model/pouch-lot.ts';
+import { pouchEnergyKcal } from '../model/pouch-totals.ts';
 import type { MenuPlan } from '../model/trip-plan.ts';
 import type { Trip } from '../model/trip.ts';
 import { MEAL_WORDS } from '../model/words.ts';

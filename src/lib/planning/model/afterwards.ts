@@ -3,7 +3,7 @@ import { say, sayLater } from '../../texts/say.ts';
 import { AppetiteAnswer } from './observation.ts';
 import { LotCode } from './pouch-lot.ts';
 import { WaterFinding } from './recipe.ts';
-import { ShortText } from './words.ts';
+import { ShortText } from './kinds.ts';
 
 const grossG = z
   .number(sayLater('must be a weight'))

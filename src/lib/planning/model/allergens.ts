@@ -1,4 +1,3 @@
-import { z } from 'zod';
 import { say, text } from '../../texts/say.ts';
 
 /**
@@ -26,8 +25,7 @@ export const ALLERGEN_LIST = [
 ] as const;
 
 export const ALLERGENS = ALLERGEN_LIST.map((entry) => entry.code);
-export const Allergen = z.enum(ALLERGENS);
-export type Allergen = z.infer<typeof Allergen>;
+export type Allergen = (typeof ALLERGENS)[number];
 
 export function allergenLabel(code: Allergen): string {
   const entry = ALLERGEN_LIST.find((other) => other.code === code);

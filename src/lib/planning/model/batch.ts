@@ -1,12 +1,12 @@
 import { z } from 'zod';
-import { say, sayLater, text, type Text } from '../../texts/say.ts';
+import { say, sayLater } from '../../texts/say.ts';
 import { shownExactly } from '../units/show.ts';
 import { count, priceMinor, someVolumeMl, someWeightG, weightG } from './amounts.ts';
-import { Allergen } from './allergens.ts';
+import { Allergen, CalendarDate } from './kinds.ts';
 import { AbsorberSize, Dryer, PouchSize } from './kitchen.ts';
 import { LotCode } from './pouch-lot.ts';
 import { Recipe } from './recipe.ts';
-import { CalendarDate } from './words.ts';
+import { TRAY_FEELS } from './words.ts';
 
 const Remark = z
   .string()
@@ -14,17 +14,8 @@ const Remark = z
   .max(500, sayLater('must be at most 500 characters'))
   .regex(/^[^\p{Cc}\p{Cs}]*$/u, sayLater('must be a single line'));
 
-/** What a finger finds in the middle of a tray, since weight alone does not tell where the water sits. */
-export const TRAY_FEELS = ['not felt', 'dry through', 'cold spot', 'damp or soft spot'] as const;
 export const TrayFeel = z.enum(TRAY_FEELS);
 export type TrayFeel = z.infer<typeof TrayFeel>;
-/** How each finding is called. */
-export const TRAY_FEEL_WORDS: Readonly<Record<TrayFeel, Text>> = {
-  'not felt': text('not felt'),
-  'dry through': text('dry through'),
-  'cold spot': text('cold spot'),
-  'damp or soft spot': text('damp or soft spot'),
-};
 
 export const Tray = z
   .strictObject({

@@ -1,8 +1,7 @@
 import { z } from 'zod';
 import { say, sayLater, text, type Text } from '../../texts/say.ts';
-import { Allergen } from './allergens.ts';
-import { Diet } from './diets.ts';
-import { ShortText } from './words.ts';
+import { Allergen, Diet, ShortText } from './kinds.ts';
+import { COOKING_CLASSES } from './words.ts';
 
 const per100G = (what: Text) =>
   z
@@ -30,28 +29,8 @@ export const Composition = z.strictObject({
 });
 export type Composition = z.infer<typeof Composition>;
 
-/** What a food has to be cooked to: the classes of the safe minimum internal temperatures (USDA FSIS). */
-export const COOKING_CLASSES = [
-  'poultry',
-  'minced meat',
-  'whole meat',
-  'fish',
-  'egg',
-  'leftovers',
-  'other',
-] as const;
 export const CookingClass = z.enum(COOKING_CLASSES);
 export type CookingClass = z.infer<typeof CookingClass>;
-/** How each class is called. */
-export const COOKING_CLASS_WORDS: Readonly<Record<CookingClass, Text>> = {
-  poultry: text('poultry'),
-  'minced meat': text('minced meat'),
-  'whole meat': text('whole meat'),
-  fish: text('fish'),
-  egg: text('egg'),
-  leftovers: text('leftovers'),
-  other: text('other'),
-};
 
 /** A food of a composition table, of a label, or of the user's own list. */
 export const Food = z.strictObject({

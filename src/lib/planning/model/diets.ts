@@ -1,4 +1,3 @@
-import { z } from 'zod';
 import { say, text } from '../../texts/say.ts';
 
 export const DIET_LIST = [
@@ -12,8 +11,7 @@ export const DIET_LIST = [
 ] as const;
 
 export const DIETS = DIET_LIST.map((entry) => entry.code);
-export const Diet = z.enum(DIETS);
-export type Diet = z.infer<typeof Diet>;
+export type Diet = (typeof DIETS)[number];
 
 export function dietLabel(code: Diet): string {
   const entry = DIET_LIST.find((other) => other.code === code);

@@ -1,16 +1,19 @@
 import { z } from 'zod';
-import { say, sayLater, text, type Text } from '../../texts/say.ts';
+import { say, sayLater } from '../../texts/say.ts';
 import { count, minutes, priceMinor, share, someVolumeMl, someWeightG, weightG } from './amounts.ts';
-import { CalendarDate, ShortText } from './words.ts';
+import { CalendarDate, ShortText } from './kinds.ts';
+import {
+  BARRIER_WORDS,
+  BARRIERS,
+  FAT_CLASS_WORDS,
+  FAT_CLASSES,
+  PROCESS_WORDS,
+  PROCESSES,
+  WEEKDAYS,
+} from './words.ts';
 
-export const PROCESSES = ['freeze-dried', 'dehydrated'] as const;
 export const Process = z.enum(PROCESSES);
 export type Process = z.infer<typeof Process>;
-/** How each way of drying is called. */
-export const PROCESS_WORDS: Readonly<Record<Process, Text>> = {
-  'freeze-dried': text('freeze-dried'),
-  dehydrated: text('dehydrated'),
-};
 
 const hours = (most: number) =>
   z
@@ -70,16 +73,9 @@ export const ProcessFigures = z.strictObject({
 });
 export type ProcessFigures = z.infer<typeof ProcessFigures>;
 
-export const BARRIERS = ['foil pouch', 'plastic pouch', 'jar or can'] as const;
 /** What stands between the food and air, light and damp. */
 export const Barrier = z.enum(BARRIERS);
 export type Barrier = z.infer<typeof Barrier>;
-/** How each barrier is called. */
-export const BARRIER_WORDS: Readonly<Record<Barrier, Text>> = {
-  'foil pouch': text('foil pouch'),
-  'plastic pouch': text('plastic pouch'),
-  'jar or can': text('jar or can'),
-};
 
 export const PouchSize = z.strictObject({
   label: ShortText.describe('Name, unique in the kitchen'),
@@ -99,16 +95,9 @@ export const AbsorberSize = z.strictObject({
 });
 export type AbsorberSize = z.infer<typeof AbsorberSize>;
 
-export const FAT_CLASSES = ['lean', 'middling', 'fatty'] as const;
 /** By fat in the dry matter: see `fatClassOf`. */
 export const FatClass = z.enum(FAT_CLASSES);
 export type FatClass = z.infer<typeof FatClass>;
-/** How each class is called. */
-export const FAT_CLASS_WORDS: Readonly<Record<FatClass, Text>> = {
-  lean: text('lean'),
-  middling: text('middling'),
-  fatty: text('fatty'),
-};
 
 /** How long sealed food keeps at 20 °C. */
 export const StorageRule = z.strictObject({
@@ -134,19 +123,8 @@ export const LoggedRun = z.strictObject({
 });
 export type LoggedRun = z.infer<typeof LoggedRun>;
 
-export const WEEKDAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const;
 export const Weekday = z.enum(WEEKDAYS);
 export type Weekday = z.infer<typeof Weekday>;
-/** How each day of the week is called. */
-export const WEEKDAY_WORDS: Readonly<Record<Weekday, Text>> = {
-  Mon: text('Mon'),
-  Tue: text('Tue'),
-  Wed: text('Wed'),
-  Thu: text('Thu'),
-  Fri: text('Fri'),
-  Sat: text('Sat'),
-  Sun: text('Sun'),
-};
 
 /** Common practice throughout; weigh and measure your own. Tray figures are of small machines for the home. */
 const USUAL_DRYERS: Dryer[] = [

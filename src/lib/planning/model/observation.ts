@@ -1,17 +1,10 @@
 import { z } from 'zod';
-import { sayLater, text, type Text } from '../../texts/say.ts';
-import { CalendarDate, FuelKind, ShortText } from './words.ts';
+import { sayLater } from '../../texts/say.ts';
+import { CalendarDate, FuelKind, ShortText } from './kinds.ts';
+import { APPETITES } from './words.ts';
 
-/** How the food of a trip was to one eater. */
-export const APPETITES = ['too little', 'right', 'too much'] as const;
 export const AppetiteAnswer = z.enum(APPETITES);
 export type AppetiteAnswer = z.infer<typeof AppetiteAnswer>;
-/** How each answer is called. */
-export const APPETITE_WORDS: Readonly<Record<AppetiteAnswer, Text>> = {
-  'too little': text('too little'),
-  right: text('right'),
-  'too much': text('too much'),
-};
 
 const ofTrip = {
   tripId: z.string().max(64),

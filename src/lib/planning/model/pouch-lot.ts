@@ -1,8 +1,6 @@
 import { z } from 'zod';
 import { say, sayLater, text, type Text } from '../../texts/say.ts';
-import { Allergen } from './allergens.ts';
-import { Diet } from './diets.ts';
-import { CalendarDate, MealKind, ShortText, WaterKind } from './words.ts';
+import { Allergen, CalendarDate, Diet, MealKind, ShortText, WaterKind } from './kinds.ts';
 
 const grams = (what: Text, most: number) =>
   z
@@ -112,8 +110,3 @@ export const Stock = z.array(PouchLot).superRefine((lots, context) => {
   });
 });
 export type Stock = z.infer<typeof Stock>;
-
-export const pouchFoodG = (lot: PouchLot): number => lot.dryWeightG * lot.servingsPerPouch;
-export const pouchGrossG = (lot: PouchLot): number => pouchFoodG(lot) + lot.tareG;
-export const pouchEnergyKcal = (lot: Pick<PouchLot, 'energyKcal' | 'servingsPerPouch'>): number =>
-  lot.energyKcal * lot.servingsPerPouch;

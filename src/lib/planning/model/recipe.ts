@@ -1,43 +1,14 @@
 import { z } from 'zod';
-import { say, sayLater, text, type Text } from '../../texts/say.ts';
+import { say, sayLater } from '../../texts/say.ts';
 import { MASS_G, VOLUME_ML } from '../units/convert.ts';
 import { minutes, priceMinor, share, weightG } from './amounts.ts';
 import { Food } from './composition.ts';
 import { ENERGY_FACTORS } from './energy-factors.ts';
-import { CalendarDate, MealKind, ShortText, WaterKind } from './words.ts';
+import { CalendarDate, MealKind, ShortText, WaterKind } from './kinds.ts';
+import { KITCHEN_UNIT_WORDS, KITCHEN_UNITS, WATER_FINDINGS } from './words.ts';
 
-/** In what an ingredient is measured: by weight, by volume, or by the piece. */
-export const KITCHEN_UNITS = [
-  'g',
-  'kg',
-  'oz',
-  'lb',
-  'ml',
-  'l',
-  'tsp',
-  'tbsp',
-  'cup',
-  'fl oz',
-  'qt',
-  'piece',
-] as const;
 export const KitchenUnit = z.enum(KITCHEN_UNITS);
 export type KitchenUnit = z.infer<typeof KitchenUnit>;
-/** How each unit is called. */
-export const KITCHEN_UNIT_WORDS: Readonly<Record<KitchenUnit, Text>> = {
-  g: text('g'),
-  kg: text('kg'),
-  oz: text('oz'),
-  lb: text('lb'),
-  ml: text('ml'),
-  l: text('l'),
-  tsp: text('tsp'),
-  tbsp: text('tbsp'),
-  cup: text('cup'),
-  'fl oz': text('fl oz'),
-  qt: text('qt'),
-  piece: text('piece'),
-};
 
 export const Quantity = z.strictObject({
   amount: z
@@ -94,24 +65,8 @@ export const Ingredient = z
   });
 export type Ingredient = z.infer<typeof Ingredient>;
 
-/** How a rehydrated serving turned out, from far too wet to far too dry. */
-export const WATER_FINDINGS = [
-  'much liquid left',
-  'some liquid left',
-  'just right',
-  'a little dry',
-  'too dry',
-] as const;
 export const WaterFinding = z.enum(WATER_FINDINGS);
 export type WaterFinding = z.infer<typeof WaterFinding>;
-/** How each finding is called. */
-export const WATER_FINDING_WORDS: Readonly<Record<WaterFinding, Text>> = {
-  'much liquid left': text('much liquid left'),
-  'some liquid left': text('some liquid left'),
-  'just right': text('just right'),
-  'a little dry': text('a little dry'),
-  'too dry': text('too dry'),
-};
 
 export const WaterNote = z.strictObject({
   date: CalendarDate,

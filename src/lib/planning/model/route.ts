@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { say, sayLater } from '../../texts/say.ts';
-import { ShortText } from './words.ts';
+import { ShortText } from './kinds.ts';
 
 const AlongM = z
   .number(sayLater('must be a distance'))

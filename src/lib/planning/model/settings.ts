@@ -1,10 +1,8 @@
 import { z } from 'zod';
 import { say, sayLater, text, type Text } from '../../texts/say.ts';
-import { Allergen } from './allergens.ts';
-import { Diet } from './diets.ts';
+import { Allergen, CalendarDate, Diet, FuelKind, MealKind, ShortText } from './kinds.ts';
 import { Observation } from './observation.ts';
 import { FuelContainer } from './trip.ts';
-import { CalendarDate, FuelKind, MealKind, ShortText } from './words.ts';
 
 const Share = z
   .number(sayLater('must be a share'))
@@ -51,7 +49,7 @@ const usualContainers = (): FuelContainer[] => [
   container(text('plastic bottle of 1 l'), 'ethanol', 790, 50),
 ];
 
-const VEGAN: Diet[] = ['vegan'];
+const VEGAN: Staple['diets'] = ['vegan'];
 /** Energy figures are round values of common food tables, from memory; the packet in the shop decides, for allergens too. */
 const usualStaples = (): Staple[] => [
   {

@@ -1,15 +1,7 @@
 import { z } from 'zod';
-import { say, sayLater, text, type Text } from '../../texts/say.ts';
+import { say, sayLater } from '../../texts/say.ts';
 import { LotCode } from './pouch-lot.ts';
-
-/** What became of pouches on the trail: opened and eaten, so much of what was opened thrown away, or carried home unopened. */
-export const TRAIL_NOTE_KINDS = ['eaten', 'left over', 'brought home'] as const;
-/** How each is called. */
-export const TRAIL_NOTE_WORDS: Readonly<Record<(typeof TRAIL_NOTE_KINDS)[number], Text>> = {
-  eaten: text('eaten'),
-  'left over': text('left over'),
-  'brought home': text('brought home'),
-};
+import { TRAIL_NOTE_KINDS } from './words.ts';
 
 /** The most notes that can be sent at once. */
 export const MOST_TRAIL_NOTES = 500;

@@ -1,7 +1,6 @@
 import { z } from 'zod';
-import { text, type Text } from '../../texts/say.ts';
-import { Allergen } from './allergens.ts';
-import { CalendarDate, FuelKind, MealKind, WaterKind } from './words.ts';
+import { Allergen, CalendarDate, FuelKind, MealKind, WaterKind } from './kinds.ts';
+import { LEG_BASES } from './words.ts';
 
 /*
  * The result of planTrip. Amounts are in the unit of the name: G grams, Ml millilitres, Kcal, KJ, C, M, H, Min.
@@ -49,7 +48,7 @@ export type Notice = z.infer<typeof Notice>;
 /** A day's walk: from the route, from a leg entered by hand, or level ground for the hours entered. */
 export const LegSummary = z.strictObject({
   day: Day,
-  basis: z.enum(['route', 'by hand', 'hours only']),
+  basis: z.enum(LEG_BASES),
   fromM: Amount.describe('Where it begins along the route'),
   distanceM: Amount,
   climbM: Amount,
@@ -63,12 +62,6 @@ export const LegSummary = z.strictObject({
     .describe('Sources on the way that are counted on'),
 });
 export type LegSummary = z.infer<typeof LegSummary>;
-/** What a leg is known from, in words. */
-export const LEG_BASIS_WORDS: Readonly<Record<LegSummary['basis'], Text>> = {
-  route: text('route'),
-  'by hand': text('by hand'),
-  'hours only': text('hours only'),
-};
 
 // demand
 

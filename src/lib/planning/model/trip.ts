@@ -1,11 +1,10 @@
 import { z } from 'zod';
 import { say, sayLater } from '../../texts/say.ts';
-import { Allergen } from './allergens.ts';
+import { Allergen, CalendarDate, Diet, FuelKind, MainMeal, MealKind, ShortText } from './kinds.ts';
 import { Body } from './body.ts';
-import { Diet } from './diets.ts';
 import { LotCode } from './pouch-lot.ts';
 import { Route, Terrain, WalkingTimeMethod } from './route.ts';
-import { CalendarDate, FuelKind, MainMeal, MEAL_WORDS, MealKind, ShortText } from './words.ts';
+import { MEAL_WORDS } from './words.ts';
 
 const DailyEnergyKcal = z
   .number(sayLater('must be a number of kcal'))

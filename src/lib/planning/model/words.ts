@@ -1,10 +1,8 @@
-import { z } from 'zod';
-import { sayLater, text, type Text } from '../../texts/say.ts';
+import { text, type Text } from '../../texts/say.ts';
 
 /** The meals of a day, in the order in which they are eaten. */
 export const MEAL_KINDS = ['breakfast', 'lunch', 'snack', 'dinner', 'drink'] as const;
-export const MealKind = z.enum(MEAL_KINDS);
-export type MealKind = z.infer<typeof MealKind>;
+export type MealKind = (typeof MEAL_KINDS)[number];
 /** How each meal is called. */
 export const MEAL_WORDS: Readonly<Record<MealKind, Text>> = {
   breakfast: text('breakfast'),
@@ -16,13 +14,11 @@ export const MEAL_WORDS: Readonly<Record<MealKind, Text>> = {
 
 /** The meals a trip can begin or end with. A snack goes with lunch, a drink with dinner. */
 export const MAIN_MEALS = ['breakfast', 'lunch', 'dinner'] as const;
-export const MainMeal = z.enum(MAIN_MEALS);
-export type MainMeal = z.infer<typeof MainMeal>;
+export type MainMeal = (typeof MAIN_MEALS)[number];
 
 /** What is poured on a serving: boiling, hot (below the boil), cold, or nothing at all. */
 export const WATER_KINDS = ['boiling', 'hot', 'cold', 'none'] as const;
-export const WaterKind = z.enum(WATER_KINDS);
-export type WaterKind = z.infer<typeof WaterKind>;
+export type WaterKind = (typeof WATER_KINDS)[number];
 /** How the water of each kind is called. */
 export const WATER_WORDS: Readonly<Record<WaterKind, Text>> = {
   boiling: text('boiling'),
@@ -32,16 +28,145 @@ export const WATER_WORDS: Readonly<Record<WaterKind, Text>> = {
 };
 
 export const FUEL_KINDS = ['canister-gas', 'naphtha', 'kerosene', 'ethanol'] as const;
-export const FuelKind = z.enum(FUEL_KINDS);
-export type FuelKind = z.infer<typeof FuelKind>;
+export type FuelKind = (typeof FUEL_KINDS)[number];
 
-/** An ISO 8601 calendar date, `2026-11-25`. */
-export const CalendarDate = z.iso.date(sayLater('must be a date such as 2026-07-04'));
+export const PROCESSES = ['freeze-dried', 'dehydrated'] as const;
+/** How each way of drying is called. */
+export const PROCESS_WORDS: Readonly<Record<(typeof PROCESSES)[number], Text>> = {
+  'freeze-dried': text('freeze-dried'),
+  dehydrated: text('dehydrated'),
+};
 
-/** A name that a person typed: trimmed, one line, not empty. */
-export const ShortText = z
-  .string()
-  .trim()
-  .min(1, sayLater('must not be empty'))
-  .max(120, sayLater('must be at most 120 characters'))
-  .regex(/^[^\p{Cc}\p{Cs}]*$/u, sayLater('must be a single line'));
+export const BARRIERS = ['foil pouch', 'plastic pouch', 'jar or can'] as const;
+/** How each barrier is called. */
+export const BARRIER_WORDS: Readonly<Record<(typeof BARRIERS)[number], Text>> = {
+  'foil pouch': text('foil pouch'),
+  'plastic pouch': text('plastic pouch'),
+  'jar or can': text('jar or can'),
+};
+
+export const FAT_CLASSES = ['lean', 'middling', 'fatty'] as const;
+/** How each class is called. */
+export const FAT_CLASS_WORDS: Readonly<Record<(typeof FAT_CLASSES)[number], Text>> = {
+  lean: text('lean'),
+  middling: text('middling'),
+  fatty: text('fatty'),
+};
+
+export const WEEKDAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const;
+/** How each day of the week is called. */
+export const WEEKDAY_WORDS: Readonly<Record<(typeof WEEKDAYS)[number], Text>> = {
+  Mon: text('Mon'),
+  Tue: text('Tue'),
+  Wed: text('Wed'),
+  Thu: text('Thu'),
+  Fri: text('Fri'),
+  Sat: text('Sat'),
+  Sun: text('Sun'),
+};
+
+/** What a food has to be cooked to: the classes of the safe minimum internal temperatures (USDA FSIS). */
+export const COOKING_CLASSES = [
+  'poultry',
+  'minced meat',
+  'whole meat',
+  'fish',
+  'egg',
+  'leftovers',
+  'other',
+] as const;
+/** How each class is called. */
+export const COOKING_CLASS_WORDS: Readonly<Record<(typeof COOKING_CLASSES)[number], Text>> = {
+  poultry: text('poultry'),
+  'minced meat': text('minced meat'),
+  'whole meat': text('whole meat'),
+  fish: text('fish'),
+  egg: text('egg'),
+  leftovers: text('leftovers'),
+  other: text('other'),
+};
+
+/** In what an ingredient is measured: by weight, by volume, or by the piece. */
+export const KITCHEN_UNITS = [
+  'g',
+  'kg',
+  'oz',
+  'lb',
+  'ml',
+  'l',
+  'tsp',
+  'tbsp',
+  'cup',
+  'fl oz',
+  'qt',
+  'piece',
+] as const;
+/** How each unit is called. */
+export const KITCHEN_UNIT_WORDS: Readonly<Record<(typeof KITCHEN_UNITS)[number], Text>> = {
+  g: text('g'),
+  kg: text('kg'),
+  oz: text('oz'),
+  lb: text('lb'),
+  ml: text('ml'),
+  l: text('l'),
+  tsp: text('tsp'),
+  tbsp: text('tbsp'),
+  cup: text('cup'),
+  'fl oz': text('fl oz'),
+  qt: text('qt'),
+  piece: text('piece'),
+};
+
+/** How a rehydrated serving turned out, from far too wet to far too dry. */
+export const WATER_FINDINGS = [
+  'much liquid left',
+  'some liquid left',
+  'just right',
+  'a little dry',
+  'too dry',
+] as const;
+/** How each finding is called. */
+export const WATER_FINDING_WORDS: Readonly<Record<(typeof WATER_FINDINGS)[number], Text>> = {
+  'much liquid left': text('much liquid left'),
+  'some liquid left': text('some liquid left'),
+  'just right': text('just right'),
+  'a little dry': text('a little dry'),
+  'too dry': text('too dry'),
+};
+
+/** What a finger finds in the middle of a tray, since weight alone does not tell where the water sits. */
+export const TRAY_FEELS = ['not felt', 'dry through', 'cold spot', 'damp or soft spot'] as const;
+/** How each finding is called. */
+export const TRAY_FEEL_WORDS: Readonly<Record<(typeof TRAY_FEELS)[number], Text>> = {
+  'not felt': text('not felt'),
+  'dry through': text('dry through'),
+  'cold spot': text('cold spot'),
+  'damp or soft spot': text('damp or soft spot'),
+};
+
+/** How the food of a trip was to one eater. */
+export const APPETITES = ['too little', 'right', 'too much'] as const;
+/** How each answer is called. */
+export const APPETITE_WORDS: Readonly<Record<(typeof APPETITES)[number], Text>> = {
+  'too little': text('too little'),
+  right: text('right'),
+  'too much': text('too much'),
+};
+
+/** What became of pouches on the trail: opened and eaten, so much of what was opened thrown away, or carried home unopened. */
+export const TRAIL_NOTE_KINDS = ['eaten', 'left over', 'brought home'] as const;
+/** How each is called. */
+export const TRAIL_NOTE_WORDS: Readonly<Record<(typeof TRAIL_NOTE_KINDS)[number], Text>> = {
+  eaten: text('eaten'),
+  'left over': text('left over'),
+  'brought home': text('brought home'),
+};
+
+/** What a leg is known from. */
+export const LEG_BASES = ['route', 'by hand', 'hours only'] as const;
+/** How each is called. */
+export const LEG_BASIS_WORDS: Readonly<Record<(typeof LEG_BASES)[number], Text>> = {
+  route: text('route'),
+  'by hand': text('by hand'),
+  'hours only': text('hours only'),
+};

@@ -1,4 +1,5 @@
-import { pouchEnergyKcal, pouchGrossG, type PouchLot } from '../model/pouch-lot.ts';
+import type { PouchLot } from '../model/pouch-lot.ts';
+import { pouchEnergyKcal, pouchGrossG } from '../model/pouch-totals.ts';
 import type { MenuCosts, Settings } from '../model/settings.ts';
 import type { MealKind } from '../model/words.ts';
 import { groupsByExclusions, mayEat } from '../menu/exclusions.ts';

@@ -1,6 +1,7 @@
 import { FED_SHARE } from '../menu/plan-menu.ts';
 import { exclusionsOf, groupsByExclusions, mayEat } from '../menu/exclusions.ts';
-import { pouchEnergyKcal, pouchGrossG, type PouchLot, type Stock } from '../model/pouch-lot.ts';
+import type { PouchLot, Stock } from '../model/pouch-lot.ts';
+import { pouchEnergyKcal, pouchGrossG } from '../model/pouch-totals.ts';
 import type { Settings } from '../model/settings.ts';
 import type { ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
 import type {

@@ -3,7 +3,8 @@ import { expectRun, type Run } from '../drying/expect-run.ts';
 import { trayCapacityG } from '../drying/load-trays.ts';
 import { whyNotServed } from '../menu/exclusions.ts';
 import { addDays } from '../model/calendar.ts';
-import { WEEKDAYS, type Dryer, type Kitchen } from '../model/kitchen.ts';
+import type { Dryer, Kitchen } from '../model/kitchen.ts';
+import { WEEKDAYS } from '../model/words.ts';
 import { ingredientCost, ingredientG, isTapWater, type Recipe } from '../model/recipe.ts';
 import type { Estimate } from '../model/trip-plan.ts';
 import {

@@ -5,6 +5,7 @@ import {
   kitchenFields,
   kitchenLabel,
   readKitchenPart,
+  usualOfLines,
 } from '$lib/kitchen-forms/equipment-form.ts';
 import { defaultKitchen } from '$lib/planning/model/kitchen.ts';
 import { equipmentReasons } from '$lib/reasons/kitchen.ts';
@@ -15,6 +16,7 @@ export const load: PageServerLoad = async ({ locals: { app }, parent }) => {
   return {
     fields: kitchenFields(kitchen, shown),
     usual: kitchenFields(defaultKitchen(), shown),
+    usualOfLines: usualOfLines(shown),
     dryers: dryerNames(kitchen),
     versions: versionsOf(KITCHEN_PARTS, kitchen),
     reasons: equipmentReasons(shown),

@@ -11,7 +11,7 @@ import {
 } from '$lib/kitchen-forms/recipe-form.ts';
 import { recipeView } from '$lib/kitchen-views/recipe.ts';
 import type { Recipe } from '$lib/planning/model/recipe.ts';
-import { PROCESSES } from '$lib/planning/model/kitchen.ts';
+import { PROCESSES } from '$lib/planning/model/words.ts';
 import type { Settings } from '$lib/planning/model/settings.ts';
 import type { App } from '$lib/server/app.ts';
 import { allFoods } from '$lib/server/food-tables.ts';

@@ -1,0 +1,25 @@
+import { z } from 'zod';
+import { sayLater } from '../../texts/say.ts';
+import { ALLERGENS } from './allergens.ts';
+import { DIETS } from './diets.ts';
+import { FUEL_KINDS, MAIN_MEALS, MEAL_KINDS, WATER_KINDS } from './words.ts';
+
+/* Schemas of the codes and of single values; the codes and their words are beside them, without zod, for pages that only show them. */
+
+export const MealKind = z.enum(MEAL_KINDS);
+export const MainMeal = z.enum(MAIN_MEALS);
+export const WaterKind = z.enum(WATER_KINDS);
+export const FuelKind = z.enum(FUEL_KINDS);
+export const Allergen = z.enum(ALLERGENS);
+export const Diet = z.enum(DIETS);
+
+/** An ISO 8601 calendar date, `2026-11-25`. */
+export const CalendarDate = z.iso.date(sayLater('must be a date such as 2026-07-04'));
+
+/** A name that a person typed: trimmed, one line, not empty. */
+export const ShortText = z
+  .string()
+  .trim()
+  .min(1, sayLater('must not be empty'))
+  .max(120, sayLater('must be at most 120 characters'))
+  .regex(/^[^\p{Cc}\p{Cs}]*$/u, sayLater('must be a single line'));
