@@ -507,6 +507,9 @@ test('by a link that allows it, notes of the trail are taken for that trip alone
   const code = notes[0]?.code ?? '';
   const post = (address: string, options: object = {}) =>
     phone.request.post(address, { headers: { origin: app.origin }, failOnStatusCode: false, ...options });
+  const menu = await (await phone.request.get(`${trip}/menu`)).text();
+  expect(menu).toContain('id="day-1"');
+  expect(menu).not.toContain('deficitKcal');
   expect((await post(`${trip}/menu?/planAgain`, { form: {} })).status()).toBe(403);
   expect((await post(`/shelf/${code}?/discard`, { form: { discarded: 1 } })).status()).toBe(403);
   expect((await post(`${trip.slice(0, -1)}x/notes.json`, { data: { notes: [] } })).status()).toBe(403);

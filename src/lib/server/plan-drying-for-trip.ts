@@ -7,24 +7,14 @@ import type { Trip } from '../planning/model/trip.ts';
 import { planDrying, type BatchUnderWay, type DryingPlan } from '../planning/shortfall/plan-drying.ts';
 import { hasLeft } from '../trip-views/stage.ts';
 import type { App } from './app.ts';
+import type { PagedTrip } from './plan-stored-trip.ts';
 import { knownRuns } from './kitchen-repository.ts';
 import type { Stored } from './records.ts';
-import type { StoredTrip } from './trip-repository.ts';
 
 /** @returns what can be dried for a trip; `undefined` where it lacks nothing, has left or is over */
 export async function planDryingIfUseful(
   app: App,
-  {
-    trip,
-    plan,
-    stage,
-    isOver,
-  }: {
-    readonly trip: Trip;
-    readonly plan: TripPlan;
-    readonly stage: StoredTrip['stage'];
-    readonly isOver: boolean;
-  },
+  { stored: { trip, stage }, plan, isOver }: PagedTrip,
 ): Promise<{ readonly drying: DryingPlan; readonly recipeCount: number } | undefined> {
   const isUseful = plan.shortfall.shopping.length > 0 && !hasLeft(stage) && !isOver;
   return isUseful ? planDryingForTrip(app, trip, plan) : undefined;

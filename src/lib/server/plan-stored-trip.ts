@@ -7,7 +7,9 @@ import type { TripPlan } from '../planning/model/trip-plan.ts';
 import type { Trip } from '../planning/model/trip.ts';
 import type { App } from './app.ts';
 import { UserError } from './errors.ts';
+import { toHttpError } from './to-http-error.ts';
 import type { StoredTrip } from './trip-repository.ts';
+import { planForReaders, tripForReaders } from '../trip-views/for-readers.ts';
 import { language, say } from '../texts/say.ts';
 
 /** A stored trip with its plan, and what the plan was made from. */
@@ -30,14 +32,48 @@ export async function planStoredTrip(app: App, id: string): Promise<PlannedTrip>
       'NotFound',
       say('There is no such trip. It may have been deleted; the list of trips shows those there are.'),
     );
-  return { stored, stock, settings, plan: planOf(stored.trip, stock, settings) };
+  return { stored, stock, settings, plan: planKept(stored.trip, stock, settings) };
 }
 
-/** The plans made last, by all that they were made from. A page of a trip comes with the seven others that a browser keeps, and all show the same plan. */
-const madeLast = new Map<string, TripPlan>();
-const MOST_KEPT = 8;
+/** A trip for a page, which may have left or gone by. */
+export type PagedTrip = PlannedTrip & { readonly isOver: boolean };
+const pagedFor = new WeakMap<object, Promise<PagedTrip>>();
 
-function planOf(...from: Parameters<typeof planTrip>): TripPlan {
+/**
+ * The trip that a page shows, planned once for all the parts of it that load at the same time, without what is not for readers where a
+ * reader asks. For loading only: what a form changes in the same request has to be planned before.
+ *
+ * @param locals of the request
+ * @throws HttpError 404
+ */
+export function plannedForPage(
+  locals: { readonly app: App; readonly readsOnly: boolean },
+  id: string,
+): Promise<PagedTrip> {
+  const planned = pagedFor.get(locals) ?? pageTrip(locals, id).catch(toHttpError);
+  pagedFor.set(locals, planned);
+  return planned;
+}
+
+async function pageTrip({ app, readsOnly }: Parameters<typeof plannedForPage>[0], id: string) {
+  const { stored, plan, ...from } = await planStoredTrip(app, id);
+  const isOver = stored.stage === 'finished' || plan.endDate < app.today();
+  return readsOnly
+    ? {
+        ...from,
+        stored: { ...stored, trip: tripForReaders(stored.trip) },
+        plan: planForReaders(plan),
+        isOver,
+      }
+    : { ...from, stored, plan, isOver };
+}
+
+/** The plans made last, by all that they were made from. */
+const madeLast = new Map<string, TripPlan>();
+const MOST_KEPT = 16;
+
+/** What `planTrip` makes, at once where it was made lately: a page of a trip comes with the seven others that a browser keeps, and all show the same plan. */
+export function planKept(...from: Parameters<typeof planTrip>): TripPlan {
   // Sentences of a plan are in the language around.
   const key = createHash('sha256')
     .update(JSON.stringify([language(), ...from]))

@@ -7,8 +7,12 @@ export type CardDayView = Omit<TripPlan['card']['days'][number], 'meals'> & {
   readonly meals: readonly CardMealView[];
 };
 
-/** The days of the trail card, each share with its energy. */
-export function cardDays(plan: TripPlan): CardDayView[] {
+/** The trail card as it is shown: each share has its energy. */
+export type CardView = Omit<TripPlan['card'], 'days'> & { readonly days: readonly CardDayView[] };
+
+export const cardView = (plan: TripPlan): CardView => ({ ...plan.card, days: cardDays(plan) });
+
+function cardDays(plan: TripPlan): CardDayView[] {
   return plan.card.days.map((day) => ({
     ...day,
     meals: day.meals.map((meal) => {

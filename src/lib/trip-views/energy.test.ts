@@ -41,7 +41,7 @@ describe('energyByDay', () => {
 
 describe('needByEater', () => {
   it('tells an entered figure from an estimate', () => {
-    const [ada, ben] = needByEater(planFor('middle'));
+    const [ada, ben] = needByEater(planFor('middle').demand);
     expect([ada?.entered, ben?.entered]).toEqual([false, true]);
     expect(ada?.days.map(({ day }) => day)).toEqual([1, 2, 3]);
     expect(ben?.days[0]?.need.value).toBe(3300);

@@ -15,8 +15,14 @@ export type DayEnergy = {
   readonly leftOverKcal: number;
 };
 
+/** What of a plan tells of the energy of the party. */
+export type EnergyPart = Pick<TripPlan, 'demand' | 'menu' | 'totals' | 'coupling'>;
+
 /** @param planFor the point of the range that the plan is made for */
-export function energyByDay(plan: TripPlan, planFor: Trip['planFor']): DayEnergy[] {
+export function energyByDay(
+  plan: Pick<EnergyPart, 'demand' | 'menu'>,
+  planFor: Trip['planFor'],
+): DayEnergy[] {
   return plan.demand.map(({ day, date, eaters }) => {
     const rows = plan.menu.energy.filter((row) => row.day === day);
     const needs = eaters.map((eater) => needOnMeals(eater, planFor));
@@ -60,9 +66,9 @@ export type EaterNeed = {
   readonly days: readonly (EaterDayDemand & { readonly day: number })[];
 };
 
-export function needByEater(plan: TripPlan): EaterNeed[] {
-  return plan.carry.packs.map(({ eater }) => {
-    const days = plan.demand.flatMap(({ day, eaters }) =>
+export function needByEater(demand: TripPlan['demand']): EaterNeed[] {
+  return (demand[0]?.eaters ?? []).map(({ eater }) => {
+    const days = demand.flatMap(({ day, eaters }) =>
       eaters.filter((row) => row.eater === eater).map((row) => ({ ...row, day })),
     );
     return { eater, entered: days.every(({ basis }) => basis === 'entered'), days };

@@ -3,9 +3,10 @@ import { defaultSettings } from '../planning/model/settings.ts';
 import { Trip, type TripInput } from '../planning/model/trip.ts';
 import { planTrip } from '../planning/plan-trip.ts';
 import { exampleLot } from '../../../tests/support/examples.ts';
-import { cardDays } from './card.ts';
+import { cardView } from './card.ts';
 import { planForReaders, tripForReaders } from './for-readers.ts';
 import { menuByDay } from './menu.ts';
+import { tripDays } from './trip-days.ts';
 import { packingSheets } from './packing.ts';
 
 const BODY = { sex: 'female', ageY: 41, heightM: 1.7, massG: 61_234 } as const;
@@ -52,10 +53,10 @@ it.each([
 it('cards, packing lists and menus show readers the same meals', () => {
   const { trip, plan } = planned({ body: BODY });
   const sent = { trip: tripForReaders(trip), plan: planForReaders(plan) };
-  expect(cardDays(sent.plan)).toEqual(cardDays(plan));
+  expect(cardView(sent.plan)).toEqual(cardView(plan));
   expect(packingSheets(sent.trip, sent.plan)[0]?.bags).toEqual(packingSheets(trip, plan)[0]?.bags);
   const meals = (from: typeof sent) =>
-    menuByDay(from.trip, from.plan).map(({ day, meals: of }) => [
+    menuByDay(from.trip, from.plan.menu, tripDays(from.plan)).map(({ day, meals: of }) => [
       day,
       of.map(({ rows, shares }) => [rows, shares]),
     ]);

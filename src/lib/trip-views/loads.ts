@@ -1,4 +1,4 @@
-import type { DayLoad, Pack, TripPlan } from '../planning/model/trip-plan.ts';
+import type { CarryPlan, DayLoad, Pack } from '../planning/model/trip-plan.ts';
 import { text, type Text } from '../texts/say.ts';
 
 /** What a pack is made of, in the order in which it is stacked. */
@@ -14,9 +14,9 @@ export const LOAD_PARTS = [
 export type PackDay = DayLoad & { readonly pouchesLeft: Pack['pouches'] };
 
 /** @returns the days of one eater's pack; empty where nobody of that name is in the party. */
-export function packDays(plan: TripPlan, eater: string): PackDay[] {
-  const pack = plan.carry.packs.find((other) => other.eater === eater);
-  return plan.carry.loads
+export function packDays({ packs, loads }: CarryPlan, eater: string): PackDay[] {
+  const pack = packs.find((other) => other.eater === eater);
+  return loads
     .filter((load) => load.eater === eater)
     .map((load) => ({
       ...load,
@@ -27,10 +27,9 @@ export function packDays(plan: TripPlan, eater: string): PackDay[] {
 }
 
 /** The heaviest moment of each pack over the trip. */
-export function peakLoads(plan: TripPlan): DayLoad[] {
-  return plan.carry.packs.flatMap(({ eater }) => {
-    const loads = plan.carry.loads.filter((load) => load.eater === eater);
-    const [first, ...rest] = loads;
+export function peakLoads({ packs, loads }: CarryPlan): DayLoad[] {
+  return packs.flatMap(({ eater }) => {
+    const [first, ...rest] = loads.filter((load) => load.eater === eater);
     return first ? [rest.reduce((peak, load) => (load.peakG > peak.peakG ? load : peak), first)] : [];
   });
 }

@@ -1,6 +1,7 @@
 import { keepMenu, listedMeal } from '../planning/menu/edit-menu.ts';
 import type { Stock } from '../planning/model/pouch-lot.ts';
-import type { MenuMeal, MenuPlan, MenuPouches, TripPlan } from '../planning/model/trip-plan.ts';
+import type { MenuMeal, MenuPlan, MenuPouches } from '../planning/model/trip-plan.ts';
+import type { TripDay } from './trip-days.ts';
 import type { Trip } from '../planning/model/trip.ts';
 
 /** A lot on a meal: as it is listed, and as the shelf can serve it. */
@@ -22,15 +23,15 @@ export type MealView = MenuMeal & {
   readonly rows: readonly MealRow[];
   readonly shares: readonly EaterShare[];
 };
-export type DayView = { readonly day: number; readonly date: string; readonly meals: readonly MealView[] };
+export type DayView = TripDay & { readonly meals: readonly MealView[] };
 
 /** The menu day by day, with what each eater gets; what a meal lists and the shelf lacks is kept in view. */
-export function menuByDay(trip: Trip, plan: TripPlan): DayView[] {
-  const kept = keepMenu(trip, plan.menu);
-  return plan.card.days.map(({ day, date }) => ({
+export function menuByDay(trip: Trip, menu: MenuPlan, days: readonly TripDay[]): DayView[] {
+  const kept = keepMenu(trip, menu);
+  return days.map(({ day, date }) => ({
     day,
     date,
-    meals: plan.menu.meals
+    meals: menu.meals
       .filter((meal) => meal.day === day)
       .map((meal) => ({
         ...meal,

@@ -1,20 +1,17 @@
 import { allergenLabel } from '../planning/model/allergens.ts';
-import type { MissingMeal, Suggestion, TripPlan } from '../planning/model/trip-plan.ts';
+import type { MissingMeal, Shortfall, Suggestion } from '../planning/model/trip-plan.ts';
+import type { TripDay } from './trip-days.ts';
 import { show } from '../planning/units/show.ts';
 import { say } from '../texts/say.ts';
 
 /** One day of the trip: what it lacks, meal by meal; nothing where it has enough. */
-export type MissingDay = {
-  readonly day: number;
-  readonly date: string;
-  readonly meals: readonly MissingMeal[];
-};
+export type MissingDay = TripDay & { readonly meals: readonly MissingMeal[] };
 
-export function missingByDay(plan: TripPlan): MissingDay[] {
-  return plan.demand.map(({ day, date }) => ({
+export function missingByDay({ meals }: Shortfall, days: readonly TripDay[]): MissingDay[] {
+  return days.map(({ day, date }) => ({
     day,
     date,
-    meals: plan.shortfall.meals.filter((meal) => meal.day === day),
+    meals: meals.filter((meal) => meal.day === day),
   }));
 }
 

@@ -5,7 +5,8 @@ import { planTrip } from '../planning/plan-trip.ts';
 import { exampleTrip } from '../../../tests/support/examples.ts';
 import { fullContainers, shoppingItems } from './shopping.ts';
 
-const plan = planTrip(exampleTrip(), [], defaultSettings());
+const TRIP = exampleTrip();
+const plan = planTrip(TRIP, [], defaultSettings());
 const [line = expect.fail()] = plan.shortfall.shopping;
 const { missingKcal } = line;
 const buying = line.suggestions.filter(({ way }) => way === 'buy');
@@ -23,7 +24,7 @@ const dryingAllBut = (kcal: number): DryingPlan => ({
 });
 
 it('lists every line of the plan; without drying all of it is to be bought', () => {
-  const items = shoppingItems(plan, undefined);
+  const items = shoppingItems(plan.shortfall, TRIP.party.length, undefined);
   expect(items.map((item) => item.missingKcal)).toEqual(
     plan.shortfall.shopping.map((shopping) => shopping.missingKcal),
   );
@@ -32,14 +33,18 @@ it('lists every line of the plan; without drying all of it is to be bought', () 
 });
 
 it('wants only so much of each food as is not dried', () => {
-  const [half] = shoppingItems(plan, dryingAllBut(missingKcal / 2));
+  const [half] = shoppingItems(plan.shortfall, TRIP.party.length, dryingAllBut(missingKcal / 2));
   expect(half?.toBuyKcal).toBe(missingKcal / 2);
   expect(half?.choices.map(({ weightG }) => weightG)).toEqual(buying.map(({ weightG }) => weightG / 2));
-  expect(shoppingItems(plan, dryingAllBut(0))[0]).toMatchObject({ missingKcal, toBuyKcal: 0, choices: [] });
+  expect(shoppingItems(plan.shortfall, TRIP.party.length, dryingAllBut(0))[0]).toMatchObject({
+    missingKcal,
+    toBuyKcal: 0,
+    choices: [],
+  });
 });
 
 it('names the containers that are taken full', () => {
   const started = { label: 'begun', count: 1, netG: 50, tareG: 100, started: true };
   const full = { label: 'canister', count: 2, netG: 230, tareG: 150, started: false };
-  expect(fullContainers({ ...plan, fuel: { ...plan.fuel, containers: [started, full] } })).toEqual([full]);
+  expect(fullContainers({ ...plan.fuel, containers: [started, full] })).toEqual([full]);
 });

@@ -1,4 +1,4 @@
-import type { Suggestion, TripPlan } from '../planning/model/trip-plan.ts';
+import type { FuelPlan, Shortfall, Suggestion } from '../planning/model/trip-plan.ts';
 import type { DryingPlan } from '../planning/shortfall/plan-drying.ts';
 import { lineName } from './drying-plan.ts';
 
@@ -22,10 +22,11 @@ const DUST_KCAL = 0.5;
  * @param drying what can be dried before departure; left out: nothing, so that all is to be bought
  */
 export function shoppingItems(
-  { shortfall, carry }: TripPlan,
+  { shopping }: Shortfall,
+  partySize: number,
   drying: DryingPlan | undefined,
 ): ShoppingItem[] {
-  return shortfall.shopping.map((line, index) => {
+  return shopping.map((line, index) => {
     const { missingKcal, exclusions, suggestions } = line;
     const undried = drying?.toBuy
       .filter((item) => item.line === index)
@@ -39,9 +40,9 @@ export function shoppingItems(
         weightG: choice.weightG * share,
         energyKcal: choice.energyKcal * share,
       }));
-    return { name: lineName(line, carry.packs.length), exclusions, missingKcal, toBuyKcal, choices };
+    return { name: lineName(line, partySize), exclusions, missingKcal, toBuyKcal, choices };
   });
 }
 
 /** @returns containers of fuel that the trip takes full: from home or from a shop. */
-export const fullContainers = ({ fuel }: TripPlan) => fuel.containers.filter(({ started }) => !started);
+export const fullContainers = ({ containers }: FuelPlan) => containers.filter(({ started }) => !started);

@@ -8,7 +8,7 @@ import { defaultSettings } from '../planning/model/settings.ts';
 import { Trip } from '../planning/model/trip.ts';
 import type { MealKind } from '../planning/model/words.ts';
 import { planTrip } from '../planning/plan-trip.ts';
-import { cardDays, dayToOpen, servingsOf } from './card.ts';
+import { cardView, dayToOpen, servingsOf } from './card.ts';
 import { shownMoney } from './cost.ts';
 import { energyByDay } from './energy.ts';
 import { LOAD_PARTS, packDays, peakLoads } from './loads.ts';
@@ -17,6 +17,7 @@ import { missingByDay } from './missing.ts';
 import { setAsideLines, setAsideMatches } from './set-aside.ts';
 import { showTerm } from './show-term.ts';
 import { pageOf, standingOf, TRIP_PAGES, verdictOf, worstFirst } from './standing.ts';
+import { tripDays } from './trip-days.ts';
 import { drinkGroups } from './water.ts';
 
 const lot = (code: string, meals: MealKind[], other: Partial<PouchLot> = {}): PouchLot =>
@@ -117,7 +118,7 @@ it('energyByDay adds up to the totals of the plan', () => {
 
 describe('menuByDay', () => {
   it('shows who eats what, adding up to what is eaten', () => {
-    const meals = menuByDay(TRIP, plan).flatMap((day) => day.meals);
+    const meals = menuByDay(TRIP, plan.menu, tripDays(plan)).flatMap((day) => day.meals);
     expect(meals).toHaveLength(plan.menu.meals.length);
     for (const meal of meals)
       expect(sum(meal.shares.map(({ energyKcal }) => energyKcal))).toBeCloseTo(meal.eatenKcal, 0);
@@ -130,7 +131,7 @@ describe('menuByDay', () => {
       STOCK.filter(({ code }) => code !== 'B1'),
       defaultSettings(),
     );
-    const breakfast = menuByDay(listed, poorer)[1]?.meals[0];
+    const breakfast = menuByDay(listed, poorer.menu, tripDays(poorer))[1]?.meals[0];
     expect(breakfast?.rows).toEqual([{ code: 'B1', pouches: expect.any(Number), served: undefined }]);
   });
 });
@@ -158,7 +159,7 @@ describe('packDays', () => {
   it('the pouches left weigh what the plan says of food and of their packaging', () => {
     const lots = new Map(STOCK.map((other) => [other.code, other]));
     for (const eater of ['Ada', 'Ben'])
-      for (const day of packDays(plan, eater)) {
+      for (const day of packDays(plan.carry, eater)) {
         const grossG = day.pouchesLeft.map(
           ({ code, pouches }) => pouches * pouchGrossG(lots.get(code) as PouchLot),
         );
@@ -168,19 +169,19 @@ describe('packDays', () => {
         expect(sum(grossG) - sum(tareG)).toBeCloseTo(day.foodG, 1);
         expect(sum(LOAD_PARTS.map(({ key }) => day[key]))).toBeCloseTo(day.totalG, 1);
       }
-    expect(packDays(plan, 'Nobody')).toEqual([]);
+    expect(packDays(plan.carry, 'Nobody')).toEqual([]);
   });
 
   it('peakLoads finds the heaviest day of each', () => {
-    expect(peakLoads(plan).map(({ eater, day }) => [eater, day])).toEqual([
+    expect(peakLoads(plan.carry).map(({ eater, day }) => [eater, day])).toEqual([
       ['Ada', 2],
       ['Ben', 2],
     ]);
   });
 });
 
-it('cardDays gives each share its energy', () => {
-  const lines = cardDays(plan).flatMap(({ meals }) => meals.flatMap(({ pouches }) => pouches));
+it('cardView gives each share its energy', () => {
+  const lines = cardView(plan).days.flatMap(({ meals }) => meals.flatMap(({ pouches }) => pouches));
   expect(sum(lines.flatMap(({ shares }) => shares.map(({ energyKcal }) => energyKcal)))).toBeCloseTo(
     plan.totals.eatenKcal,
     0,
@@ -189,7 +190,7 @@ it('cardDays gives each share its energy', () => {
 });
 
 it('the card opens at the day of a date', () => {
-  const days = cardDays(plan);
+  const days = cardView(plan).days;
   const [first, second] = days;
   expect(dayToOpen(days, second?.date ?? '')).toBe(2);
   expect(dayToOpen(days, '2000-01-01')).toBe(first?.day);
@@ -198,15 +199,17 @@ it('the card opens at the day of a date', () => {
 });
 
 it('a line of the card holds what is eaten and what is left over', () => {
-  const [line] = cardDays(plan).flatMap(({ meals }) => meals.flatMap(({ pouches }) => pouches));
+  const [line] = cardView(plan).days.flatMap(({ meals }) => meals.flatMap(({ pouches }) => pouches));
   if (!line) throw new Error('The card has no line.');
   const shares = [1.5, 0.75].map((servings) => ({ eater: 'Ada', servings, energyKcal: 0 }));
   expect(servingsOf({ ...line, shares, leftOverServings: 0.25 })).toBe(2.5);
 });
 
 it('missingByDay lists every day, also those that have enough', () => {
-  expect(missingByDay(plan).map(({ day }) => day)).toEqual([1, 2, 3]);
-  expect(missingByDay(plan).flatMap(({ meals }) => meals)).toEqual(plan.shortfall.meals);
+  expect(missingByDay(plan.shortfall, tripDays(plan)).map(({ day }) => day)).toEqual([1, 2, 3]);
+  expect(missingByDay(plan.shortfall, tripDays(plan)).flatMap(({ meals }) => meals)).toEqual(
+    plan.shortfall.meals,
+  );
 });
 
 it('drinkGroups says once what is alike', () => {

@@ -1,5 +1,5 @@
-import { planTrip } from '$lib/planning/plan-trip.ts';
 import { addDays } from '$lib/planning/model/calendar.ts';
+import { planKept } from '$lib/server/plan-stored-trip.ts';
 import { verdictOf } from '$lib/trip-views/standing.ts';
 import { redirect } from '@sveltejs/kit';
 import { settleNotes } from '$lib/forms/settle-notes.ts';
@@ -21,7 +21,7 @@ export const load: PageServerLoad = async ({ locals: { app } }) => {
         stage,
         isOver,
         // What was wrong with a trip that is over can no longer be mended.
-        verdict: isOver ? undefined : verdictOf(planTrip(trip, await app.shelf.stockFor(id), settings)),
+        verdict: isOver ? undefined : verdictOf(planKept(trip, await app.shelf.stockFor(id), settings)),
       };
     }),
   );

@@ -1,4 +1,5 @@
 import { randomBytes, randomUUID, scrypt, timingSafeEqual } from 'node:crypto';
+import { existsSync } from 'node:fs';
 import { mkdir, open, readFile, rename, rm } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { z } from 'zod';
@@ -49,6 +50,8 @@ export class Passphrase {
 
   /** @returns what is stored now, or `undefined` where none is set. @throws UserError `Unusable` where it cannot be read */
   async stored(): Promise<StoredPassphrase | undefined> {
+    // Asked at every request, and where none is set, failing to read takes longer than many a page.
+    if (!existsSync(this.#file)) return undefined;
     try {
       const stored = PassphraseFile.parse(JSON.parse(await readFile(this.#file, 'utf8')));
       return { ...stored, id: stored.salt.toString('base64url') };

@@ -1,25 +1,29 @@
 import { pouchesNeeded } from '$lib/planning/menu/plan-menu.ts';
-import { planStoredTrip } from '$lib/server/plan-stored-trip.ts';
-import { toHttpError } from '$lib/server/to-http-error.ts';
-import { planForReaders, tripForReaders } from '$lib/trip-views/for-readers.ts';
+import { plannedForPage } from '$lib/server/plan-stored-trip.ts';
 import { setAsideMatches } from '$lib/trip-views/set-aside.ts';
+import { standingOf } from '$lib/trip-views/standing.ts';
+import { tripDays } from '$lib/trip-views/trip-days.ts';
 import type { LayoutServerLoad } from './$types';
 
+/** What every page of a trip shows; each adds the part of the plan that it shows, since the whole is large. */
 export const load: LayoutServerLoad = async ({ locals, params }) => {
-  const { stored, plan } = await planStoredTrip(locals.app, params.id).catch(toHttpError);
+  const { stored, plan, isOver } = await plannedForPage(locals, params.id);
   const { id, version, trip, stage, reserved, eaten, broughtBack } = stored;
   return {
     id,
     version,
-    trip: locals.readsOnly ? tripForReaders(trip) : trip,
+    trip,
     stage,
     takesNotes: !locals.readsOnly || locals.link?.mayNote === true,
-    reserved,
-    plan: locals.readsOnly ? planForReaders(plan) : plan,
+    startDate: plan.startDate,
+    endDate: plan.endDate,
+    days: tripDays(plan),
+    standing: standingOf(plan),
+    notices: plan.notices,
     matches:
       stage === 'open' ||
       stage === 'finished' ||
       setAsideMatches(pouchesNeeded(plan.menu), [...reserved, ...eaten, ...broughtBack]),
-    isOver: stage === 'finished' || plan.endDate < locals.app.today(),
+    isOver,
   };
 };

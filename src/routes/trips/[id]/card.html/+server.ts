@@ -12,6 +12,7 @@ import { planStoredTrip } from '$lib/server/plan-stored-trip.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
 import { language, say } from '$lib/texts/say.ts';
 import { sheetPaper, type SheetPaper } from '$lib/trip-views/sheet-papers.ts';
+import { cardView } from '$lib/trip-views/card.ts';
 import type { RequestHandler } from './$types';
 
 const PAPERS: Readonly<Record<SheetPaper, string>> = { a4, a5, 'half-letter': halfLetter, letter };
@@ -27,7 +28,7 @@ export const GET: RequestHandler = async ({ locals, params, url }) => {
     planStoredTrip(locals.app, params.id),
     locals.app.settings.get(),
   ]).catch(toHttpError);
-  const { body } = render(TrailCard, { props: { plan, system: unitSystem } });
+  const { body } = render(TrailCard, { props: { card: cardView(plan), system: unitSystem } });
   const style = [app, sheet, trailCard, PAPERS[sheetPaper(url, unitSystem)], FILE].join('\n');
   const policy = policyFor(style);
   const html = `<!doctype html>

@@ -13,8 +13,8 @@ import { FormReader } from '$lib/forms/read-form.ts';
 import { MEAL_WORDS } from '$lib/planning/model/words.ts';
 import { UserError } from '$lib/server/errors.ts';
 import { planStoredMeals } from '$lib/server/plan-meals.ts';
-import { changeMenu, planStoredTrip } from '$lib/server/plan-stored-trip.ts';
-import { toFailure, toHttpError } from '$lib/server/to-http-error.ts';
+import { changeMenu, plannedForPage } from '$lib/server/plan-stored-trip.ts';
+import { toFailure } from '$lib/server/to-http-error.ts';
 import { say } from '$lib/texts/say.ts';
 import { narrowed, readPlace } from '$lib/trip-forms/meal-place.ts';
 import { lotsLacking } from '$lib/trip-views/menu.ts';
@@ -22,16 +22,18 @@ import { hasLeft } from '$lib/trip-views/stage.ts';
 import { menuAssumptions } from '$lib/reasons/plan.ts';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
 
-export const load: PageServerLoad = async ({ locals: { app, readsOnly }, params, url, parent }) => {
-  const { stage } = await parent();
+export const load: PageServerLoad = async ({ locals, params, url }) => {
+  const { stored, stock, settings, plan } = await plannedForPage(locals, params.id);
+  const { readsOnly } = locals;
   const [day, meal] = (url.searchParams.get('change') ?? '').split('-');
   const find = url.searchParams.get('find') ?? '';
-  const { stored, stock, settings, plan } = await planStoredTrip(app, params.id).catch(toHttpError);
-  const changing = readsOnly || hasLeft(stage) ? undefined : readPlace(day, meal, plan);
+  const changing = readsOnly || hasLeft(stored.stage) ? undefined : readPlace(day, meal, plan);
   const options = changing ? mealOptions(stored.trip.party, stock, plan.menu, changing, changing.date) : [];
   const free = new Set(options.map(({ code }) => code));
   const listed = changing && listedMeal(keepMenu(stored.trip, plan.menu), changing);
+  const { menu, totals, demand, coupling } = plan;
   return {
+    plan: { menu, totals, demand, coupling },
     changing,
     find,
     noneFree: (listed?.opened ?? []).map(({ code }) => code).filter((code) => !free.has(code)),

@@ -3,13 +3,12 @@ import { sayDone, type Done } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { pouchesNeeded } from '$lib/planning/menu/plan-menu.ts';
-import { changeMenu, planStoredTrip } from '$lib/server/plan-stored-trip.ts';
-import { toHttpError } from '$lib/server/to-http-error.ts';
+import { changeMenu, plannedForPage, planStoredTrip } from '$lib/server/plan-stored-trip.ts';
 import { setAsideLines } from '$lib/trip-views/set-aside.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ locals, params }) => {
-  const { stored, stock, plan } = await planStoredTrip(locals.app, params.id).catch(toHttpError);
+  const { stored, stock, plan } = await plannedForPage(locals, params.id);
   const recipes = new Map(stock.map(({ code, recipe }) => [code, recipe]));
   return { lines: setAsideLines(pouchesNeeded(plan.menu), stored.reserved, recipes) };
 };

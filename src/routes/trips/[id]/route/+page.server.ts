@@ -3,7 +3,7 @@ import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { RouteError } from '$lib/planning/route/route-error.ts';
 import { routeFromGpx, type LineChoice, type RouteFromGpx } from '$lib/planning/route/route-from-gpx.ts';
-import { planStoredTrip } from '$lib/server/plan-stored-trip.ts';
+import { plannedForPage, planStoredTrip } from '$lib/server/plan-stored-trip.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
 import { otherFile } from '$lib/shelf-csv/text-encoding.ts';
 import { say } from '$lib/texts/say.ts';
@@ -36,8 +36,10 @@ type Answer = RefusedForm & {
   readonly focus?: string;
 };
 
-export const load: PageServerLoad = async ({ parent, url }) => {
-  const { trip, plan, shown } = await parent();
+export const load: PageServerLoad = async ({ locals, params, parent, url }) => {
+  const { stored, plan } = await plannedForPage(locals, params.id);
+  const { trip } = stored;
+  const { shown } = await parent();
   const system = shown.unitSystem;
   const asked = url.searchParams.get('who');
   const who = plan.carry.packs.find(({ eater }) => eater === asked)?.eater;

@@ -3,13 +3,12 @@ import { sayDone, type Done } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { TRIP_DEFAULTS } from '$lib/planning/model/trip-defaults.ts';
-import { planTrip } from '$lib/planning/plan-trip.ts';
-import { changeTrip, planStoredTrip } from '$lib/server/plan-stored-trip.ts';
+import { changeTrip, planKept, plannedForPage, planStoredTrip } from '$lib/server/plan-stored-trip.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
 import { usualValues } from '$lib/trip-forms/usual-values.ts';
 import { readStarted, readStoveRun, readWater, waterFields } from '$lib/trip-forms/water-and-fuel.ts';
 import { measuredFuels, measuredRuns } from '$lib/trip-views/stove-runs.ts';
-import { boilingSafeG } from '$lib/trip-views/treatment.ts';
+import { boilingSafeG, busiestTreatment } from '$lib/trip-views/treatment.ts';
 import { fuelAssumptions, waterAssumptions } from '$lib/reasons/plan.ts';
 import { waterFormReasons } from '$lib/reasons/trip.ts';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
@@ -18,13 +17,16 @@ import type { Actions, PageServerLoad, RequestEvent } from './$types';
 type Part = 'water' | 'started' | 'run';
 type Refusal = RefusedForm & { readonly of: Part };
 
-export const load: PageServerLoad = async ({ locals: { app }, params }) => {
-  const { stored, stock, settings, plan } = await planStoredTrip(app, params.id).catch(toHttpError);
+export const load: PageServerLoad = async ({ locals, params }) => {
+  const { stored, stock, settings, plan } = await plannedForPage(locals, params.id);
   const { trip } = stored;
   const ifBoiled =
-    trip.treatment === 'boil' ? plan : planTrip({ ...trip, treatment: 'boil' }, stock, settings);
+    trip.treatment === 'boil' ? plan : planKept({ ...trip, treatment: 'boil' }, stock, settings);
   const usual = usualValues(settings.unitSystem, trip.stove.fuel ?? TRIP_DEFAULTS.fuel.value, settings);
   return {
+    water: plan.water,
+    fuel: plan.fuel,
+    busiest: busiestTreatment(plan),
     waterFields: waterFields(trip, settings.unitSystem),
     usual,
     reasons: {
@@ -35,7 +37,7 @@ export const load: PageServerLoad = async ({ locals: { app }, params }) => {
     boilingSafeG: boilingSafeG(ifBoiled),
     runs: measuredRuns(settings),
     measured: measuredFuels(settings),
-    today: app.today(),
+    today: locals.app.today(),
   };
 };
 

@@ -11,7 +11,7 @@ import {
   standingOfStored,
   takeChoice,
 } from '$lib/server/plan-meals.ts';
-import { planStoredTrip } from '$lib/server/plan-stored-trip.ts';
+import { plannedForPage } from '$lib/server/plan-stored-trip.ts';
 import { toFailure, toHttpError } from '$lib/server/to-http-error.ts';
 import { say } from '$lib/texts/say.ts';
 import {
@@ -27,8 +27,9 @@ import {
 import { pointsAssumptions } from '$lib/reasons/plan.ts';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
 
-export const load: PageServerLoad = async ({ locals: { app }, params }) => {
-  const planned = await planStoredTrip(app, params.id).catch(toHttpError);
+export const load: PageServerLoad = async ({ locals, params }) => {
+  const { app } = locals;
+  const planned = await plannedForPage(locals, params.id);
   const { plan, settings } = planned;
   const { unitSystem, currency } = settings;
   const standing = standingOfStored(app, planned);
