@@ -18,6 +18,8 @@ export default defineConfig({
             'tests/crash/**/*.test.ts',
           ],
           globalSetup: 'tests/support/postgres.ts',
+          // As many as CI has processors; by itself Vitest leaves one of them idle.
+          maxWorkers: 2,
           testTimeout: 30_000,
         },
       },

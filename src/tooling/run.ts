@@ -1,4 +1,4 @@
-import { spawnSync } from 'node:child_process';
+import { exec, spawnSync } from 'node:child_process';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -19,4 +19,18 @@ export function run(commandLine: string): boolean {
     spawnSync(commandLine, { cwd: ROOT, env, stdio: ['ignore', 'inherit', 'inherit'], shell: true })
       .status === 0
   );
+}
+
+/**
+ * Does the same beside other work.
+ *
+ * @returns whether it ended with exit code 0, and all that it wrote
+ */
+export function runBeside(commandLine: string): Promise<{ readonly ok: boolean; readonly output: string }> {
+  return new Promise((resolve) => {
+    const options = { cwd: ROOT, env, maxBuffer: Infinity };
+    exec(commandLine, options, (error, stdout, stderr) =>
+      resolve({ ok: error === null, output: stdout + stderr }),
+    );
+  });
 }

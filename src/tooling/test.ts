@@ -1,5 +1,5 @@
 /*
- * `npm test`: every check there is, one after the other, going on after one that fails. `npm test -- types lint` runs some.
+ * `npm test`: every check there is, going on after one that fails. `npm test -- types lint` runs some.
  * The last line counts: each test case of vitest, and each other check as one.
  */
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
@@ -7,7 +7,7 @@ import path from 'node:path';
 import { ensureBuilt } from './build.ts';
 import { ensureChromium } from './chromium.ts';
 import { ensurePostgres } from './postgres.ts';
-import { ROOT, run } from './run.ts';
+import { ROOT, run, runBeside } from './run.ts';
 import { checkSize } from './size.ts';
 
 type Count = { readonly passed: number; readonly failed: number };
@@ -55,17 +55,15 @@ function unitTests(): Count {
   return vitest('unit');
 }
 
+/** What only reads the sources, and with one processor: two of these run at a time. */
+const READING: Readonly<Record<string, string>> = {
+  types: 'svelte-check --fail-on-warnings --output human && tsc --project src/service-worker',
+  lint: 'eslint . --max-warnings 0',
+  format: 'prettier --check --log-level warn .',
+  schema: 'node src/tooling/schema.ts --check',
+  licences: 'node src/tooling/licences.ts --check',
+};
 const CHECKS: Readonly<Record<string, () => Count>> = {
-  types: () =>
-    asOne(
-      run('svelte-kit sync') &&
-        run('svelte-check --fail-on-warnings --output human') &&
-        run('tsc --project src/service-worker'),
-    ),
-  lint: () => asOne(run('eslint . --max-warnings 0')),
-  format: () => asOne(run('prettier --check --log-level warn .')),
-  schema: () => asOne(run('node src/tooling/schema.ts --check')),
-  licences: () => asOne(run('node src/tooling/licences.ts --check')),
   unit: unitTests,
   build: () => asOne(ensureBuilt()),
   size: () => asOne(checkSize()),
@@ -74,24 +72,41 @@ const CHECKS: Readonly<Record<string, () => Count>> = {
 };
 
 const chosen = process.argv.slice(2);
-const unknown = chosen.filter((name) => !(name in CHECKS));
+const names = [...Object.keys(READING), ...Object.keys(CHECKS)];
+const unknown = chosen.filter((name) => !names.includes(name));
 if (unknown.length > 0) {
-  console.error(
-    `There is no check named ${unknown.join(', ')}; there are: ${Object.keys(CHECKS).join(', ')}.`,
-  );
+  console.error(`There is no check named ${unknown.join(', ')}; there are: ${names.join(', ')}.`);
   process.exit(2);
 }
 
 let passed = 0;
 let failed = 0;
 const failedChecks: string[] = [];
-for (const [name, check] of Object.entries(CHECKS)) {
-  if (chosen.length > 0 && !chosen.includes(name)) continue;
-  console.log(`\n── ${name}`);
-  const count = check();
+const isChosen = (name: string) => chosen.length === 0 || chosen.includes(name);
+const title = (name: string) => `\n── ${name}`;
+function add(name: string, count: Count): void {
   passed += count.passed;
   failed += count.failed;
   if (count.failed > 0) failedChecks.push(`${name} (${count.failed})`);
+}
+
+const reading = Object.entries(READING).filter(([name]) => isChosen(name));
+// What types and rules are read with.
+const isSynced = reading.length === 0 || run('svelte-kit sync');
+const waiting = reading.values();
+async function readOneByOne(): Promise<void> {
+  for (const [name, commandLine] of waiting) {
+    const { ok, output } = await runBeside(commandLine);
+    console.log(`${title(name)}\n${output}`.trimEnd());
+    add(name, asOne(ok && isSynced));
+  }
+}
+await Promise.all([readOneByOne(), readOneByOne()]);
+
+for (const [name, check] of Object.entries(CHECKS)) {
+  if (!isChosen(name)) continue;
+  console.log(title(name));
+  add(name, check());
 }
 console.log(failedChecks.length > 0 ? `\nFailed: ${failedChecks.join(', ')}` : '\nAll is well.');
 console.log(`${passed} passed, ${failed} failed`);
