@@ -70,7 +70,7 @@ export class TrailNoteRepository {
   enter(tripId: string, notes: readonly TrailNote[]): Promise<TrailNoteResult[]> {
     return writing(this.#db, async (trx) => {
       const row = await takeRow(trx, tripId);
-      const trip = await findTrip(trx, tripId);
+      const trip = (await findTrip(trx, tripId))?.stored;
       const lines = new Map((await reservations(trx, tripId)).map((line) => [line.code, { ...line }]));
       const movements: Movement[] = [];
       const results: TrailNoteResult[] = [];

@@ -75,15 +75,18 @@ export class TripRepository {
         .having((eb) => eb.or([eb(held('set-aside'), '>', 0), eb(held('packed'), '>', 0)]))
         .$narrowType<{ tripId: string }>()
         .execute();
-      const found: (StoredTrip | undefined)[] = [];
-      for (const { tripId } of lines) found.push(await findTrip(trx, tripId));
-      return found.filter((trip) => trip !== undefined);
+      const found: StoredTrip[] = [];
+      for (const { tripId } of lines) {
+        const trip = await findTrip(trx, tripId);
+        if (trip) found.push(trip.stored);
+      }
+      return found;
     });
     return trips.sort(latestFirst);
   }
 
   getTrip(id: string): Promise<StoredTrip | undefined> {
-    return reading(this.#db, (trx) => findTrip(trx, id));
+    return reading(this.#db, async (trx) => (await findTrip(trx, id))?.stored);
   }
 
   /** @param trip a valid trip */
@@ -103,7 +106,7 @@ export class TripRepository {
           afterwards: null,
         })
         .execute();
-      return takeTrip(trx, id);
+      return (await takeTrip(trx, id)).stored;
     });
   }
 
@@ -127,9 +130,9 @@ export class TripRepository {
    */
   deleteTrip(id: string, version: number): Promise<string> {
     return writing(this.#db, async (trx) => {
-      const stored = await takeTrip(trx, id, version);
+      const { stored, lines } = await takeTrip(trx, id, version);
       refuseWhilePacked(stored, text('deleted'));
-      await this.#releaseAll(trx, stored);
+      await this.#releaseAll(trx, lines);
       const { trip, afterwards } = await trx
         .selectFrom('trips')
         .select(['trip', 'afterwards'])
@@ -157,10 +160,10 @@ export class TripRepository {
    * @throws UserError `NotFound`, `StaleVersion`, `Refused` while it is packed or naming each code with too few free
    */
   setAside(id: string, version: number, need: readonly PouchCount[]): Promise<StoredTrip> {
-    return this.#change(id, version, async (trx, stored) => {
+    return this.#change(id, version, async (trx, { stored, lines }) => {
       refuseOnceLeft(stored, text('set aside anew'));
       const needed = countsByCode(need);
-      const promised = new Map((await reservations(trx, id)).map((line) => [line.code, line]));
+      const promised = new Map(lines.map((line) => [line.code, line]));
       const free = await freePouches(trx, [...needed.keys()]);
       const movements: Movement[] = [];
       const lacking: string[] = [];
@@ -201,19 +204,19 @@ export class TripRepository {
 
   /** Puts all that is set aside for a trip back on the shelf. @throws UserError `NotFound`, `StaleVersion`, `Refused` */
   release(id: string, version: number): Promise<StoredTrip> {
-    return this.#change(id, version, async (trx, stored) => {
+    return this.#change(id, version, async (trx, { stored, lines }) => {
       refuseOnceLeft(stored, text('released'));
       refuseWhileOpen(stored, text('released'));
-      await this.#releaseAll(trx, stored);
+      await this.#releaseAll(trx, lines);
     });
   }
 
   /** Packs all that is set aside for a trip. @throws UserError `NotFound`, `StaleVersion`, `Refused` */
   pack(id: string, version: number): Promise<StoredTrip> {
-    return this.#change(id, version, async (trx, stored) => {
+    return this.#change(id, version, async (trx, { stored, lines }) => {
       refuseOnceLeft(stored, text('packed a second time'));
       refuseWhileOpen(stored, text('packed'));
-      const movements = (await reservations(trx, id)).map(({ lotId, setAside }): Movement => ({
+      const movements = lines.map(({ lotId, setAside }): Movement => ({
         kind: 'packed',
         lotId,
         pouches: setAside,
@@ -236,14 +239,13 @@ export class TripRepository {
     back: readonly PouchCount[],
     also: (trx: Transaction<Tables>, at: string) => Promise<void> = async () => {},
   ): Promise<StoredTrip> {
-    return this.#change(id, version, async (trx, stored) => {
+    return this.#change(id, version, async (trx, { stored, lines }) => {
       if (stored.stage !== 'packed')
         throw new UserError(
           'Refused',
           say('"{trip}" is not packed, so nothing can come back from it.', { trip: stored.trip.name }),
         );
       const brought = countsByCode(back);
-      const lines = await reservations(trx, id);
       const packedByCode = new Map(lines.map((line) => [line.code, line.packed]));
       const tooMany = [...brought]
         .filter(([code, pouches]) => pouches > (packedByCode.get(code) ?? 0))
@@ -293,14 +295,14 @@ export class TripRepository {
     version: number,
     also: (trx: Transaction<Tables>, at: string) => Promise<void> = async () => {},
   ): Promise<StoredTrip> {
-    return this.#change(id, version, async (trx, stored) => {
+    return this.#change(id, version, async (trx, { stored, lines }) => {
       if (stored.stage !== 'finished')
         throw new UserError(
           'Refused',
           say('"{trip}" is not finished, so it need not be opened again.', { trip: stored.trip.name }),
         );
       const noted = await notedAsEaten(trx, id);
-      const movements = (await reservations(trx, id)).map(({ lotId, eaten }): Movement => ({
+      const movements = lines.map(({ lotId, eaten }): Movement => ({
         kind: 'reopened',
         lotId,
         pouches: Math.max(0, eaten - (noted.get(lotId) ?? 0)),
@@ -316,25 +318,27 @@ export class TripRepository {
   #change(
     id: string,
     version: number,
-    work: (trx: Transaction<Tables>, stored: StoredTrip) => Promise<void>,
+    work: (trx: Transaction<Tables>, found: FoundTrip) => Promise<void>,
   ): Promise<StoredTrip> {
     return writing(this.#db, async (trx) => {
       await work(trx, await takeTrip(trx, id, version));
-      await trx
+      const row = await trx
         .updateTable('trips')
         .set({ version: version + 1, updatedAt: this.#now() })
         .where('id', '=', id)
-        .execute();
-      return takeTrip(trx, id);
+        .returningAll()
+        .$narrowType<{ trip: string }>()
+        .executeTakeFirstOrThrow();
+      return storedTrip(row, await reservations(trx, id));
     });
   }
 
-  async #releaseAll(trx: Transaction<Tables>, { id }: StoredTrip): Promise<void> {
-    const movements = (await reservations(trx, id)).map(({ lotId, setAside }): Movement => ({
+  async #releaseAll(trx: Transaction<Tables>, lines: readonly Reservation[]): Promise<void> {
+    const movements = lines.map(({ lotId, setAside, tripId }): Movement => ({
       kind: 'released',
       lotId,
       pouches: setAside,
-      tripId: id,
+      tripId,
     }));
     await append(trx, this.#now(), '', movements);
   }
@@ -345,19 +349,25 @@ type TripRow = Tables['trips'] & { trip: string };
 const tripRows = (trx: Transaction<Tables>) =>
   trx.selectFrom('trips').selectAll().where('trip', 'is not', null).$narrowType<{ trip: string }>();
 
+/** A trip, with where its pouches are as the ledger has them. */
+type FoundTrip = { readonly stored: StoredTrip; readonly lines: readonly Reservation[] };
+
 /** Within a read or a change: a trip with its pouches. */
-export async function findTrip(trx: Transaction<Tables>, id: string): Promise<StoredTrip | undefined> {
+export async function findTrip(trx: Transaction<Tables>, id: string): Promise<FoundTrip | undefined> {
   const row = await tripRows(trx).where('id', '=', id).executeTakeFirst();
-  return row && storedTrip(row, await reservations(trx, id));
+  if (!row) return undefined;
+  const lines = await reservations(trx, id);
+  return { stored: storedTrip(row, lines), lines };
 }
 
-async function takeTrip(trx: Transaction<Tables>, id: string, version?: number): Promise<StoredTrip> {
-  const stored = await findTrip(trx, id);
-  if (!stored)
+async function takeTrip(trx: Transaction<Tables>, id: string, version?: number): Promise<FoundTrip> {
+  const found = await findTrip(trx, id);
+  if (!found)
     throw new UserError(
       'NotFound',
       say('There is no such trip. It may have been deleted; the list of trips shows those there are.'),
     );
+  const { stored } = found;
   if (version !== undefined && version !== stored.version)
     throw new UserError(
       'StaleVersion',
@@ -366,7 +376,7 @@ async function takeTrip(trx: Transaction<Tables>, id: string, version?: number):
         { trip: stored.trip.name },
       ),
     );
-  return stored;
+  return found;
 }
 
 function storedTrip(row: TripRow, lines: readonly Reservation[]): StoredTrip {
