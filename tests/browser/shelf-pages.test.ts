@@ -178,7 +178,7 @@ test('settings that do not add up are refused in their part, and lists can be ad
   await fill(page, { [`${at}.label`]: 'my tin', [`${at}.netG`]: '60', [`${at}.tareG`]: '12' });
   await press(page, 'Save Fuel containers');
   await said(page, 'The settings are saved');
-  await fuel.getByText('my tin (canister gas)').click();
+  await fuel.getByText('my tin (gas in canisters)').click();
   await page.getByLabel('Remove my tin').check();
   await press(page, 'Save Fuel containers');
   await said(page, 'The settings are saved');

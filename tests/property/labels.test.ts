@@ -6,7 +6,7 @@ import { labelLines } from '../../src/lib/label-sheets/label-lines.ts';
 import { PAPERS } from '../../src/lib/label-sheets/papers.ts';
 import { makeLabel } from '../../src/lib/planning/label/make-label.ts';
 import { allergenLabel } from '../../src/lib/planning/model/allergens.ts';
-import { WATER_WORDS } from '../../src/lib/planning/trail-card/water-words.ts';
+import { POUR_WORDS } from '../../src/lib/planning/trail-card/pour-words.ts';
 import { lots } from '../support/arbitraries.ts';
 
 const anyLabel = fc.record({
@@ -27,7 +27,7 @@ test('says what it has to, whatever else is left out for want of room', () => {
       if (lot.allergens === undefined) expect(text).toContain('NOT STATED');
       else expect(text).toMatch(lot.allergens.length > 0 ? /Contains: \w/ : /Contains none of/);
       if (lot.waterKind !== 'none' && lot.waterMl > 0) {
-        expect(text).toContain(WATER_WORDS[lot.waterKind]);
+        expect(text).toContain(POUR_WORDS[lot.waterKind]);
         expect(text).toMatch(/Pour in .*(ml \(.*(cup|fl oz)|(cups?|fl oz) \(.* ml\))/);
         if (lot.steepMin > 0) expect(text).toMatch(/wait \d/);
         expect(text.includes('stir')).toBe(lot.stirAfterMin !== undefined && lot.steepMin > 0);

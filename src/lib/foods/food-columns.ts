@@ -199,14 +199,18 @@ export const WRITTEN_COLUMNS = FOOD_COLUMNS.filter(
   (column): column is FoodColumn & { heading: string } => column.heading !== undefined,
 );
 
-export const COOKING_WORDS: Vocabulary<CookingClass> = vocabulary(text('cooking class'), COOKING_CLASSES, [
-  ['mince, minced, ground meat, ground beef, hackfleisch, viande hachee', 'minced meat'],
-  ['meat, whole cut, fleisch, viande', 'whole meat'],
-  ['chicken, turkey, geflugel, volaille', 'poultry'],
-  ['seafood, shellfish, fisch, poisson', 'fish'],
-  ['eggs, ei, oeuf', 'egg'],
-  ['none, no', 'other'],
-]);
+export const COOKING_VOCABULARY: Vocabulary<CookingClass> = vocabulary(
+  text('cooking class'),
+  COOKING_CLASSES,
+  [
+    ['mince, minced, ground meat, ground beef, hackfleisch, viande hachee', 'minced meat'],
+    ['meat, whole cut, fleisch, viande', 'whole meat'],
+    ['chicken, turkey, geflugel, volaille', 'poultry'],
+    ['seafood, shellfish, fisch, poisson', 'fish'],
+    ['eggs, ei, oeuf', 'egg'],
+    ['none, no', 'other'],
+  ],
+);
 
 /** Parts of headings that say what all figures are for anyway. */
 const PER_100_G = /\b(?:per|pro|je|pour)?[\s/]*100\s*(?:g|gr|grams?|gramm|grammes)\b/gi;

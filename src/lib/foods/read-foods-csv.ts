@@ -10,7 +10,7 @@ import { UnreadableFile } from '../shelf-csv/text-encoding.ts';
 import { saysNothing } from '../shelf-csv/vocabulary.ts';
 import {
   columnOf,
-  COOKING_WORDS,
+  COOKING_VOCABULARY,
   FOOD_COLUMNS,
   WRITTEN_COLUMNS,
   type FoodColumn,
@@ -180,8 +180,8 @@ const TRACES = /^(?:<.*|tr\.?|traces?|spuren|in spuren)$/i;
 function readFoodCell(column: Column, text: string, decimalMark: DecimalMark): Reading<unknown> {
   const { kind, unit, units } = column;
   if (kind === 'cooking class') {
-    const meant = COOKING_WORDS.meaning(text);
-    return meant ? { value: meant[0] } : { reason: COOKING_WORDS.unknown(text) };
+    const meant = COOKING_VOCABULARY.meaning(text);
+    return meant ? { value: meant[0] } : { reason: COOKING_VOCABULARY.unknown(text) };
   }
   if (kind === 'number') {
     if (saysNothing(text)) return { value: undefined };

@@ -4,12 +4,12 @@ import { signsOf } from './currency-words.ts';
 import { plainWords, type ColumnUnit, type FieldEntry } from './fields.ts';
 import { isUnit, unitCalled } from './unit-words.ts';
 import {
-  ALLERGEN_WORDS,
-  DIET_WORDS,
-  MEAL_WORDS,
+  ALLERGEN_VOCABULARY,
+  DIET_VOCABULARY,
+  MEAL_VOCABULARY,
   saysNone,
   saysNothing,
-  WATER_WORDS,
+  WATER_VOCABULARY,
   type Vocabulary,
 } from './vocabulary.ts';
 import { say } from '../texts/say.ts';
@@ -53,7 +53,7 @@ export function readCell(
     case 'date':
       return readDate(text, rules.dateOrder);
     case 'meals':
-      return readList(text, MEAL_WORDS);
+      return readList(text, MEAL_VOCABULARY);
     case 'water kind':
       return readWaterKind(text);
     case 'allergens':
@@ -268,8 +268,8 @@ function readList<T extends string>(text: string, words: Vocabulary<T>): Reading
 }
 
 function readWaterKind(text: string): Reading<string> {
-  const meant = WATER_WORDS.meaning(text.replace(/(?<!\s)\s+(?:water|wasser)$/i, ''));
-  return meant ? { value: meant[0]! } : { reason: WATER_WORDS.unknown(text) };
+  const meant = WATER_VOCABULARY.meaning(text.replace(/(?<!\s)\s+(?:water|wasser)$/i, ''));
+  return meant ? { value: meant[0]! } : { reason: WATER_VOCABULARY.unknown(text) };
 }
 
 /** What may be in it counts as being in it: nobody who avoids it is served it. */
@@ -288,12 +288,12 @@ function readAllergens(text: string): Reading<string[] | undefined> {
       '',
     );
     traces ||= /^(?:may|traces|kann|spuren)/i.test(part);
-    const meant = ALLERGEN_WORDS.meaning(bare);
+    const meant = ALLERGEN_VOCABULARY.meaning(bare);
     if (!meant)
       return {
         reason: saysNone(bare)
           ? say('"{text}" lists allergens and says "{bare}"; write one or the other', { text, bare })
-          : ALLERGEN_WORDS.unknown(bare),
+          : ALLERGEN_VOCABULARY.unknown(bare),
       };
     meant.forEach((code) => found.add(code));
   }
@@ -309,9 +309,9 @@ function readDiets(text: string): Reading<string[]> {
   const found = new Set<string>();
   const left: string[] = [];
   for (const part of parts(text)) {
-    const meant = DIET_WORDS.meaning(part);
+    const meant = DIET_VOCABULARY.meaning(part);
     if (meant) meant.forEach((code) => found.add(code));
-    else left.push(DIET_WORDS.unknown(part));
+    else left.push(DIET_VOCABULARY.unknown(part));
   }
   return {
     value: [...found],

@@ -42,7 +42,7 @@ export function vocabulary<T extends string>(
   };
 }
 
-export const MEAL_WORDS: Vocabulary<MealKind> = vocabulary(text('meal'), MEAL_KINDS, [
+export const MEAL_VOCABULARY: Vocabulary<MealKind> = vocabulary(text('meal'), MEAL_KINDS, [
   ['breakfasts, frühstück, petit déjeuner', 'breakfast'],
   ['lunches, mittag, mittagessen, déjeuner', 'lunch'],
   ['snacks, trail snack, zwischenmahlzeit, imbiss, collation, goûter, en-cas', 'snack'],
@@ -50,14 +50,14 @@ export const MEAL_WORDS: Vocabulary<MealKind> = vocabulary(text('meal'), MEAL_KI
   ['drinks, beverage, getränk, boisson', 'drink'],
 ]);
 
-export const WATER_WORDS: Vocabulary<WaterKind> = vocabulary(text('kind of water'), WATER_KINDS, [
+export const WATER_VOCABULARY: Vocabulary<WaterKind> = vocabulary(text('kind of water'), WATER_KINDS, [
   ['boil, boiled, kochend, kochend heiß, bouillante, bouillant', 'boiling'],
   ['warm, heiß, chaude, chaud', 'hot'],
   ['cool, kalt, froide, froid', 'cold'],
   ['no, no water, dry, eat dry, nothing, kein, keins, ohne, aucune, aucun, sans eau', 'none'],
 ]);
 
-export const ALLERGEN_WORDS: Vocabulary<Allergen> = vocabulary(
+export const ALLERGEN_VOCABULARY: Vocabulary<Allergen> = vocabulary(
   text('allergen'),
   ALLERGEN_LIST.map(({ code }) => code),
   [
@@ -101,7 +101,7 @@ export const ALLERGEN_WORDS: Vocabulary<Allergen> = vocabulary(
   ],
 );
 
-export const DIET_WORDS: Vocabulary<Diet> = vocabulary(
+export const DIET_VOCABULARY: Vocabulary<Diet> = vocabulary(
   text('diet'),
   DIET_LIST.map(({ code }) => code),
   [

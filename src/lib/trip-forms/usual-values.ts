@@ -7,8 +7,7 @@ import { hasOwnFigure, NOTHING_LEARNED, type LearnedDefaults } from '$lib/planni
 import { defaultSettings, type Settings } from '$lib/planning/model/settings.ts';
 import { TRIP_DEFAULTS, type Default } from '$lib/planning/model/trip-defaults.ts';
 import type { Trip } from '$lib/planning/model/trip.ts';
-import { MEAL_WORDS, type FuelKind } from '$lib/planning/model/words.ts';
-import { FUEL_LABEL } from '$lib/planning/stove/fuels.ts';
+import { FUEL_WORDS, type FuelKind, MEAL_WORDS } from '$lib/planning/model/words.ts';
 import { knownDays, knownLegs } from '$lib/planning/route/trip-legs.ts';
 import { baseEfficiency } from '$lib/planning/stove/plan-fuel.ts';
 import { fieldValue, show, type Quantity, type UnitSystem } from '$lib/planning/units/show.ts';
@@ -97,7 +96,7 @@ export function usualValues(
     terrain: words(TERRAIN_WORDS[TRIP_DEFAULTS.terrain.value], TRIP_DEFAULTS.terrain),
     campWater: words(CAMP_WATER_WORDS[TRIP_DEFAULTS.campWater.value], TRIP_DEFAULTS.campWater),
     waterEveryH: hours(TRIP_DEFAULTS.waterEveryH),
-    'stove.fuel': words(FUEL_LABEL[TRIP_DEFAULTS.fuel.value], TRIP_DEFAULTS.fuel),
+    'stove.fuel': words(FUEL_WORDS[TRIP_DEFAULTS.fuel.value], TRIP_DEFAULTS.fuel),
     'stove.efficiency': efficiency
       ? {
           ...measured({ value: efficiency.value, reason: efficiencyReason(efficiency) }, 'share'),

@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { exampleLot, exampleTrip } from '../../../tests/support/examples.ts';
 import { defaultSettings } from '../planning/model/settings.ts';
 import { planTrip } from '../planning/plan-trip.ts';
-import { FUEL_LABEL } from '../planning/stove/fuels.ts';
+import { FUEL_WORDS } from '../planning/model/words.ts';
 import { afterwardsSubjects } from './afterwards.ts';
 import { isOfFigure, learnedViews } from './learned.ts';
 
@@ -60,7 +60,7 @@ it('shows each learned figure with its history, and a key that finds just its ob
   expect(views.map(({ name, value }) => [name, value])).toEqual([
     ['Appetite of Ada', '100 % of the usual need'],
     ['Appetite of Bo', '95 % of the usual need'],
-    [`Efficiency of the stove, ${FUEL_LABEL.ethanol}`, '32 %'],
+    [`Efficiency of the stove, ${FUEL_WORDS.ethanol}`, '32 %'],
     ['Pace of the party', 'party factor 1.1'],
   ]);
   expect(views[2]?.usual).toContain('40 %');

@@ -6,9 +6,8 @@ import {
   type LearnedFigure,
 } from '../planning/learning/learned-figures.ts';
 import type { Observation, ObservationOf } from '../planning/model/observation.ts';
-import { APPETITE_WORDS, FUEL_KINDS } from '../planning/model/words.ts';
+import { APPETITE_WORDS, FUEL_KINDS, FUEL_WORDS } from '../planning/model/words.ts';
 import type { Settings } from '../planning/model/settings.ts';
-import { FUEL_LABEL } from '../planning/stove/fuels.ts';
 import { baseEfficiency } from '../planning/stove/plan-fuel.ts';
 import { show, type UnitSystem } from '../planning/units/show.ts';
 import { say, sayNumber } from '../texts/say.ts';
@@ -96,7 +95,7 @@ export function learnedViews(settings: Settings, system: UnitSystem): LearnedVie
       const base = baseEfficiency(fuel, settings);
       return view(
         learnedEfficiency(learned, fuel, base.value),
-        say('Efficiency of the stove, {fuel}', { fuel: say(FUEL_LABEL[fuel]) }),
+        say('Efficiency of the stove, {fuel}', { fuel: say(FUEL_WORDS[fuel]) }),
         `${share(base.value)}: ${base.reason}`,
         share,
         ({ plannedG, burntG }) =>

@@ -4,7 +4,7 @@ import { dietLabel } from '../model/diets.ts';
 import type { PouchLot } from '../model/pouch-lot.ts';
 import { pouchEnergyKcal, pouchFoodG } from '../model/pouch-totals.ts';
 import { waitText } from '../trail-card/steep-time.ts';
-import { WATER_WORDS } from '../trail-card/water-words.ts';
+import { POUR_WORDS } from '../trail-card/pour-words.ts';
 import { showPour } from '../units/fractions.ts';
 import { show, type UnitSystem } from '../units/show.ts';
 
@@ -58,7 +58,7 @@ export function makeLabel(lot: PouchLot, unitSystem: UnitSystem): Label {
     isShared: servingsPerPouch !== 1,
     water: isWet
       ? {
-          kind: say(WATER_WORDS[waterKind]),
+          kind: say(POUR_WORDS[waterKind]),
           pouch: pour(lot.waterMl * servingsPerPouch),
           serving: pour(lot.waterMl),
         }

@@ -29,6 +29,13 @@ export const WATER_WORDS: Readonly<Record<WaterKind, Text>> = {
 
 export const FUEL_KINDS = ['canister-gas', 'naphtha', 'kerosene', 'ethanol'] as const;
 export type FuelKind = (typeof FUEL_KINDS)[number];
+/** How each fuel is called. */
+export const FUEL_WORDS: Readonly<Record<FuelKind, Text>> = {
+  'canister-gas': text('gas in canisters'),
+  naphtha: text('naphtha (white gas)'),
+  kerosene: text('kerosene'),
+  ethanol: text('spirit (ethanol)'),
+};
 
 export const PROCESSES = ['freeze-dried', 'dehydrated'] as const;
 /** How each way of drying is called. */

@@ -1,4 +1,3 @@
-import { text, type Text } from '../../texts/say.ts';
 import type { FuelKind } from '../model/words.ts';
 
 /**
@@ -10,11 +9,4 @@ export const NET_CALORIFIC_VALUE: Readonly<Record<FuelKind, number>> = {
   naphtha: 44.9,
   kerosene: 43.1,
   ethanol: 0.93 * 26.8,
-};
-
-export const FUEL_LABEL: Readonly<Record<FuelKind, Text>> = {
-  'canister-gas': text('gas in canisters'),
-  naphtha: text('naphtha (white gas)'),
-  kerosene: text('kerosene'),
-  ethanol: text('spirit (ethanol)'),
 };

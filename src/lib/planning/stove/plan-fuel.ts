@@ -4,16 +4,20 @@ import type { Assumption, ResolvedDay, ResolvedTrip } from '../model/resolve-tri
 import type { Settings } from '../model/settings.ts';
 import { STOVE_EFFICIENCY } from '../model/trip-defaults.ts';
 import type { Boil, FuelPlan, MenuPlan, Notice, WaterPlan } from '../model/trip-plan.ts';
-import type { FuelKind, MealKind } from '../model/words.ts';
+import { FUEL_WORDS, type FuelKind, type MealKind } from '../model/words.ts';
 import { boilingPointC } from './boiling-point.ts';
 import { calibrateStove } from './calibrate-stove.ts';
 import { chooseContainers } from './choose-containers.ts';
-import { FUEL_LABEL, NET_CALORIFIC_VALUE } from './fuels.ts';
+import { NET_CALORIFIC_VALUE } from './fuels.ts';
 import { heatForWaterKJ } from './heat-of-water.ts';
 import { stoveStopOf } from './stove-stop.ts';
 
 /** Share of the efficiency that is left in wind, behind a shield (common practice). */
-export const WIND_FACTOR: Readonly<Record<ResolvedDay['wind'], number>> = { calm: 1, breezy: 0.85, windy: 0.7 };
+export const WIND_FACTOR: Readonly<Record<ResolvedDay['wind'], number>> = {
+  calm: 1,
+  breezy: 0.85,
+  windy: 0.7,
+};
 /** The pot loses more heat to colder air: 0.4 % of the efficiency for each degree below 20 °C (common practice). */
 export const MILD_C = 20;
 export const COLD_LOSS_PER_DEGREE = 0.004;
@@ -192,7 +196,7 @@ export function planFuel(
         terms: [
           { label: say('water to heat'), value: waterMl, unit: 'ml' },
           { label: say('heat into water and pot'), value: heatKJ, unit: 'kJ' },
-          { label: say('heat in {fuel}', { fuel: say(FUEL_LABEL[fuel]) }), value: kJPerG, unit: 'kJ/g' },
+          { label: say('heat in {fuel}', { fuel: say(FUEL_WORDS[fuel]) }), value: kJPerG, unit: 'kJ/g' },
           {
             label: say(
               'share of it that arrives, in calm mild air ({basis, select, entered {entered} learned {learned} measured {measured} other {usual}})',
@@ -233,7 +237,7 @@ function fuelNotices(trip: ResolvedTrip, withReserveG: number, containers: numbe
       topic: 'fuel',
       text: say(
         'The settings list no container for {fuel}, so its weight is missing from the packs; add the sizes you can get under Settings.',
-        { fuel: say(FUEL_LABEL[trip.stove.fuel]) },
+        { fuel: say(FUEL_WORDS[trip.stove.fuel]) },
       ),
     });
   const coldest = trip.days.reduce((cold, day) => (day.airTemperatureC < cold.airTemperatureC ? day : cold));

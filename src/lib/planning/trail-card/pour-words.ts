@@ -2,7 +2,7 @@ import { text, type Text } from '../../texts/say.ts';
 import type { WaterKind } from '../model/words.ts';
 
 /** What to pour on, in the words of whoever stands at the stove. */
-export const WATER_WORDS: Readonly<Record<Exclude<WaterKind, 'none'>, Text>> = {
+export const POUR_WORDS: Readonly<Record<Exclude<WaterKind, 'none'>, Text>> = {
   boiling: text('boiling water'),
   hot: text('hot water, below the boil'),
   cold: text('cold, safe water'),
