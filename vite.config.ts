@@ -21,6 +21,7 @@ export default defineConfig({
           // As many as CI has processors; by itself Vitest leaves one of them idle.
           maxWorkers: 2,
           testTimeout: 30_000,
+          hookTimeout: 120_000,
         },
       },
       {

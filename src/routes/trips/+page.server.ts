@@ -5,12 +5,20 @@ import { redirect } from '@sveltejs/kit';
 import { settleNotes } from '$lib/forms/settle-notes.ts';
 import type { Actions, PageServerLoad } from './$types';
 
+/** So many of the trips that are ahead are planned for the list, the next ones: each takes as long as a page of it. */
+const MOST_PLANNED = 8;
+
 export const load: PageServerLoad = async ({ locals: { app } }) => {
-  const [stored, settings] = await Promise.all([app.trips.listTrips(), app.settings.get()]);
+  const [listed, settings] = await Promise.all([app.trips.listTrips(), app.settings.get()]);
+  const stored = listed.map((trip) => {
+    const endDate = addDays(trip.trip.startDate, trip.trip.dayCount - 1);
+    return { ...trip, endDate, isOver: endDate < app.today() || trip.stage === 'finished' };
+  });
+  // What was wrong with a trip that is over can no longer be mended.
+  const ahead = stored.filter(({ isOver }) => !isOver).sort((a, b) => (a.endDate < b.endDate ? -1 : 1));
+  const planned = new Set(ahead.slice(0, MOST_PLANNED).map(({ id }) => id));
   const trips = await Promise.all(
-    stored.map(async ({ id, trip, stage }) => {
-      const endDate = addDays(trip.startDate, trip.dayCount - 1);
-      const isOver = endDate < app.today() || stage === 'finished';
+    stored.map(async ({ id, trip, stage, endDate, isOver }) => {
       return {
         id,
         name: trip.name,
@@ -20,8 +28,9 @@ export const load: PageServerLoad = async ({ locals: { app } }) => {
         eaterCount: trip.party.length,
         stage,
         isOver,
-        // What was wrong with a trip that is over can no longer be mended.
-        verdict: isOver ? undefined : verdictOf(planKept(trip, await app.shelf.stockFor(id), settings)),
+        verdict: planned.has(id)
+          ? verdictOf(planKept(trip, await app.shelf.stockFor(id), settings))
+          : undefined,
       };
     }),
   );
