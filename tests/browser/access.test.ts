@@ -111,6 +111,7 @@ test('beyond this machine it does not start without a passphrase, and says how t
   for (const [variable, value] of [
     ['RIDGELARDER_HOST', 'larder.local'],
     ['RIDGELARDER_NAMES', 'larder.local,http://pantry'],
+    ['RIDGELARDER_PROXY', '192.0.2.5, proxy.example'],
   ] as const) {
     const { code, said } = await run('start.ts', { ...environment, [variable]: value });
     expect(code).toBe(1);
