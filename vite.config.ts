@@ -18,8 +18,8 @@ export default defineConfig({
             'tests/crash/**/*.test.ts',
           ],
           globalSetup: 'tests/support/postgres.ts',
-          // As many as CI has processors; by itself Vitest leaves one of them idle.
-          maxWorkers: 2,
+          // By itself Vitest leaves a processor idle, which is half of what CI has.
+          maxWorkers: '100%',
           testTimeout: 30_000,
           hookTimeout: 120_000,
         },
