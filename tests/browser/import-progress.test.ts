@@ -69,6 +69,31 @@ test('sending is stopped, reading is stopped and begun again, the import is stop
   expect(await lotsOnShelf()).toBe(LOTS);
 });
 
+test('so large a shelf is not sent: the server finds while one types, and its pages follow each other by the keyboard', async () => {
+  const page = await app.open('/shelf', { widthPx: PHONE_PX });
+  const asked: string[] = [];
+  page.on('request', (request) => asked.push(new URL(request.url()).pathname));
+  await told(page, /^100,000 lots: /);
+  const search = page.getByLabel('Search');
+  await search.pressSequentially('l1234');
+  await told(page, /^11 lots: /);
+  expect(await search.inputValue()).toBe('l1234');
+  expect(await search.evaluate((field) => field === document.activeElement)).toBe(true);
+  expect(await page.locator('tbody tr').count()).toBe(11);
+  expect(asked).not.toContain('/shelf/lots.json');
+
+  const plain = await app.open('/shelf', { scripts: false, widthPx: PHONE_PX });
+  await plain.getByLabel('Search').fill('l99');
+  await plain.keyboard.press('Enter');
+  await told(plain, /^1,\d\d\d lots: /);
+  await plain.getByRole('link', { name: 'Next' }).focus();
+  await plain.keyboard.press('Enter');
+  await told(plain, /^Page 2 of 1\d$/);
+  expect(new URL(plain.url()).searchParams.get('search')).toBe('l99');
+  expect(await plain.locator('tbody tr').count()).toBe(100);
+  expect(await tooWide(plain)).toBe(0);
+});
+
 test('without scripts the form waits until all is written', async () => {
   const page = await app.open('/shelf/import', { scripts: false });
   await chooseFile(page);
