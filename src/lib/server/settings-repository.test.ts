@@ -1,6 +1,12 @@
-import { expect, test } from 'vitest';
+import { afterEach, expect, test } from 'vitest';
+import { exampleBatch } from '../../../tests/support/kitchen-examples.ts';
+import { german } from '../texts/de.ts';
+import { useCatalog, useLanguage } from '../texts/say.ts';
+import { defaultKitchen } from '../planning/model/kitchen.ts';
 import { defaultSettings } from '../planning/model/settings.ts';
 import { expectUserError, onEachDatabase, temporaryFolder } from './test-data.ts';
+
+afterEach(() => useLanguage(() => 'en'));
 
 onEachDatabase(({ openTestApp, openTestDatabase }) => {
   test('the defaults hold until settings are saved, and the last ones saved from then on', async () => {
@@ -34,5 +40,26 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
       'The stored settings',
       'hotWaterC must be at most 95',
     );
+  });
+
+  test('usual equipment is named in the language of whoever begins the first batch, and stays so', async () => {
+    useCatalog('de', german);
+    const app = await openTestApp();
+    const dryers = async () => (await app.settings.getKitchen()).dryers.map(({ name }) => name);
+    expect(await dryers()).toEqual(['freeze dryer', 'dehydrator']);
+    useLanguage(() => 'de');
+    await app.settings.keepKitchen(await app.settings.getKitchen());
+    useLanguage(() => 'en');
+    expect(await dryers()).toEqual(['Gefriertrockner', 'Dörrgerät']);
+    await app.settings.keepKitchen(defaultKitchen());
+    expect(await dryers()).toEqual(['Gefriertrockner', 'Dörrgerät']);
+  });
+
+  test('a batch that was begun before the equipment was kept leaves it its English names', async () => {
+    useCatalog('de', german);
+    const app = await openTestApp();
+    await app.kitchen.batches.create(exampleBatch());
+    useLanguage(() => 'de');
+    expect((await app.settings.getKitchen()).dryers[0]?.name).toBe('freeze dryer');
   });
 });

@@ -75,15 +75,24 @@ export class SettingsRepository {
 
   /** @returns the equipment and figures of the kitchen, or the usual ones where none were saved yet */
   getKitchen(): Promise<Kitchen> {
-    return reading(this.#db, (trx) =>
-      read(trx, KITCHEN, Kitchen, () => say('The stored equipment'), defaultKitchen),
-    );
+    return reading(this.#db, readKitchen);
+  }
+
+  /**
+   * Keeps the usual equipment as it is named now, where none was saved yet: from a first batch on, runs are found by the name of their dryer.
+   *
+   * @param kitchen as `getKitchen` gave it
+   */
+  async keepKitchen(kitchen: Kitchen): Promise<void> {
+    await writing(this.#db, async (trx) => {
+      if (!(await isStored(trx, KITCHEN))) await write(trx, KITCHEN, Kitchen.parse(kitchen));
+    });
   }
 
   /** Saves some of the equipment, as `savePart` does. @throws UserError `StaleVersion` */
   async saveKitchenPart(names: readonly (keyof Kitchen)[], version: string, kitchen: Kitchen): Promise<void> {
     await writing(this.#db, async (trx) => {
-      const stored = await read(trx, KITCHEN, Kitchen, () => say('The stored equipment'), defaultKitchen);
+      const stored = await readKitchen(trx);
       await write(trx, KITCHEN, Kitchen.parse(changed(stored, names, version, kitchen)));
     });
   }
@@ -133,12 +142,37 @@ const readLearned = (trx: Transaction<Tables>): Promise<Observation[]> =>
     () => [],
   );
 
+const readKitchen = (trx: Transaction<Tables>): Promise<Kitchen> =>
+  read(
+    trx,
+    KITCHEN,
+    Kitchen,
+    () => say('The stored equipment'),
+    // Batches that were begun before the equipment was kept with the first of them have the English names.
+    async () => ((await hasBatches(trx)) ? defaultKitchen((name) => name) : defaultKitchen()),
+  );
+
+async function hasBatches(trx: Transaction<Tables>): Promise<boolean> {
+  const batch = await trx
+    .selectFrom('records')
+    .select('id')
+    .where('kind', '=', 'batch')
+    .limit(1)
+    .executeTakeFirst();
+  return batch !== undefined;
+}
+
+async function isStored(trx: Transaction<Tables>, id: string): Promise<boolean> {
+  const row = await trx.selectFrom('settings').select('id').where('id', '=', id).executeTakeFirst();
+  return row !== undefined;
+}
+
 async function read<Schema extends z.ZodType>(
   trx: Transaction<Tables>,
   id: string,
   schema: Schema,
   what: () => string,
-  usual: () => z.output<Schema>,
+  usual: () => z.output<Schema> | Promise<z.output<Schema>>,
 ): Promise<z.output<Schema>> {
   const row = await trx.selectFrom('settings').select('settings').where('id', '=', id).executeTakeFirst();
   return row ? parseStored(schema, row.settings, what) : usual();

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { say, sayLater } from '../../texts/say.ts';
+import { say, sayLater, text, type Text } from '../../texts/say.ts';
 import { count, minutes, priceMinor, share, someVolumeMl, someWeightG, weightG } from './amounts.ts';
 import { CalendarDate, ShortText } from './kinds.ts';
 import {
@@ -126,10 +126,13 @@ export type LoggedRun = z.infer<typeof LoggedRun>;
 export const Weekday = z.enum(WEEKDAYS);
 export type Weekday = z.infer<typeof Weekday>;
 
+/** How a text is said. */
+type Called = (name: Text) => string;
+
 /** Common practice throughout; weigh and measure your own. Tray figures are of small machines for the home. */
-const USUAL_DRYERS: Dryer[] = [
+const usualDryers = (called: Called): Dryer[] => [
   {
-    name: 'freeze dryer',
+    name: called(text('freeze dryer')),
     process: 'freeze-dried',
     trayCount: 4,
     trayAreaCm2: 930,
@@ -140,7 +143,7 @@ const USUAL_DRYERS: Dryer[] = [
     expectedBatches: 300,
   },
   {
-    name: 'dehydrator',
+    name: called(text('dehydrator')),
     process: 'dehydrated',
     trayCount: 6,
     trayAreaCm2: 900,
@@ -175,10 +178,31 @@ const USUAL_PROCESSES: Record<Process, ProcessFigures> = {
   },
 };
 
-const USUAL_POUCHES: PouchSize[] = [
-  { label: 'foil, 1.7 l', barrier: 'foil pouch', volumeMl: 1700, tareG: 16, priceMinor: 35, canBeCut: true },
-  { label: 'foil, 0.9 l', barrier: 'foil pouch', volumeMl: 900, tareG: 10, priceMinor: 25, canBeCut: false },
-  { label: 'foil, 0.5 l', barrier: 'foil pouch', volumeMl: 500, tareG: 6, priceMinor: 18, canBeCut: false },
+const usualPouches = (called: Called): PouchSize[] => [
+  {
+    label: called(text('foil, 1.7 l')),
+    barrier: 'foil pouch',
+    volumeMl: 1700,
+    tareG: 16,
+    priceMinor: 35,
+    canBeCut: true,
+  },
+  {
+    label: called(text('foil, 0.9 l')),
+    barrier: 'foil pouch',
+    volumeMl: 900,
+    tareG: 10,
+    priceMinor: 25,
+    canBeCut: false,
+  },
+  {
+    label: called(text('foil, 0.5 l')),
+    barrier: 'foil pouch',
+    volumeMl: 500,
+    tareG: 6,
+    priceMinor: 18,
+    canBeCut: false,
+  },
 ];
 const USUAL_ABSORBERS: AbsorberSize[] = [
   { label: '100 ml', oxygenMl: 100, tareG: 2, priceMinor: 8 },
@@ -249,7 +273,7 @@ export const Kitchen = z.strictObject({
         ({ name }) => twice(name),
       ),
     )
-    .default(USUAL_DRYERS),
+    .default(() => usualDryers(say)),
   processes: z
     .strictObject({ 'freeze-dried': ProcessFigures, dehydrated: ProcessFigures })
     .default(USUAL_PROCESSES),
@@ -257,7 +281,7 @@ export const Kitchen = z.strictObject({
     .array(PouchSize)
     .max(40, sayLater('must list at most 40 sizes'))
     .superRefine(unlikeLabels)
-    .default(USUAL_POUCHES),
+    .default(() => usualPouches(say)),
   headspaceShare: share()
     .max(0.8, sayLater('must be at most 80 %'))
     .default(0.2)
@@ -314,4 +338,6 @@ export const Kitchen = z.strictObject({
 });
 export type Kitchen = z.infer<typeof Kitchen>;
 
-export const defaultKitchen = (): Kitchen => Kitchen.parse({});
+/** @param called how the names of dryers and pouches are said; left out: in the language around */
+export const defaultKitchen = (called: Called = say): Kitchen =>
+  Kitchen.parse({ dryers: usualDryers(called), pouches: usualPouches(called) });

@@ -52,6 +52,7 @@ export const actions: Actions = {
     if (!batch) return fail<RefusedForm>(422, read.refused());
     let id: string;
     try {
+      await app.settings.keepKitchen(kitchen);
       ({ id } = await app.kitchen.batches.create(batch));
     } catch (caught) {
       return fail<RefusedForm>(addUserError(read, caught, 'code'), read.refused());
