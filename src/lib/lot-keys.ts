@@ -11,10 +11,16 @@ export const lotKeys = (lot: {
   readonly recipe: string;
   readonly note: string;
 }): LotKeys => ({
-  searchKey: plain(`${lot.code} ${lot.recipe} ${lot.note}`),
+  searchKey: searchKey(lot),
   codeKey: sortKey(lot.code),
   recipeKey: sortKey(lot.recipe),
 });
+
+export const searchKey = (lot: {
+  readonly code: string;
+  readonly recipe: string;
+  readonly note: string;
+}): string => plain(`${lot.code} ${lot.recipe} ${lot.note}`);
 
 /** @returns the words that each have to be in the `searchKey` of a lot for it to be found */
 export const searchWords = (search: string): string[] =>
@@ -23,10 +29,14 @@ export const searchWords = (search: string): string[] =>
     .filter(Boolean);
 
 /** Lower case without accents, so that "creme" finds "Crème". */
-const plain = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
+const plain = (text: string): string =>
+  (IS_PLAIN.test(text) ? text : text.normalize('NFD').replace(/\p{M}/gu, '')).toLowerCase();
+
+/** Most texts have no letter that has to be taken apart, which takes its time. */
+const IS_PLAIN = /^[ -~]*$/;
 
 /** Numbers in it begin with how many digits they have, so that 9 comes before 10, whatever zeros stand before them. */
-const sortKey = (text: string): string =>
+export const sortKey = (text: string): string =>
   plain(text).replace(/\d+/g, (digits) => {
     const number = digits.replace(/^0+(?=\d)/, '');
     return String(number.length).padStart(4, '0') + number;

@@ -1,4 +1,4 @@
-import { lotKeys, searchWords, type LotKeys } from './lot-keys.ts';
+import { searchKey, searchWords, sortKey } from './lot-keys.ts';
 import { ALLERGENS, avoided, type Allergen } from './planning/model/allergens.ts';
 import type { PouchLot } from './planning/model/pouch-lot.ts';
 import { pouchEnergyKcal } from './planning/model/pouch-totals.ts';
@@ -194,8 +194,8 @@ export function shelfView(lots: readonly LotOnShelf[], query: ShelfQuery, today:
     if (query.best === 'past' && lot.bestBefore >= today) return false;
     if (query.best === 'within' && (lot.bestBefore < today || lot.bestBefore > untilDate)) return false;
     if (words.length > 0) {
-      const { searchKey } = keysOf(lot);
-      if (!words.every((word) => searchKey.includes(word))) return false;
+      const text = searchKeyOf(lot);
+      if (!words.every((word) => text.includes(word))) return false;
     }
     if (excluded.size > 0) {
       if (lot.allergens === undefined) {
@@ -229,15 +229,19 @@ export function pageOf(lotCount: number, asked: number): { page: number; pageCou
   return { page: Math.min(asked, pageCount), pageCount };
 }
 
-/** Kept, as each letter that is typed asks for those of the same lots again. */
-const keysKept = new WeakMap<LotOnShelf, LotKeys>();
-function keysOf(lot: LotOnShelf): LotKeys {
-  const kept = keysKept.get(lot);
-  if (kept) return kept;
-  const keys = lotKeys(lot);
-  keysKept.set(lot, keys);
-  return keys;
+/** Makes a key of a lot once, as each letter that is typed asks for those of the same lots again. */
+function once(make: (lot: LotOnShelf) => string): (lot: LotOnShelf) => string {
+  const made = new WeakMap<LotOnShelf, string>();
+  return (lot) => {
+    const known = made.get(lot);
+    if (known !== undefined) return known;
+    const key = make(lot);
+    made.set(lot, key);
+    return key;
+  };
 }
+const searchKeyOf = once(searchKey);
+const SORT_KEYS = { code: once(({ code }) => sortKey(code)), recipe: once(({ recipe }) => sortKey(recipe)) };
 
 /**
  * @param soonUntil up to when its best-before counts as soon
@@ -270,7 +274,7 @@ function byColumn(column: ShelfColumn, descending: boolean): (a: Found, b: Found
     switch (column) {
       case 'code':
       case 'recipe':
-        return (a, b) => compare(keysOf(a.lot)[`${column}Key`], keysOf(b.lot)[`${column}Key`]);
+        return (a, b) => compare(SORT_KEYS[column](a.lot), SORT_KEYS[column](b.lot));
       case 'mealKinds':
         return (a, b) => mealOrder(a) - mealOrder(b);
       case 'bestBefore':
@@ -284,7 +288,7 @@ function byColumn(column: ShelfColumn, descending: boolean): (a: Found, b: Found
   return (a, b) =>
     sign * byIt(a, b) ||
     byDate(a, b) ||
-    compare(keysOf(a.lot).codeKey, keysOf(b.lot).codeKey) ||
+    compare(SORT_KEYS.code(a.lot), SORT_KEYS.code(b.lot)) ||
     compare(a.code, b.code);
 }
 
