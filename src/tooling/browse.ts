@@ -1,4 +1,5 @@
-import { chromium, type Browser, type Page } from 'playwright';
+import { setTimeout as sleep } from 'node:timers/promises';
+import { chromium, type Browser, type Page, type Request } from 'playwright';
 import { findChromium } from './chromium.ts';
 
 const CHROMIUM_FLAGS = ['--no-sandbox', '--disable-background-networking', '--disable-quic'];
@@ -13,10 +14,62 @@ export async function startBrowser(flags: readonly string[] = []): Promise<Brows
   return chromium.launch({ executablePath, args: [...CHROMIUM_FLAGS, ...flags] });
 }
 
-/** Goes to an address and waits until the page can be used: its scripts have taken over from the server's HTML. */
+/** What windows have asked for and not got yet. */
+const underWay = new WeakMap<Page, Set<Request>>();
+const PATIENCE_MS = 60_000;
+
+function requestsOf(page: Page): Set<Request> {
+  const known = underWay.get(page);
+  if (known) return known;
+  const asked = new Set<Request>();
+  underWay.set(page, asked);
+  page.on('request', (request) => {
+    // What the page before asked for may never be heard of again.
+    if (request.isNavigationRequest()) asked.clear();
+    asked.add(request);
+  });
+  page.on('requestfinished', (request) => asked.delete(request));
+  page.on('requestfailed', (request) => asked.delete(request));
+  return asked;
+}
+
+/** Run in the page: whether its scripts, if it has any that run, have taken over from the server's HTML and have nothing more to do. */
+async function isTakenOver(): Promise<boolean> {
+  if (matchMedia('(scripting: none)').matches) return true;
+  const isScripted = [...document.scripts].some((script) => script.text.includes('kit.start('));
+  // The framework numbers its pages in the history when it begins to take over; it ends before there is nothing to do.
+  if (isScripted && !history.state?.['sveltekit:history']) return false;
+  await new Promise((resolve) => requestIdleCallback(resolve, { timeout: 1000 }));
+  return true;
+}
+
+/**
+ * Waits until a page can be used: it has all that it asked for, and its scripts have taken over from the server's HTML. Other than Playwright's
+ * "networkidle" it does not hang on half a second of silence, and knows of what a page asks for later.
+ *
+ * @throws where it still waits for something after a minute
+ */
+export async function atRest(page: Page): Promise<void> {
+  const asked = requestsOf(page);
+  const end = Date.now() + PATIENCE_MS;
+  await page.waitForLoadState();
+  do {
+    while (asked.size > 0) {
+      if (Date.now() > end)
+        throw new Error(
+          `${page.url()} still waits for ${[...asked].map((request) => request.url()).join()}.`,
+        );
+      await sleep(5);
+    }
+    await page.waitForFunction(isTakenOver, undefined, { timeout: PATIENCE_MS });
+  } while (asked.size > 0);
+}
+
+/** Goes to an address and waits until the page can be used. */
 export async function visit(page: Page, address: string): Promise<void> {
+  requestsOf(page);
   await page.goto(address);
-  await page.waitForLoadState('networkidle');
+  await atRest(page);
 }
 
 /** Fills in fields of a form by their names. */
@@ -35,5 +88,5 @@ export async function press(page: Page, name: string | RegExp, within = 'main'):
     .locator(within)
     .getByRole('button', { name, exact: typeof name === 'string' })
     .click();
-  await page.waitForLoadState('networkidle');
+  await atRest(page);
 }

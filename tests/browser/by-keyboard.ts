@@ -1,5 +1,6 @@
 import type { Locator, Page } from 'playwright';
 import { expect } from 'vitest';
+import { atRest } from '../../src/tooling/browse.ts';
 
 /** So many presses of a key may lead from one control to another; more, and nobody would go on. */
 const MOST_PRESSES = 250;
@@ -106,7 +107,7 @@ export function atKeyboard(page: Page): Typist {
   async function press(control: Locator): Promise<void> {
     await to(control);
     await keyboard.press('Enter');
-    await page.waitForLoadState('networkidle');
+    await atRest(page);
   }
 
   return {
@@ -115,7 +116,7 @@ export function atKeyboard(page: Page): Typist {
     press,
     async submit(button) {
       await Promise.all([page.waitForEvent('load'), press(button)]);
-      await page.waitForLoadState('networkidle');
+      await atRest(page);
     },
     async type(field, text) {
       await to(field);

@@ -1,12 +1,12 @@
 import path from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
+import axe from 'axe-core';
 import type { Browser, BrowserContext, Page } from 'playwright';
 import { afterAll, afterEach, beforeAll, expect } from 'vitest';
-import { startBrowser, visit } from '../../src/tooling/browse.ts';
+import { atRest, startBrowser, visit } from '../../src/tooling/browse.ts';
 import { fillDemo, startBuiltApp, type BuiltApp } from '../../src/tooling/built-app.ts';
 import { ROOT } from '../../src/tooling/run.ts';
 
-export { visit };
+export { atRest, visit };
 export const PHONE_PX = 360;
 const TABLET_PX = 768;
 export const DESK_PX = 1280;
@@ -21,11 +21,12 @@ export type Session = {
   /** Where pages can only be read, if the environment asks for it. */
   readonly readersOrigin: string;
   /**
-   * Opens a window of its own on the app. What its console reports as an error, or its content security policy does not allow, fails the test.
+   * Opens a window on the app. What its console reports as an error, or its content security policy does not allow, fails the test.
    *
    * @param expected errors that the test provokes, such as the browser's own line about a 404
    * @param scripts whether the browser runs scripts
    * @param keeps whether the browser lets the app keep pages for use without a network
+   * @param apart whether it is the browser of another person or device, which shares no cookies with the other windows of the test
    */
   open(
     address: string,
@@ -34,8 +35,11 @@ export type Session = {
       readonly expected?: RegExp;
       readonly scripts?: boolean;
       readonly keeps?: boolean;
+      readonly apart?: boolean;
     },
   ): Promise<Page>;
+  /** Goes to an address in a window that is only ever looked at, and stays from test to test: a new one costs more than the look. */
+  lookAt(address: string, widthPx: number): Promise<Page>;
   /** Ends the server, as when the computer at home is switched off; `restart` starts it at the same address with the same data, and variables that are others than before. */
   stop(): Promise<void>;
   restart(changed?: Readonly<Record<string, string>>): Promise<void>;
@@ -52,17 +56,59 @@ export type Session = {
 export function startApp(environment: Readonly<Record<string, string>> = {}): Session {
   let app: BuiltApp;
   let browser: Browser;
-  let contexts: BrowserContext[] = [];
+  let shared: BrowserContext;
+  let onlooker: Page;
+  let apart: BrowserContext[] = [];
   let errors: string[] = [];
+
+  async function newContext(scripts: boolean, keeps: boolean): Promise<BrowserContext> {
+    const context = await browser.newContext({
+      javaScriptEnabled: scripts,
+      serviceWorkers: keeps ? 'allow' : 'block',
+      baseURL: app.origin,
+    });
+    await context.addInitScript(() =>
+      addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI, sourceFile }) =>
+        console.error(`not allowed by ${violatedDirective}: ${blockedURI} in ${sourceFile}`),
+      ),
+    );
+    return context;
+  }
+
+  async function newPage(context: BrowserContext, expected?: RegExp): Promise<Page> {
+    const page = await context.newPage();
+    const note = (text: string) => {
+      if (!expected?.test(text)) errors.push(`${page.url()}: ${text}`);
+    };
+    page.on('console', (message) => {
+      if (message.type() === 'error') note(message.text());
+    });
+    page.on('pageerror', (error) => note(String(error)));
+    page.on('response', (response) => {
+      if (response.status() >= 500) note(`${response.status()} from ${response.url()}`);
+    });
+    return page;
+  }
+
+  async function goTo(page: Page, address: string, widthPx: number): Promise<Page> {
+    await page.setViewportSize({ width: widthPx, height: 900 });
+    await visit(page, address);
+    return page;
+  }
 
   beforeAll(async () => {
     [app, browser] = await Promise.all([startBuiltApp(environment), startBrowser()]);
+    shared = await newContext(true, false);
+    onlooker = await newPage(shared);
   }, 240_000);
 
   afterEach(async () => {
-    await Promise.all(contexts.map((context) => context.close()));
+    await onlooker.goto('about:blank');
+    const windows = shared.pages().filter((page) => page !== onlooker);
+    await Promise.all([...apart, ...windows].map((each) => each.close()));
+    await shared.clearCookies();
     const found = errors;
-    [contexts, errors] = [[], []];
+    [apart, errors] = [[], []];
     expect(found).toEqual([]);
   });
 
@@ -78,33 +124,13 @@ export function startApp(environment: Readonly<Record<string, string>> = {}): Se
     get readersOrigin() {
       return app.readersOrigin;
     },
-    async open(address, { widthPx = DESK_PX, expected, scripts = true, keeps = false } = {}) {
-      const context = await browser.newContext({
-        viewport: { width: widthPx, height: 900 },
-        javaScriptEnabled: scripts,
-        serviceWorkers: keeps ? 'allow' : 'block',
-        baseURL: app.origin,
-      });
-      contexts.push(context);
-      await context.addInitScript(() =>
-        addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI, sourceFile }) =>
-          console.error(`not allowed by ${violatedDirective}: ${blockedURI} in ${sourceFile}`),
-        ),
-      );
-      const page = await context.newPage();
-      const note = (text: string) => {
-        if (!expected?.test(text)) errors.push(`${page.url()}: ${text}`);
-      };
-      page.on('console', (message) => {
-        if (message.type() === 'error') note(message.text());
-      });
-      page.on('pageerror', (error) => note(String(error)));
-      page.on('response', (response) => {
-        if (response.status() >= 500) note(`${response.status()} from ${response.url()}`);
-      });
-      await visit(page, address);
-      return page;
+    async open(address, { widthPx = DESK_PX, expected, scripts = true, keeps = false, ...of } = {}) {
+      const isApart = of.apart || !scripts || keeps;
+      const context = isApart ? await newContext(scripts, keeps) : shared;
+      if (isApart) apart.push(context);
+      return goTo(await newPage(context, expected), address, widthPx);
     },
+    lookAt: (address, widthPx) => goTo(onlooker, address, widthPx),
     async stop() {
       expect(await app.stop(true)).toBe(0);
     },
@@ -122,15 +148,16 @@ export const newDemoTrip = ({ origin }: Session): Promise<string> => fillDemo(or
 
 /** What axe finds wrong: the rule, and where. */
 export async function barriers(page: Page): Promise<string[]> {
-  // In one frame and of violations only, axe finds the same in a fifth of the time.
-  const { violations } = await new AxeBuilder({ page })
-    .setLegacyMode()
-    .options({ resultTypes: ['violations'] })
-    .withTags(WCAG)
-    .analyze();
-  return violations.flatMap(({ id, nodes }) =>
-    nodes.map(({ target, failureSummary }) => `${id} ${target.join(' ')}: ${failureSummary}`),
-  );
+  // Once in a page, for all its looks; to bring it in costs as much as to run it.
+  if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(axe.source);
+  return page.evaluate(async (tags) => {
+    const { axe: inPage } = globalThis as unknown as { axe: typeof axe };
+    // Of violations only, axe finds the same in less time.
+    const { violations } = await inPage.run(document, { runOnly: tags, resultTypes: ['violations'] });
+    return violations.flatMap(({ id, nodes }) =>
+      nodes.map(({ target, failureSummary }) => `${id} ${target.join(' ')}: ${failureSummary}`),
+    );
+  }, WCAG);
 }
 
 /** By how much the page is wider than the window, px. */
@@ -161,7 +188,7 @@ const LOOKS: readonly { readonly width: number; readonly colorScheme?: 'light' |
 
 /** Opens a page on all of these: no barrier in light and dark, nothing wider than the window, one first heading, a title; nothing moves for who wants it so. */
 export async function checkPage(app: Session, address: string): Promise<void> {
-  const page = await app.open(address, { widthPx: PHONE_PX });
+  const page = await app.lookAt(address, PHONE_PX);
   for (const { width, colorScheme } of LOOKS) {
     await page.setViewportSize({ width, height: 900 });
     if (colorScheme) {
@@ -174,4 +201,5 @@ export async function checkPage(app: Session, address: string): Promise<void> {
   expect(await moving(page), `${address}: moving`).toEqual([]);
   expect(await page.getByRole('heading', { level: 1 }).count(), `${address}: first headings`).toBe(1);
   expect(await page.title()).toContain('Ridgelarder');
+  await page.emulateMedia({ reducedMotion: 'no-preference' });
 }

@@ -2,7 +2,7 @@
 import type { Page } from 'playwright';
 import { expect, test } from 'vitest';
 import { fillIn as fill, press } from '../../src/tooling/browse.ts';
-import { checkPage, startApp } from './harness.ts';
+import { atRest, checkPage, startApp } from './harness.ts';
 import { readPdf } from './pdf-text.ts';
 
 const app = startApp();
@@ -199,7 +199,7 @@ test('its labels are printed, one for each pouch', async () => {
   await page.getByRole('link', { name: 'Print the labels' }).click();
   await page.waitForURL('**/shelf/labels?*');
   await page.locator('.label').first().waitFor(); // the network may be idle before it is asked for them
-  await page.waitForLoadState('networkidle');
+  await atRest(page);
   const text = await printed(page);
   for (const code of lots) expect(text).toContain(code);
   expect(text).toContain('Turkey and barley pot');

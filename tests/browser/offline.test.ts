@@ -5,7 +5,7 @@
 import type { Page } from 'playwright';
 import { beforeAll, expect, test } from 'vitest';
 import { keptAddresses, tripOf } from '../../src/lib/offline/kept-trips.ts';
-import { barriers, checkPage, newDemoTrip, PHONE_PX, startApp, tooWide, visit } from './harness.ts';
+import { atRest, barriers, checkPage, newDemoTrip, PHONE_PX, startApp, tooWide, visit } from './harness.ts';
 
 const app = startApp();
 /** What the browser says of requests that find no server, and the harness of pages that the service worker answers for. */
@@ -325,7 +325,7 @@ test('more eaten than was packed is shown in words and kept until it is put away
   await page.getByRole('button', { name: /^Put away/ }).click();
   await page.getByText(words).waitFor({ state: 'detached' });
   await page.reload();
-  await page.waitForLoadState('networkidle');
+  await atRest(page);
   expect(await textOf(page)).not.toContain('do not fit');
 });
 
