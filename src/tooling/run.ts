@@ -12,13 +12,12 @@ const env = {
 /**
  * Runs a command line of the project's own making in the project's folder, its output going where ours goes.
  *
+ * @param variables of its environment, besides ours
  * @returns whether it ended with exit code 0
  */
-export function run(commandLine: string): boolean {
-  return (
-    spawnSync(commandLine, { cwd: ROOT, env, stdio: ['ignore', 'inherit', 'inherit'], shell: true })
-      .status === 0
-  );
+export function run(commandLine: string, variables: Readonly<Record<string, string>> = {}): boolean {
+  const options = { cwd: ROOT, env: { ...env, ...variables }, shell: true } as const;
+  return spawnSync(commandLine, { ...options, stdio: ['ignore', 'inherit', 'inherit'] }).status === 0;
 }
 
 /**
