@@ -4,6 +4,7 @@ import { doubtsOf, type Doubt } from '$lib/planning/model/plausibility.ts';
 import { PouchLot } from '$lib/planning/model/pouch-lot.ts';
 import { problemsOf } from '$lib/planning/model/problems.ts';
 import type { Settings } from '$lib/planning/model/settings.ts';
+import { USUAL_LOT } from '$lib/planning/model/usual-lot.ts';
 import { moneyFieldValue } from '$lib/planning/units/money.ts';
 import { fieldValue, type Quantity } from '$lib/planning/units/show.ts';
 import { say, text, type Text } from '$lib/texts/say.ts';
@@ -64,9 +65,8 @@ export function newLotFields(today: string, shown: ShownIn): Entered {
       sealedOn: today,
       pouches: 1,
       servingsPerPouch: 1,
-      tareG: 14,
+      ...USUAL_LOT,
       waterKind: 'boiling',
-      steepMin: 15,
       mealKinds: ['dinner'],
     },
     shown,

@@ -1,4 +1,5 @@
 import type { PouchLot } from '../planning/model/pouch-lot.ts';
+import { USUAL_LOT } from '../planning/model/usual-lot.ts';
 import {
   DURATION_MIN,
   ENERGY_KCAL,
@@ -354,7 +355,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
     heading: 'steep min',
     units: DURATION,
     required: true,
-    sameForAll: '15',
+    sameForAll: String(USUAL_LOT.steepMin),
     alsoCalled: [
       'steep',
       'steep time',
@@ -403,7 +404,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
     heading: 'packaging g',
     units: MASS,
     required: true,
-    sameForAll: '15',
+    sameForAll: String(USUAL_LOT.tareG),
     alsoCalled: [
       'packaging',
       'packaging weight',

@@ -82,7 +82,7 @@ describe('guessMapping', () => {
       servingsPerPouch: '1',
       waterKind: 'boiling',
       steepMin: '15',
-      tareG: '15',
+      tareG: '14',
     });
   });
 });

@@ -220,7 +220,7 @@ describe('a file', () => {
         bestBefore: '2028-03-01',
         dryWeightG: 125.75,
         energyKcal: 500,
-        tareG: 15,
+        tareG: 14,
         allergens: ['celery', 'mustard'],
         proteinG: undefined,
         fatG: undefined,
