@@ -227,7 +227,7 @@ describe('a file', () => {
         carbohydrateG: undefined,
       },
     ]);
-    expect(taken).toEqual(['Packaging: 15 g']);
+    expect(taken).toEqual(['Packaging: 14 g']);
   });
 
   it('may count cost per pouch, in a currency that the heading names', async () => {
