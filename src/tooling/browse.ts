@@ -37,9 +37,12 @@ function requestsOf(page: Page): Set<Request> {
 async function isTakenOver(): Promise<boolean> {
   if (matchMedia('(scripting: none)').matches) return true;
   const isScripted = [...document.scripts].some((script) => script.text.includes('kit.start('));
-  // The framework numbers its pages in the history when it begins to take over; it ends before there is nothing to do.
-  if (isScripted && !history.state?.['sveltekit:history']) return false;
-  await new Promise((resolve) => requestIdleCallback(resolve, { timeout: 1000 }));
+  // The framework's router numbers the pages in the history when it begins, and takes scrolling into its hands once all is in place. It gives that
+  // back when a page is left, also where the browser then stays; hence the end to the patience.
+  const isBegun = Boolean(history.state?.['sveltekit:history']);
+  const isInPlace = history.scrollRestoration === 'manual' || (isBegun && performance.now() > 20_000);
+  if (isScripted && !isInPlace) return false;
+  await new Promise((resolve) => requestIdleCallback(resolve, { timeout: 5000 }));
   return true;
 }
 

@@ -1,7 +1,7 @@
 /* The shelf and the settings under use: search while typing, bad input, doubts, two windows at once, and all of it without scripts. */
 import type { Page } from 'playwright';
 import { beforeAll, expect, test } from 'vitest';
-import { newDemoTrip, startApp, visit } from './harness.ts';
+import { atRest, newDemoTrip, startApp, visit } from './harness.ts';
 
 const app = startApp();
 beforeAll(async () => {
@@ -36,7 +36,7 @@ test('the shelf filters while one types, and the address keeps what was asked fo
   await eventually(async () => new URL(page.url()).searchParams.get('search')).toBe('rice b0');
 
   await page.reload();
-  await page.waitForLoadState('networkidle');
+  await atRest(page);
   expect(await lots(page)).toBe(1);
   await field(page, 'search').fill('');
   await eventually(() => lots(page)).toBe(all);
@@ -172,7 +172,8 @@ test('settings that do not add up are refused in their part, and lists can be ad
 
   await visit(page, '/settings');
   const fuel = page.locator('#fuel');
-  const before = await fuel.locator('form details').count();
+  const containers = fuel.locator('[name^="fuelContainers["][name$=".label"]'); // the last one is to be filled in
+  const before = await containers.count();
   await fuel.getByText('Add a container').click();
   const at = `fuelContainers[${before - 1}]`;
   await fill(page, { [`${at}.label`]: 'my tin', [`${at}.netG`]: '60', [`${at}.tareG`]: '12' });
@@ -182,7 +183,7 @@ test('settings that do not add up are refused in their part, and lists can be ad
   await page.getByLabel('Remove my tin').check();
   await press(page, 'Save Fuel containers');
   await said(page, 'The settings are saved');
-  expect(await fuel.locator('form details').count()).toBe(before);
+  expect(await containers.count()).toBe(before);
 });
 
 test('the shelf works without scripts', async () => {
