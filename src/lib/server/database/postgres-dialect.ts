@@ -1,6 +1,7 @@
-import { PostgresDialect, type Dialect, type PostgresPoolClient } from 'kysely';
+import { PostgresDialect, type Dialect, type Kysely, type PostgresPoolClient } from 'kysely';
 import pg from 'pg';
 import { UserError } from '../errors.ts';
+import { OwnSchemaIntrospector } from './own-schema-introspector.ts';
 import { postgresError } from './postgres-error.ts';
 
 /** Connections that one process has at most; PostgreSQL itself usually takes 100. */
@@ -37,7 +38,7 @@ export function postgresDialect(url: string, patienceMs: number): { dialect: Dia
   // A connection that breaks while nobody waits for it would otherwise end the program; the next who uses it is told.
   pool.on('error', () => {});
   pool.on('connect', (client) => client.on('error', () => {}));
-  const dialect = new PostgresDialect({
+  const dialect = new OwnSchemaDialect({
     pool: {
       options: pool.options,
       connect: async () => {
@@ -51,6 +52,12 @@ export function postgresDialect(url: string, patienceMs: number): { dialect: Dia
     },
   });
   return { dialect, name };
+}
+
+class OwnSchemaDialect extends PostgresDialect {
+  override createIntrospector(db: Kysely<unknown>): OwnSchemaIntrospector {
+    return new OwnSchemaIntrospector(db);
+  }
 }
 
 /** How a database is named to the user: without user and password. */

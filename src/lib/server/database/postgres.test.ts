@@ -165,6 +165,20 @@ onPostgres(({ openTestApp, openTestDatabase, place }) => {
     expect(await reading(db, (trx) => trx.selectFrom('lots').selectAll().execute())).toEqual([]);
   });
 
+  test('what others drop in the same database meanwhile is in nobody’s way', async () => {
+    const [folder, url] = await place();
+    let isOver = false;
+    const others = (async () => {
+      for (let index = 0; !isOver; index += 1) {
+        await asOwner(`create schema other_${index}; create table other_${index}.things (id serial)`);
+        await asOwner(`drop schema other_${index} cascade`);
+      }
+    })();
+    for (let index = 0; index < 20; index += 1) await (await openDatabase(url!, undefined, folder)).destroy();
+    isOver = true;
+    await others;
+  });
+
   test('a change that something else came in the way of is made once more', async () => {
     const { folder, db } = await shared();
     const other = await openTestDatabase(folder);

@@ -31,20 +31,16 @@ export function replaceData(from: Database, to: Database, before: () => Promise<
     const original = await contentsOf(source, DATA_TABLES);
     await writing(to, async (target) => {
       await before();
-      const { highest } = await versionsOf(target);
+      // Whatever the copy counted to: added to that, versions would double with each copy that also holds something new.
+      const version = 1 + (await highestVersion(target));
       const links = await target.selectFrom('readLinks').selectAll().execute();
       await target.deleteFrom('readLinks').execute();
       await unlockLedger(target);
       for (const name of DATA_TABLES.toReversed()) await target.deleteFrom(name).execute();
       await fill(target, source, DATA_TABLES, original);
       await lockLedger(target);
-      // By no more than that: a copy that is put back again and again would else double them each time.
-      const raise = Math.max(0, highest + 1 - (await versionsOf(target)).lowest);
       for (const name of WITH_VERSIONS)
-        await target
-          .updateTable(name)
-          .set((eb) => ({ version: eb('version', '+', raise) }))
-          .execute();
+        await target.updateTable(name).set({ version }).where('version', '<', version).execute();
       const trips = new Set((await target.selectFrom('trips').select('id').execute()).map(({ id }) => id));
       for (const link of links)
         if (link.tripId === null || trips.has(link.tripId))
@@ -53,19 +49,16 @@ export function replaceData(from: Database, to: Database, before: () => Promise<
   });
 }
 
-async function versionsOf(trx: Transaction<Tables>): Promise<{ lowest: number; highest: number }> {
-  let lowest = Infinity;
+async function highestVersion(trx: Transaction<Tables>): Promise<number> {
   let highest = 0;
   for (const name of WITH_VERSIONS) {
     const row = await trx
       .selectFrom(name)
-      .select((eb) => [eb.fn.min('version').as('lowest'), eb.fn.max('version').as('highest')])
+      .select((eb) => eb.fn.max('version').as('highest'))
       .executeTakeFirst();
-    // Of no rows there is none.
-    lowest = Math.min(lowest, row?.lowest ?? Infinity);
     highest = Math.max(highest, row?.highest ?? 0);
   }
-  return { lowest: Math.min(lowest, highest + 1), highest };
+  return highest;
 }
 
 /** The ledger is only ever appended to, but where all of it is replaced. Balances begin again at nothing then. */
