@@ -64,6 +64,7 @@ function* csvLines(): Generator<string> {
         whole(100, 450),
         one('boiling', 'hot', 'cold'),
         whole(5, 20),
+        one('', '', '2'),
         whole(8, 18),
         whole(200, 900),
         one('', 'none', 'milk; egg', 'celery', 'wheat; gluten; soy'),
