@@ -412,7 +412,21 @@ test('a file that is no copy is refused before anything is touched, with what is
       'lots',
       'has a version that no count',
     ],
-    ['versions.sqlite', await changed(`update trips set version = ${2n ** 60n}`), 'trips', 'has a version'],
+    ['versions.sqlite', await changed(`update trips set version = ${2n ** 60n}`), 'trips', 'larger than can'],
+    [
+      'price.sqlite',
+      await changed(`update lots set "costMinor" = ${2n ** 60n} where id = 3`),
+      'lots',
+      'larger than can be reckoned with',
+    ],
+    [
+      'pouches.sqlite',
+      await changed(
+        `insert into ledger ("at", "kind", "lotId", "fromPlace", "toPlace", "pouches", "note") values ('', 'sealed', 1, 'outside', 'shelf', ${2n ** 60n}, '')`,
+      ),
+      'ledger',
+      'larger than can be reckoned with',
+    ],
     [
       'loose.sqlite',
       await changed(`pragma foreign_keys = off; delete from lots where id = 2`),

@@ -2,7 +2,7 @@ import { Afterwards } from '../../planning/model/afterwards.ts';
 import { say } from '../../texts/say.ts';
 import { sql } from 'kysely';
 import { reading, type Database } from '../database/open-database.ts';
-import { WITH_VERSIONS } from '../database/replace-data.ts';
+import { DATA_TABLES, WITH_VERSIONS } from '../database/replace-data.ts';
 import { UserError } from '../errors.ts';
 import { KitchenRepository } from '../kitchen-repository.ts';
 import { held } from '../ledger.ts';
@@ -12,8 +12,10 @@ import { parseStored } from '../stored-json.ts';
 import { TripRepository } from '../trip-repository.ts';
 
 const never = () => '';
-/** More changes than any record sees. Each copy that is put back raises versions by as much as they lie apart, and they have to stay whole numbers. */
+/** More changes than any record sees. Versions go on from those of a copy that is put back, and have to stay whole numbers. */
 const MOST_VERSION = 2 ** 40;
+/** SQLite keeps 64 bits of a whole number, and its driver hands over none that JavaScript cannot. */
+const MOST_WHOLE = Number.MAX_SAFE_INTEGER;
 
 /**
  * Reads everything of a SQLite database as the pages do, and adds up its ledger.
@@ -27,11 +29,29 @@ export async function checkData(db: Database, name: string): Promise<void> {
       'Refused',
       say('"{name}" cannot be used: {problem} Nothing was changed. Choose another copy.', { name, problem }),
     );
+  const columnsOf = new Map(
+    (await db.introspection.getTables()).map(({ name: of, columns }) => [of, columns]),
+  );
   await reading(db, async (trx) => {
+    for (const table of DATA_TABLES) {
+      const tooLarge = (columnsOf.get(table) ?? []).map(
+        (column) =>
+          sql<boolean>`typeof(${sql.ref(column.name)}) = 'integer' and ${sql.ref(column.name)} not between ${-MOST_WHOLE} and ${MOST_WHOLE}`,
+      );
+      const odd = await trx
+        .selectFrom(table)
+        .select(sql`1`.as('found'))
+        .where((eb) => eb.or(tooLarge))
+        .executeTakeFirst();
+      if (odd)
+        throw refuse(
+          say('its table {table} has a whole number larger than can be reckoned with.', { table }),
+        );
+    }
     for (const table of WITH_VERSIONS) {
       const odd = await trx
         .selectFrom(table)
-        .select(sql`1`.as('found')) // not the version, which may be none that can be read
+        .select(sql`1`.as('found'))
         .where((eb) => eb.or([eb('version', '<', 0), eb('version', '>', MOST_VERSION)]))
         .executeTakeFirst();
       if (odd)
