@@ -6,21 +6,15 @@
 /** `searchKey`: what is looked through; `codeKey`, `recipeKey`: what is sorted by, unit by unit. */
 export type LotKeys = { readonly searchKey: string; readonly codeKey: string; readonly recipeKey: string };
 
-export const lotKeys = (lot: {
-  readonly code: string;
-  readonly recipe: string;
-  readonly note: string;
-}): LotKeys => ({
+type Written = { readonly code: string; readonly recipe: string; readonly note: string };
+
+export const lotKeys = (lot: Written): LotKeys => ({
   searchKey: searchKey(lot),
   codeKey: sortKey(lot.code),
   recipeKey: sortKey(lot.recipe),
 });
 
-export const searchKey = (lot: {
-  readonly code: string;
-  readonly recipe: string;
-  readonly note: string;
-}): string => plain(`${lot.code} ${lot.recipe} ${lot.note}`);
+export const searchKey = (lot: Written): string => plain(`${lot.code} ${lot.recipe} ${lot.note}`);
 
 /** @returns the words that each have to be in the `searchKey` of a lot for it to be found */
 export const searchWords = (search: string): string[] =>

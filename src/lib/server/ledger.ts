@@ -154,18 +154,26 @@ export function reservations(trx: Transaction<Tables>, tripId: string): Promise<
     .execute();
 }
 
+/** What the entries have left of each lot in each place, added up: what `balances` has to hold. */
+export const ledgerBalances = (trx: Transaction<Tables>) =>
+  trx
+    .selectFrom('ledger')
+    .select([
+      'lotId',
+      held('shelf').as('onShelf'),
+      held('set-aside').as('setAside'),
+      held('packed').as('packed'),
+    ])
+    .groupBy('lotId');
+
 /** @returns ids of lots whose balances are not what their entries add up to; there are none unless the database was changed from outside */
 export async function wrongBalances(trx: Transaction<Tables>): Promise<number[]> {
   const kept = (column: 'onShelf' | 'setAside' | 'packed') =>
     sql<number>`cast(-${sql.ref(`balances.${column}`)} as bigint)`.as(column);
   const rows = await trx
-    .selectFrom((eb) =>
-      eb
-        .selectFrom('ledger')
-        .select('lotId')
-        .select([held('shelf').as('onShelf'), held('set-aside').as('setAside'), held('packed').as('packed')])
-        .groupBy('lotId')
-        .unionAll(
+    .selectFrom(
+      ledgerBalances(trx)
+        .unionAll((eb) =>
           eb
             .selectFrom('balances')
             .select('lotId')
@@ -190,18 +198,7 @@ export async function mendBalances(trx: Transaction<Tables>, lotIds: readonly nu
     await trx
       .insertInto('balances')
       .columns(['lotId', 'onShelf', 'setAside', 'packed'])
-      .expression((eb) =>
-        eb
-          .selectFrom('ledger')
-          .select('lotId')
-          .select([
-            held('shelf').as('onShelf'),
-            held('set-aside').as('setAside'),
-            held('packed').as('packed'),
-          ])
-          .where('lotId', 'in', part)
-          .groupBy('lotId'),
-      )
+      .expression(ledgerBalances(trx).where('lotId', 'in', part))
       .execute();
   }
 }

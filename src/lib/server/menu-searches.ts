@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import { MenuFinder, type FoundMenu } from '../menu-search/find-menu.ts';
 import { menuFigures, type MenuFigures } from '../menu-search/menu-figures.ts';
 import type { Running } from '../menu-search/search-state.ts';
@@ -15,6 +14,7 @@ import type { OpenedAt } from '../planning/optimiser/menu-model.ts';
 import type { Effort } from '../planning/optimiser/search-menu.ts';
 import { targetChangeKcal } from '../planning/plan-trip.ts';
 import { language, say, type Language } from '../texts/say.ts';
+import { digestOf } from './digest.ts';
 import { UserError } from './errors.ts';
 import { speaking } from './language-of-request.ts';
 import type { PlanJobs } from './plan-jobs.ts';
@@ -186,8 +186,5 @@ export class MenuSearches {
   }
 }
 
-function fingerprint({ trip, stock, settings }: Given): string {
-  return createHash('sha256')
-    .update(JSON.stringify([forgetUnlocked(trip), stock, settings]))
-    .digest('base64');
-}
+const fingerprint = ({ trip, stock, settings }: Given): string =>
+  digestOf([forgetUnlocked(trip), stock, settings]);

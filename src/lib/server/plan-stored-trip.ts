@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import { planTrip } from '../planning/plan-trip.ts';
 import { keepMenu } from '../planning/menu/edit-menu.ts';
 import type { Stock } from '../planning/model/pouch-lot.ts';
@@ -6,6 +5,7 @@ import type { Settings } from '../planning/model/settings.ts';
 import type { TripPlan } from '../planning/model/trip-plan.ts';
 import type { Trip } from '../planning/model/trip.ts';
 import type { App } from './app.ts';
+import { digestOf } from './digest.ts';
 import { UserError } from './errors.ts';
 import { toHttpError } from './to-http-error.ts';
 import type { StoredTrip } from './trip-repository.ts';
@@ -43,7 +43,7 @@ const pagedFor = new WeakMap<object, Promise<PagedTrip>>();
  * The trip that a page shows, planned once for all the parts of it that load at the same time, without what is not for readers where a
  * reader asks. For loading only: what a form changes in the same request has to be planned before.
  *
- * @param locals of the request
+ * @param locals of the request, which shows one trip
  * @throws HttpError 404
  */
 export function plannedForPage(
@@ -75,9 +75,7 @@ const MOST_KEPT = 16;
 /** What `planTrip` makes, at once where it was made lately: a page of a trip comes with the seven others that a browser keeps, and all show the same plan. */
 export function planKept(...from: Parameters<typeof planTrip>): TripPlan {
   // Sentences of a plan are in the language around.
-  const key = createHash('sha256')
-    .update(JSON.stringify([language(), ...from]))
-    .digest('base64');
+  const key = digestOf([language(), ...from]);
   const plan = madeLast.get(key) ?? planTrip(...from);
   madeLast.delete(key);
   madeLast.set(key, plan);

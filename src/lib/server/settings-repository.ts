@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import type { Transaction } from 'kysely';
 import type { z } from 'zod';
 import { defaultKitchen, Kitchen } from '../planning/model/kitchen.ts';
@@ -6,6 +5,7 @@ import type { Observation } from '../planning/model/observation.ts';
 import { defaultSettings, Settings } from '../planning/model/settings.ts';
 import { reading, writing, type Database } from './database/open-database.ts';
 import type { Tables } from './database/tables.ts';
+import { digestOf } from './digest.ts';
 import { UserError } from './errors.ts';
 import { parseStored } from './stored-json.ts';
 import { say } from '../texts/say.ts';
@@ -106,7 +106,7 @@ export class SettingsRepository {
 /** What tells a part of the settings or of the equipment from any other state of it. */
 export function partVersion<Whole extends object>(whole: Whole, names: readonly (keyof Whole)[]): string {
   const part = names.map((name) => whole[name]);
-  return createHash('sha256').update(JSON.stringify(part)).digest('base64url').slice(0, 16);
+  return digestOf(part).slice(0, 16);
 }
 
 function changed<Whole extends object>(

@@ -2,6 +2,7 @@ import { isIP } from 'node:net';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { say } from '../../texts/say.ts';
 import { InTurns } from '../in-turns.ts';
+import { bareAddress } from './own-origin.ts';
 
 /** So many wrong passphrases are heard from one asker; after each further one it waits twice as long as before, up to the longest. */
 const FREE = 5;
@@ -97,7 +98,7 @@ const waitAfter = (times: number): number =>
 
 /** @returns the part of an address that one household or host has: all of IPv4, the first 64 bits of IPv6 */
 export function networkOf(address: string): string {
-  const bare = (address.split('%')[0] ?? '').replace(/^::ffff:(?=\d+\.)/i, '');
+  const bare = bareAddress(address.split('%')[0] ?? '');
   if (isIP(bare) !== 6) return isIP(bare) === 4 ? bare : 'unknown';
   const [head = '', tail = ''] = bare.split('::');
   const [before, after] = [head, tail].map((groups) => (groups === '' ? [] : groups.split(':')));

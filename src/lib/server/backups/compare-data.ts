@@ -1,9 +1,9 @@
-import { hash } from 'node:crypto';
 import type { Selectable, Transaction } from 'kysely';
 import { rowsOf } from '../database/copy-database.ts';
 import { reading, type Database } from '../database/open-database.ts';
 import type { KeptTable, RecordKind, Tables } from '../database/tables.ts';
-import { held } from '../ledger.ts';
+import { digestOf } from '../digest.ts';
+import { ledgerBalances } from '../ledger.ts';
 
 export const COUNTED = ['lots', 'trips', 'recipes', 'batches', 'foods', 'notes', 'entries'] as const;
 export type CountedKind = (typeof COUNTED)[number];
@@ -84,12 +84,7 @@ async function stateOf(trx: Transaction<Tables>): Promise<State> {
   const add = (kind: CountedKind, key: string, name: string, ...says: unknown[]) =>
     things[kind].set(key, { name, digest: digestOf(says) });
 
-  const places = await trx
-    .selectFrom('ledger')
-    .select('lotId')
-    .select([held('shelf').as('onShelf'), held('set-aside').as('setAside'), held('packed').as('packed')])
-    .groupBy('lotId')
-    .execute();
+  const places = await ledgerBalances(trx).execute();
   const byLot = new Map(places.map(({ lotId, ...place }) => [lotId, place]));
   for await (const lot of eachOf(trx, 'lots'))
     add('lots', lot.code, lot.code, told(lot, 'id', 'version'), byLot.get(lot.id));
@@ -129,5 +124,3 @@ function told<Row extends object>(row: Row, ...except: (keyof Row)[]): unknown[]
     .filter((column) => !except.includes(column as keyof Row))
     .map((column) => row[column as keyof Row]);
 }
-
-const digestOf = (value: unknown): string => hash('sha256', JSON.stringify(value), 'base64');

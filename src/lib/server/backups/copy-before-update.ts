@@ -1,10 +1,9 @@
 import { join } from 'node:path';
 import { isDeepStrictEqual } from 'node:util';
 import { Kysely, sql } from 'kysely';
-import { Migrator } from 'kysely/migration';
 import { BACKUP_FOLDER, DATABASE_FILE } from '../data-folder.ts';
 import { contentsOf, rowsOf } from '../database/copy-database.ts';
-import { MIGRATIONS } from '../database/migrations.ts';
+import { migratorOf } from '../database/migrations.ts';
 import { lastChange, reading, type Database } from '../database/open-database.ts';
 import { sqliteDialect } from '../database/sqlite-dialect.ts';
 import { TABLE_KEYS, type KeptTable } from '../database/tables.ts';
@@ -44,10 +43,7 @@ export async function copyPostgresBeforeUpdate(
 
 /** @returns whether the tables of `from` are still those of the change; only then they are copied */
 async function filled(to: Database, from: Database, change: string): Promise<boolean> {
-  const { error } = await new Migrator({
-    db: to,
-    provider: { getMigrations: async () => MIGRATIONS },
-  }).migrateTo(change);
+  const { error } = await migratorOf(to).migrateTo(change);
   if (error) throw error;
   const known = new Set((await to.introspection.getTables()).map(({ name }) => name));
   const names = (Object.keys(TABLE_KEYS) as KeptTable[]).filter((name) => known.has(name));

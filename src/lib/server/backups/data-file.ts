@@ -3,13 +3,12 @@ import { readFile, stat } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { Kysely, type Transaction } from 'kysely';
-import { Migrator } from 'kysely/migration';
 import { z } from 'zod';
 import { lotKeys } from '../../lot-keys.ts';
 import { problemsOf } from '../../planning/model/problems.ts';
 import { say } from '../../texts/say.ts';
 import { rowsOf, type Row } from '../database/copy-database.ts';
-import { MIGRATIONS } from '../database/migrations.ts';
+import { migratorOf, MIGRATIONS } from '../database/migrations.ts';
 import { DATABASE_FILE } from '../data-folder.ts';
 import { reading, type Database } from '../database/open-database.ts';
 import { DATA_TABLES } from '../database/replace-data.ts';
@@ -123,8 +122,7 @@ export async function readDataFile(path: string, name: string, folder: string): 
   const data = parse(await readFile(path, 'utf8'), name);
   const db: Database = new Kysely({ dialect: sqliteDialect(join(folder, DATABASE_FILE), 0) });
   try {
-    const provider = { getMigrations: async () => MIGRATIONS };
-    const { error } = await new Migrator({ db, provider }).migrateTo(data.tables);
+    const { error } = await migratorOf(db).migrateTo(data.tables);
     if (error) throw error;
     const known = new Map((await db.introspection.getTables()).map((table) => [table.name, table.columns]));
     await db.transaction().execute(async (trx) => {

@@ -5,8 +5,9 @@ import {
   type Kysely,
   type QueryExecutorProvider,
 } from 'kysely';
-import type { Migration } from 'kysely/migration';
+import { Migrator, type Migration } from 'kysely/migration';
 import { lotKeys } from '../../lot-keys.ts';
+import type { Tables } from './tables.ts';
 
 /** By name, in the order of the names. What has been released is never edited: a change is a new migration. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -20,6 +21,14 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0008-balances': { up: balances },
   '0009-lot-keys': { up: lotKeyColumns },
 };
+
+/** @param schema where the tables are, if not where those without one are looked for */
+export const migratorOf = (db: Kysely<Tables>, schema?: string): Migrator =>
+  new Migrator({
+    db,
+    provider: { getMigrations: async () => MIGRATIONS },
+    ...(schema !== undefined && { migrationTableSchema: schema }),
+  });
 
 /** Whether a database is of PostgreSQL. */
 export const isOnPostgres = (db: QueryExecutorProvider): boolean =>

@@ -2,13 +2,13 @@ import { mkdir } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { Kysely, sql, type Dialect, type Transaction } from 'kysely';
-import { DEFAULT_MIGRATION_LOCK_TABLE, DEFAULT_MIGRATION_TABLE, Migrator } from 'kysely/migration';
+import { DEFAULT_MIGRATION_LOCK_TABLE, DEFAULT_MIGRATION_TABLE } from 'kysely/migration';
 import { say } from '../../texts/say.ts';
 import { copyBeforeUpdate, copyPostgresBeforeUpdate } from '../backups/copy-before-update.ts';
 import { DATABASE_FILE, dataFolder } from '../data-folder.ts';
 import { UserError } from '../errors.ts';
 import { stillWriting, storageError } from '../storage-error.ts';
-import { isOnPostgres, MIGRATIONS } from './migrations.ts';
+import { isOnPostgres, migratorOf, MIGRATIONS } from './migrations.ts';
 import { HOW_TO_WRITE_IT, postgresDialect } from './postgres-dialect.ts';
 import { isConflict } from './postgres-error.ts';
 import { sqliteDialect } from './sqlite-dialect.ts';
@@ -100,11 +100,7 @@ function atAddress(url: string, patienceMs: number, keeping: string): Store {
 async function bringUpToDate(db: Database, { name, elsewhere, beforeUpdate }: Store): Promise<void> {
   const schema = isOnPostgres(db) ? await usableSchema(db, name) : undefined;
   await refuseNewerTables(db, schema, name, elsewhere);
-  const migrator = new Migrator({
-    db,
-    provider: { getMigrations: async () => MIGRATIONS },
-    ...(schema !== undefined && { migrationTableSchema: schema }),
-  });
+  const migrator = migratorOf(db, schema);
   const done = (await migrator.getMigrations()).filter(({ executedAt }) => executedAt !== undefined);
   const last = done.at(-1);
   if (last && done.length < Object.keys(MIGRATIONS).length)
