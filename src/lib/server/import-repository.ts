@@ -1,6 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { createWriteStream } from 'node:fs';
-import { mkdir, readdir, rm, stat } from 'node:fs/promises';
+import { mkdir, open, readdir, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import type { Transaction } from 'kysely';
@@ -61,7 +60,9 @@ export class ImportRepository {
     };
     try {
       await mkdir(this.#folder, { recursive: true });
-      await pipeline(counted, createWriteStream(path, { flags: 'wx' }));
+      // Opened before anything can break off: opened after, it would be made again when it has been removed.
+      const file = await open(path, 'wx');
+      await pipeline(counted, file.createWriteStream());
       const row = { id, fileName, bytes, keptAt: this.#clock().toISOString() };
       await writing(this.#db, (trx) => trx.insertInto('uploads').values(row).execute());
     } catch (error) {
