@@ -1,3 +1,4 @@
+import type { IncomingMessage } from 'node:http';
 import type { Reasons } from '$lib/reasons/reason';
 import type { ReadLink } from '$lib/server/access/read-link-repository';
 import type { Session } from '$lib/server/access/session-repository';
@@ -13,6 +14,10 @@ declare global {
     interface PageData {
       /** Why the values of the page's forms stand where nobody entered one, and what its figures take for granted. */
       reasons?: Reasons | undefined;
+    }
+    /** What the server below the app hands on (adapter-node). */
+    interface Platform {
+      req: IncomingMessage;
     }
     interface Locals {
       app: Ridgelarder;

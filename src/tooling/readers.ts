@@ -1,7 +1,7 @@
 import { isIP } from 'node:net';
 import { networkInterfaces } from 'node:os';
 import type { RequestListener } from 'node:http';
-import { READING_HEADER } from '../lib/server/reading.ts';
+import { markForReading } from '../lib/server/reading.ts';
 
 /*
  * A second address, for the phones of the house: there, pages can be read that a code on a pouch or a card leads to, and nothing else
@@ -18,7 +18,7 @@ export function forReaders(handler: RequestListener): RequestListener {
       response.writeHead(403, { 'content-type': 'text/plain; charset=utf-8' }).end(NOT_HERE);
       return;
     }
-    request.headers[READING_HEADER] = 'yes';
+    markForReading(request);
     return handler(request, response);
   };
 }

@@ -23,6 +23,8 @@ const LOOPBACK = '127.0.0.1';
 const EVERYWHERE = ['0.0.0.0', '::'];
 /** Tells the app whether it was asked over TLS, by a proxy in front. */
 const PROTOCOL_HEADER = 'x-ridgelarder-protocol';
+/** Settings of the app's server that would let headers, or one origin for all, say which name was asked and from where; `originAsked` and `addressOf` do. */
+const OF_CLIENTS = ['ORIGIN', 'HOST_HEADER', 'PORT_HEADER', 'ADDRESS_HEADER', 'XFF_DEPTH'];
 /** Ports tried, one after the other, when the wanted one is taken. */
 const PORTS_TRIED = 20;
 const LARGEST_UPLOAD = '80M';
@@ -171,7 +173,7 @@ export async function serve(wanted: Wanted): Promise<Running> {
     [PUBLIC_ORIGIN]: behind ?? '',
     [NEEDS_PASSPHRASE]: isLoopbackAddress(address) ? '' : 'yes',
   });
-  delete process.env['ORIGIN']; // each request says which of our names it was addressed to
+  for (const name of OF_CLIENTS) delete process.env[name];
   const build: { handler: RequestListener } = await import(
     pathToFileURL(path.join(ROOT, 'build/handler.js')).href
   );

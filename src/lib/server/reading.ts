@@ -1,5 +1,17 @@
-/** Set by the server, never by a browser that matters: this request came in where pages can only be read. */
-export const READING_HEADER = 'x-ridgelarder-reading';
+/**
+ * Marks a request that came in where pages can only be read. On the request itself and not among its headers, which whoever asks can
+ * write; found by its name, as the server and the built app have no module in common.
+ */
+const FOR_READING = Symbol.for('ridgelarder.for-reading');
+
+/** Marks a request, on its way into the app. */
+export function markForReading(request: object): void {
+  Object.assign(request, { [FOR_READING]: true });
+}
+
+/** @returns whether a request bears the mark. @param request as Node's server got it */
+export const isForReading = (request: object | undefined): boolean =>
+  request !== undefined && FOR_READING in request;
 
 /** @returns where phones of the network read pages, where that was asked for. */
 export const readersOrigin = (): string | undefined => process.env['RIDGELARDER_READERS_ORIGIN'] || undefined;

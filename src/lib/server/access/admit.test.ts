@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { Cookies, RequestEvent } from '@sveltejs/kit';
 import { afterEach, expect, test, vi } from 'vitest';
 import { openTestApp, temporaryFolder } from '../test-data.ts';
-import { NEEDS_PASSPHRASE, READING_HEADER } from '../reading.ts';
+import { markForReading, NEEDS_PASSPHRASE } from '../reading.ts';
 import { addressOf, admit, isFromHere, letIn } from './admit.ts';
 
 const ORIGIN = 'http://127.0.0.1:4810';
@@ -15,11 +15,15 @@ type Asked = {
   readonly method?: string;
   readonly headers?: Readonly<Record<string, string>>;
   readonly origin?: string;
+  /** Whether it came in at the address for readers. */
+  readonly forReading?: boolean;
 };
 
 /** What `admit` takes of an event, with cookies that are kept. */
 function eventOf(app: App.Locals['app'], asked: Asked) {
-  const { route, method = 'GET', headers = {}, origin = ORIGIN } = asked;
+  const { route, method = 'GET', headers = {}, origin = ORIGIN, forReading = false } = asked;
+  const req = {};
+  if (forReading) markForReading(req);
   const kept = new Map<string, string>();
   const set: { readonly name: string; readonly options: unknown }[] = [];
   const cookies = {
@@ -38,8 +42,9 @@ function eventOf(app: App.Locals['app'], asked: Asked) {
     isDataRequest: false,
     locals: { app } as App.Locals,
     setHeaders: () => undefined,
+    platform: { req },
   };
-  return { event: event as Parameters<typeof admit>[0], cookies, set };
+  return { event: event as unknown as Parameters<typeof admit>[0], cookies, set };
 }
 
 const refusal = (work: Promise<void>) =>
@@ -68,15 +73,15 @@ test('a passphrase that cannot be read lets nobody in', async () => {
 
 test('the address for readers asks for no passphrase, and no passphrase opens more of it', async () => {
   const app = await openTestApp();
-  const headers = { [READING_HEADER]: 'yes' };
-  const lot = eventOf(app, { route: '/shelf/[code]', headers });
+  const forReading = true;
+  const lot = eventOf(app, { route: '/shelf/[code]', forReading });
   await admit(lot.event);
   expect(lot.event.locals.readsOnly).toBe(true);
-  expect(await refusal(admit(eventOf(app, { route: '/shelf', headers }).event))).toBe(403);
+  expect(await refusal(admit(eventOf(app, { route: '/shelf', forReading }).event))).toBe(403);
   expect(
-    await refusal(admit(eventOf(app, { route: '/manifest.webmanifest', headers }).event)),
+    await refusal(admit(eventOf(app, { route: '/manifest.webmanifest', forReading }).event)),
   ).toBeUndefined();
-  const post = { route: '/shelf/[code]', method: 'POST', headers: { ...headers, origin: ORIGIN } };
+  const post = { route: '/shelf/[code]', method: 'POST', headers: { origin: ORIGIN }, forReading };
   expect(await refusal(admit(eventOf(app, post).event))).toBe(403);
 });
 

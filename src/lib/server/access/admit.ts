@@ -1,7 +1,7 @@
 import { error, redirect, type Cookies, type RequestEvent } from '@sveltejs/kit';
 import { KEEPING_HEADER } from '../../offline/kept-trips.ts';
 import { say, text } from '../../texts/say.ts';
-import { NEEDS_PASSPHRASE, proxies, READING_HEADER } from '../reading.ts';
+import { isForReading, NEEDS_PASSPHRASE, proxies } from '../reading.ts';
 import { deviceOf, newMark } from './known-device.ts';
 import { bareAddress, cameFromHere, isLoopbackAddress } from './own-origin.ts';
 import { SET_IT, type StoredPassphrase } from './passphrase.ts';
@@ -22,7 +22,7 @@ const FORWARDED = 'x-forwarded-for';
 
 type Event = Pick<
   RequestEvent,
-  'request' | 'url' | 'route' | 'params' | 'cookies' | 'isDataRequest' | 'locals' | 'setHeaders'
+  'request' | 'url' | 'route' | 'params' | 'cookies' | 'isDataRequest' | 'locals' | 'setHeaders' | 'platform'
 >;
 
 /**
@@ -47,7 +47,7 @@ export async function admit(event: Event): Promise<void> {
 
   const { passphrase, sessions, links } = locals.app.access;
   locals.readsOnly = true;
-  if (request.headers.has(READING_HEADER)) {
+  if (isForReading(event.platform?.req)) {
     if (!readersMay(asked) && !OF_EVERY_PAGE.includes(event.route.id ?? '')) error(403, say(NOT_FOR_READERS));
     return;
   }
