@@ -1,6 +1,7 @@
 /*
  * `npm run test:fuzz`: throws what people, programs and attackers might send at every reader of files and every endpoint. `-- --cases 2000` tries so many in all,
- * `--seed 7` the same ones again. Whatever is sent: no error of the server (500), no case that keeps the processor for a second, and what is stored afterwards is whole.
+ * `--seed 7` the same ones again. Whatever is sent: no error of the server (500), and what is stored afterwards is whole. The case that kept the processor longest is
+ * printed and judged by nobody: tests/property/hostile-input.test.ts counts the steps of the readers.
  */
 import { globSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -29,8 +30,6 @@ import { changed, changedJson, text } from './hostile.ts';
 const { values: asked } = parseArgs({ options: { cases: { type: 'string' }, seed: { type: 'string' } } });
 const CASES = Number(asked.cases ?? 100_000);
 const SEED = Number(asked.seed ?? Math.floor(Math.random() * 2 ** 31));
-/** Processor time that no case may take, s. Of what is sent here nothing is larger than some 100 kB. */
-const LONGEST_S = 1;
 /** What is stored is looked at after so many requests. */
 const BATCH = 500;
 const READERS_SHARE = 0.5;
@@ -51,8 +50,10 @@ const fail = (what: string, sent: unknown) => {
   process.stdout.write(`✗ ${what}\n  ${JSON.stringify(sent)?.slice(0, 600)}\n`);
 };
 
-/** Runs a case and holds it to its time, but for searches for menus, which have threads and a budget of their own. */
-async function timed(sent: unknown, work: () => unknown): Promise<void> {
+let slowest = { seconds: 0, sent: undefined as unknown };
+
+/** Runs a case; one that throws has failed. */
+async function attempt(sent: unknown, work: () => unknown): Promise<void> {
   const before = process.threadCpuUsage();
   try {
     await work();
@@ -60,7 +61,8 @@ async function timed(sent: unknown, work: () => unknown): Promise<void> {
     fail(error instanceof Error ? (error.stack ?? error.message) : String(error), sent);
   }
   const { user, system } = process.threadCpuUsage(before);
-  if ((user + system) / 1e6 > LONGEST_S) fail(`took ${(user + system) / 1e6} s of processor time`, sent);
+  const seconds = (user + system) / 1e6;
+  if (seconds > slowest.seconds) slowest = { seconds, sent };
 }
 
 const sample = <T>(arbitrary: fc.Arbitrary<T>, numRuns: number, seed: number): T[] =>
@@ -98,7 +100,7 @@ const READERS: Readonly<Record<string, readonly [fc.Arbitrary<string>, (sent: st
 
 const perReader = Math.ceil((CASES * READERS_SHARE) / Object.keys(READERS).length);
 for (const [name, [arbitrary, read]] of Object.entries(READERS)) {
-  for (const sent of sample(arbitrary, perReader, SEED)) await timed({ name, sent }, () => read(sent));
+  for (const sent of sample(arbitrary, perReader, SEED)) await attempt({ name, sent }, () => read(sent));
   console.log(`${name}: ${perReader} cases`);
 }
 
@@ -311,7 +313,7 @@ for (let done = 0; done < requests.length; done += BATCH) {
   if ((await (await fetch(`${app.origin}/shelf/lots.json`)).text()).length < 100) await fillDemo(app.origin);
   await gather();
   const batch = requests.slice(done, done + BATCH);
-  for (const sent of batch) await timed(requestFor(sent), () => ask(sent));
+  for (const sent of batch) await attempt(requestFor(sent), () => ask(sent));
   await checkStored().catch((error: unknown) =>
     fail(`what is stored is damaged: ${String(error)}`, { from: done, to: done + BATCH }),
   );
@@ -319,5 +321,8 @@ for (let done = 0; done < requests.length; done += BATCH) {
 tell(`endpoints: ${requests.length} requests to ${ENDPOINTS.length} routes`);
 await app.stop();
 rmSync(folder, { recursive: true, force: true });
+tell(
+  `Slowest: ${slowest.seconds.toFixed(2)} s of processor time for ${JSON.stringify(slowest.sent)?.slice(0, 200)}`,
+);
 tell(`${failures === 0 ? 'All is well.' : `${failures} cases failed.`} Seed ${SEED}.`);
 process.exit(failures === 0 ? 0 : 1);
