@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import { lotKeys } from '../lot-keys.ts';
-import { PouchLot } from '../planning/model/pouch-lot.ts';
+import { LotDetails, PouchLot } from '../planning/model/pouch-lot.ts';
 import type { LotFields } from './database/tables.ts';
 import { parseStored } from './stored-json.ts';
 import { say } from '../texts/say.ts';
@@ -28,9 +28,18 @@ export function lotFields(lot: PouchLot): LotFields {
     allergens: lot.allergens ? JSON.stringify(lot.allergens) : null,
     diets: JSON.stringify(lot.diets),
     costMinor: lot.costMinor ?? null,
+    details: detailsJson(lot),
     note: lot.note,
     ...lotKeys(lot),
   };
+}
+
+/** What is said of a lot besides, as JSON; null where nothing is. */
+function detailsJson(lot: PouchLot): string | null {
+  const said = (Object.keys(LotDetails.shape) as (keyof LotDetails)[]).flatMap((key) =>
+    lot[key] === undefined ? [] : [[key, lot[key]] as const],
+  );
+  return said.length > 0 ? JSON.stringify(Object.fromEntries(said)) : null;
 }
 
 const MOST_LISTS_KEPT = 1000;
@@ -81,6 +90,7 @@ export function lotOf(row: LotFields, pouches: number): PouchLot {
     ...(row.allergens !== null && { allergens: allergensOf(row.allergens, what) }),
     diets: dietsOf(row.diets, what),
     ...(row.costMinor !== null && { costMinor: row.costMinor }),
+    ...(row.details !== null && parseStored(LotDetails, row.details, what)),
     note: row.note,
   };
 }

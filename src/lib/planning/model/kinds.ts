@@ -2,7 +2,18 @@ import { z } from 'zod';
 import { sayLater } from '../../texts/say.ts';
 import { ALLERGENS } from './allergens.ts';
 import { DIETS } from './diets.ts';
-import { FUEL_KINDS, MAIN_MEALS, MEAL_KINDS, WATER_KINDS } from './words.ts';
+import {
+  COOK_AFTER,
+  FUEL_KINDS,
+  LOT_KINDS,
+  MAIN_MEALS,
+  MEAL_KINDS,
+  MEAL_STOPS,
+  PORTION_SIZES,
+  SERVING_STYLES,
+  TASTES,
+  WATER_KINDS,
+} from './words.ts';
 
 /* Schemas of the codes and of single values; the codes and their words are beside them, without zod, for pages that only show them. */
 
@@ -10,6 +21,12 @@ export const MealKind = z.enum(MEAL_KINDS);
 export const MainMeal = z.enum(MAIN_MEALS);
 export const WaterKind = z.enum(WATER_KINDS);
 export const FuelKind = z.enum(FUEL_KINDS);
+export const LotKind = z.enum(LOT_KINDS);
+export const CookAfter = z.enum(COOK_AFTER);
+export const ServingStyle = z.enum(SERVING_STYLES);
+export const MealStop = z.enum(MEAL_STOPS);
+export const PortionSize = z.enum(PORTION_SIZES);
+export const Taste = z.enum(TASTES);
 export const Allergen = z.enum(ALLERGENS);
 export const Diet = z.enum(DIETS);
 

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { say, sayLater, text, type Text } from '../../texts/say.ts';
-import { Allergen, CalendarDate, Diet, MealKind, ShortText, WaterKind } from './kinds.ts';
+import { Allergen, CalendarDate, CookAfter, Diet, LotKind, MealKind, ShortText, WaterKind } from './kinds.ts';
 
 const grams = (what: Text, most: number) =>
   z
@@ -14,6 +14,38 @@ export const LotCode = z
   .min(1, sayLater('must not be empty'))
   .max(40, sayLater('must be at most 40 characters'))
   .regex(/^[^\p{Cc}\p{Cs}/?#]*$/u, sayLater('must be a single line without / ? #'));
+
+/** What may be said of a lot besides. All of it is optional; kept as one column of the database. */
+export const LotDetails = z.strictObject({
+  kind: LotKind.optional().describe(
+    'What it is on a plate; missing: extra where it suits snacks only, drink where it suits drinks only, else main',
+  ),
+  pieces: z
+    .int(sayLater('must be a whole number of pieces'))
+    .min(1, sayLater('must be at least 1'))
+    .max(500, sayLater('must be at most 500'))
+    .optional()
+    .describe('Pieces in one pouch, such as bars; missing: it is shared out by weight'),
+  pouchTakesBoilingWater: z
+    .boolean()
+    .optional()
+    .describe('Whether its pouch takes boiling water; missing: it does'),
+  eatFromPouch: z.boolean().optional().describe('Whether it can be eaten from its pouch; missing: it can'),
+  pouchStands: z.boolean().optional().describe('Whether its pouch stands by itself'),
+  cookAfter: CookAfter.optional().describe(
+    'What has to be done after its water has gone in, before it is eaten: food that was dried raw has to be cooked',
+  ),
+  place: ShortText.optional().describe('Where it is kept: a box, a shelf, a freezer'),
+  fibreG: grams(text('fibre'), 5000).optional().describe('Fibre of one serving, g'),
+  sugarsG: grams(text('sugars'), 5000).optional().describe('Sugars of one serving, g'),
+  sodiumMg: z
+    .number(sayLater('must be a number of milligrams'))
+    .nonnegative(sayLater('must not be negative'))
+    .max(100_000, sayLater('must be at most 100000 mg'))
+    .optional()
+    .describe('Sodium of one serving, mg'),
+});
+export type LotDetails = z.infer<typeof LotDetails>;
 
 /**
  * Pouches of one sealing that are alike. Everything from `dryWeightG` to `costMinor` is for one serving;
@@ -86,6 +118,7 @@ export const PouchLot = z.strictObject({
     .max(100_000_000, sayLater('must be at most 100000000 minor units'))
     .optional()
     .describe('Cost of one serving in minor units of the currency of the settings'),
+  ...LotDetails.shape,
   note: z
     .string()
     .trim()

@@ -3,8 +3,8 @@ import { addDays } from './calendar.ts';
 import type { Body } from './body.ts';
 import type { Terrain, WalkingTimeMethod } from './route.ts';
 import { TRIP_DEFAULTS, type Default } from './trip-defaults.ts';
-import type { DayConditions, Eater, StartedContainer, Trip } from './trip.ts';
-import type { FuelKind, MainMeal } from './words.ts';
+import type { CookGroup, DayConditions, Eater, MealRule, StartedContainer, Trip } from './trip.ts';
+import type { FuelKind, MainMeal, ServingStyle } from './words.ts';
 
 /** One value that a plan rests on although nobody entered it; `field` is its path in the trip, such as `days.0.walkingH`. */
 export type Assumption = { readonly field: string; readonly value: string | number; readonly reason: string };
@@ -14,7 +14,7 @@ export type Need =
   | { readonly kind: 'entered'; readonly kcal: number }
   | { readonly kind: 'body'; readonly body: Body; readonly appetite: number };
 
-export type ResolvedEater = Pick<Eater, 'name' | 'allergens' | 'diets'> & {
+export type ResolvedEater = Pick<Eater, 'name' | 'allergens' | 'diets' | 'portion' | 'tastes'> & {
   readonly need: Need;
   readonly maxLoadG: number;
   readonly baseLoadG: number;
@@ -59,6 +59,10 @@ export type ResolvedTrip = {
     readonly potMl: number;
     readonly started: readonly StartedContainer[];
   };
+  readonly cookGroups: readonly CookGroup[];
+  readonly servingStyle: ServingStyle;
+  readonly mealRules: readonly MealRule[];
+  readonly reserveMeals: number;
   readonly menu: Trip['menu'];
   readonly assumptions: readonly Assumption[];
 };
@@ -136,6 +140,8 @@ export function resolveTrip(
         : { kind: 'entered', kcal: eater.energyKcal ?? tripKcal * appetiteOf(eater, index) },
     allergens: eater.allergens,
     diets: eater.diets,
+    ...(eater.portion && { portion: eater.portion }),
+    ...(eater.tastes && { tastes: eater.tastes }),
     maxLoadG: orDefault(`party.${index}.maxLoadG`, eater.maxLoadG, TRIP_DEFAULTS.maxLoadG),
     baseLoadG: orDefault(`party.${index}.baseLoadG`, eater.baseLoadG, TRIP_DEFAULTS.baseLoadG),
     waterCapacityMl: orDefault(
@@ -193,6 +199,10 @@ export function resolveTrip(
       potMl: orDefault('stove.potMl', trip.stove.potMl, TRIP_DEFAULTS.potMl),
       started: trip.stove.started,
     },
+    cookGroups: trip.cookGroups ?? [],
+    servingStyle: trip.servingStyle ?? 'mixed',
+    mealRules: trip.mealRules ?? [],
+    reserveMeals: trip.reserveMeals ?? 0,
     menu: trip.menu,
     assumptions,
   };

@@ -1,6 +1,19 @@
 import { z } from 'zod';
 import { say, sayLater } from '../../texts/say.ts';
-import { Allergen, CalendarDate, Diet, FuelKind, MainMeal, MealKind, ShortText } from './kinds.ts';
+import {
+  Allergen,
+  CalendarDate,
+  Diet,
+  FuelKind,
+  LotKind,
+  MainMeal,
+  MealKind,
+  MealStop,
+  PortionSize,
+  ServingStyle,
+  ShortText,
+  Taste,
+} from './kinds.ts';
 import { Body } from './body.ts';
 import { LotCode } from './pouch-lot.ts';
 import { Route, Terrain, WalkingTimeMethod } from './route.ts';
@@ -35,6 +48,19 @@ export const Eater = z.strictObject({
     .max(40_000, sayLater('must be at most 40 l'))
     .optional()
     .describe('What the water bottles and bags of this eater hold together, ml'),
+  portion: PortionSize.optional().describe(
+    'How much this eater takes from a pot, beside others; left out: by the energy target',
+  ),
+  tastes: z
+    .array(
+      z.strictObject({
+        food: ShortText.describe('A dish by its name, or an ingredient by a word of such names'),
+        taste: Taste,
+      }),
+    )
+    .max(200, sayLater('must be at most 200'))
+    .optional()
+    .describe('Dishes and ingredients that this eater never, rather not or gladly eats'),
 });
 export type Eater = z.infer<typeof Eater>;
 
@@ -178,6 +204,35 @@ export const Stove = z.strictObject({
 });
 export type Stove = z.infer<typeof Stove>;
 
+/** People who cook and eat together, with their own stove and pot. */
+export const CookGroup = z.strictObject({
+  name: ShortText.describe('Name, unique on the trip'),
+  eaters: z
+    .array(ShortText)
+    .min(1, sayLater('must name at least one eater'))
+    .max(40)
+    .describe('Names of the party'),
+});
+export type CookGroup = z.infer<typeof CookGroup>;
+
+/** How some meals of the trip are taken. Where two rules say something of the same meal, the later one counts. */
+export const MealRule = z.strictObject({
+  days: z
+    .union([z.array(z.int().min(1)).min(1).max(90), z.literal('rest days')])
+    .optional()
+    .describe('Days of the trip, from 1, or its rest days; left out: every day'),
+  meals: z.array(MealKind).min(1).optional().describe('Left out: every meal'),
+  style: ServingStyle.optional().describe('How the food comes to people'),
+  stop: MealStop.optional().describe('With the stove, without a stove, or without a stop'),
+  elsewhere: z
+    .union([z.literal('everyone'), z.literal('no one'), z.array(ShortText).min(1)])
+    .optional()
+    .describe('Who eats elsewhere, such as in a hut or a village'),
+  extras: z.boolean().optional().describe('Extras make the meal, up to what is planned for it'),
+  dish: ShortText.optional().describe('The dish that these meals have'),
+});
+export type MealRule = z.infer<typeof MealRule>;
+
 export const OpenedLot = z.strictObject({
   code: LotCode,
   pouches: z
@@ -190,6 +245,8 @@ export const OpenedLot = z.strictObject({
     .max(400)
     .optional()
     .describe('The rule by which the planner put it here; left out where it was not the planner'),
+  role: LotKind.optional().describe('What it is on the plates; left out: what its lot is'),
+  style: z.enum(['own pouch', 'shared pot']).optional().describe('How it comes to people; left out: as fits'),
 });
 export type OpenedLot = z.infer<typeof OpenedLot>;
 
@@ -199,7 +256,23 @@ export const ChosenMeal = z.strictObject({
   meal: MealKind,
   locked: z.boolean().default(false).describe('Kept as it is when the menu is planned again'),
   byHand: z.boolean().default(false).describe('Changed by hand since it was planned'),
+  group: ShortText.optional().describe(
+    'Cook group that eats it; left out: the only one, or everyone of them',
+  ),
   opened: z.array(OpenedLot).max(50),
+  portions: z
+    .array(
+      z.strictObject({
+        eater: ShortText,
+        code: LotCode,
+        servings: z.number().positive().max(1000).describe('Servings of the lot on this plate'),
+      }),
+    )
+    .max(2000)
+    .optional()
+    .describe('Who eats how much of what; left out: shared out anew from the pouches'),
+  lockedDishes: z.array(ShortText).max(50).optional().describe('Dishes kept when the menu is planned again'),
+  lockedPlates: z.array(ShortText).max(40).optional().describe('Eaters whose plates are kept'),
 });
 export type ChosenMeal = z.infer<typeof ChosenMeal>;
 
@@ -264,9 +337,30 @@ const TripFields = z.strictObject({
     .default([])
     .describe('Conditions day by day; a day that is left out takes the defaults'),
   stove: Stove.default({ started: [] }),
+  cookGroups: z
+    .array(CookGroup)
+    .max(40)
+    .optional()
+    .describe(
+      'Who cooks and eats together; left out: up to six eaters are one group, more are split by a proposal',
+    ),
+  servingStyle: ServingStyle.optional().describe(
+    'How the food comes to people, unless a meal says otherwise',
+  ),
+  mealRules: z
+    .array(MealRule)
+    .max(500, sayLater('must be at most 500'))
+    .optional()
+    .describe('How some meals are taken'),
+  reserveMeals: z
+    .int(sayLater('must be a whole number of meals'))
+    .min(0, sayLater('must not be negative'))
+    .max(30, sayLater('must be at most 30 meals'))
+    .optional()
+    .describe('Main meals for everyone that are carried and not planned to be eaten'),
   menu: z
     .array(ChosenMeal)
-    .max(600)
+    .max(6000)
     .default([])
     .describe('Meals already chosen; the planner fills the meals that are not listed'),
 });
@@ -351,14 +445,32 @@ export const Trip = TripFields.superRefine((trip, context) => {
     else endM = waypoint.distanceM;
   });
 
+  const groupOf = new Map<string, string>();
+  const groupNames = new Set<string>();
+  trip.cookGroups?.forEach(({ name, eaters }, index) => {
+    if (groupNames.has(name))
+      fail(['cookGroups', index, 'name'], say('"{name}" is used by two cook groups', { name }));
+    groupNames.add(name);
+    eaters.forEach((eater, position) => {
+      const path = ['cookGroups', index, 'eaters', position];
+      if (!names.has(eater)) fail(path, say('"{name}" is not in the party', { name: eater }));
+      else if (groupOf.has(eater)) fail(path, say('"{name}" is in two cook groups', { name: eater }));
+      groupOf.set(eater, name);
+    });
+  });
+  if (trip.cookGroups && trip.cookGroups.length > 0)
+    trip.party.forEach(({ name }) => {
+      if (!groupOf.has(name)) fail(['cookGroups'], say('leave "{name}" out; put everyone in one', { name }));
+    });
+
   const meals = new Set<string>();
-  trip.menu.forEach(({ day, meal, opened }, index) => {
+  trip.menu.forEach(({ day, meal, group, opened }, index) => {
     if (day > trip.dayCount)
       fail(
         ['menu', index, 'day'],
         say('is day {day}, but the trip has only {most} days', { day, most: trip.dayCount }),
       );
-    const key = `${day} ${meal}`;
+    const key = `${day} ${meal} ${group ?? ''}`;
     if (meals.has(key))
       fail(
         ['menu', index],

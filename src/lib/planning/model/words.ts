@@ -177,3 +177,64 @@ export const LEG_BASIS_WORDS: Readonly<Record<(typeof LEG_BASES)[number], Text>>
   'by hand': text('by hand'),
   'hours only': text('hours only'),
 };
+
+/** What a lot is on a plate: the dish of a meal, something beside it, what is counted in pieces or spoons and needs no cooking, or something to drink. */
+export const LOT_KINDS = ['main', 'side', 'extra', 'drink'] as const;
+export type LotKind = (typeof LOT_KINDS)[number];
+/** How each is called. */
+export const LOT_KIND_WORDS: Readonly<Record<LotKind, Text>> = {
+  main: text('main dish'),
+  side: text('side'),
+  extra: text('extra'),
+  drink: text('drink'),
+};
+
+/** What has to be done with food after its water has gone in, before anyone eats it. */
+export const COOK_AFTER = ['cook', 'boil hard'] as const;
+export type CookAfter = (typeof COOK_AFTER)[number];
+/** How each is called. */
+export const COOK_AFTER_WORDS: Readonly<Record<CookAfter, Text>> = {
+  cook: text('cook after rehydrating'),
+  'boil hard': text('boil hard for 10 minutes'),
+};
+
+/** How food comes to people: each from a pouch of their own, all from one pot, or whichever costs less. */
+export const SERVING_STYLES = ['own pouch', 'shared pot', 'mixed'] as const;
+export type ServingStyle = (typeof SERVING_STYLES)[number];
+/** How each is called. */
+export const SERVING_STYLE_WORDS: Readonly<Record<ServingStyle, Text>> = {
+  'own pouch': text('own pouch'),
+  'shared pot': text('shared pot'),
+  mixed: text('mixed'),
+};
+
+/** What a meal has to do with: a stove, cold water only, or no stop at all. */
+export const MEAL_STOPS = ['stove', 'no stove', 'no stop'] as const;
+export type MealStop = (typeof MEAL_STOPS)[number];
+/** How each is called. */
+export const MEAL_STOP_WORDS: Readonly<Record<MealStop, Text>> = {
+  stove: text('with the stove'),
+  'no stove': text('without a stove'),
+  'no stop': text('without a stop'),
+};
+
+/** How much a person takes from a pot, beside others. */
+export const PORTION_SIZES = ['child', 'small', 'usual', 'large'] as const;
+export type PortionSize = (typeof PORTION_SIZES)[number];
+/** How each is called. */
+export const PORTION_SIZE_WORDS: Readonly<Record<PortionSize, Text>> = {
+  child: text('child'),
+  small: text('small'),
+  usual: text('usual'),
+  large: text('large'),
+};
+
+/** What a person says to a dish or an ingredient. */
+export const TASTES = ['never', 'rather not', 'gladly'] as const;
+export type Taste = (typeof TASTES)[number];
+/** How each is called. */
+export const TASTE_WORDS: Readonly<Record<Taste, Text>> = {
+  never: text('never'),
+  'rather not': text('rather not'),
+  gladly: text('gladly'),
+};

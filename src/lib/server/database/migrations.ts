@@ -20,6 +20,7 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0007-plan-jobs': { up: planJobs },
   '0008-balances': { up: balances },
   '0009-lot-keys': { up: lotKeyColumns },
+  '0010-lot-details': { up: lotDetails },
 };
 
 /** @param schema where the tables are, if not where those without one are looked for */
@@ -323,4 +324,8 @@ async function lotKeyColumns(db: Kysely<unknown>): Promise<void> {
     .on('lots')
     .columns(['bestBefore', 'codeKey', 'code'])
     .execute();
+}
+
+async function lotDetails(db: Kysely<unknown>): Promise<void> {
+  await db.schema.alterTable('lots').addColumn('details', columnTypes(db).text).execute();
 }

@@ -1,18 +1,18 @@
 import type { Generated } from 'kysely';
 import type { LotKeys } from '../../lot-keys.ts';
-import type { PouchLot } from '../../planning/model/pouch-lot.ts';
+import type { LotDetails, PouchLot } from '../../planning/model/pouch-lot.ts';
 import type { TrailNote } from '../../planning/model/trail-note.ts';
 import type { EntryKind, Place } from '../ledger.ts';
 
 export type RecordKind = 'recipe' | 'batch' | 'food';
 
 type StoredAsJson = 'mealKinds' | 'allergens' | 'diets';
-/** Each field of a lot in a column of its name: lists as JSON, what is left out as null; and what it is found and sorted by. The count is in the ledger. */
+/** Each field of a lot in a column of its name: lists as JSON, what is left out as null, its details as one JSON object; and what it is found and sorted by. The count is in the ledger. */
 export type LotFields = {
-  [Field in Exclude<keyof PouchLot, 'pouches' | StoredAsJson>]-?: undefined extends PouchLot[Field]
-    ? Exclude<PouchLot[Field], undefined> | null
-    : PouchLot[Field];
-} & { mealKinds: string; allergens: string | null; diets: string } & LotKeys;
+  [
+    Field in Exclude<keyof PouchLot, 'pouches' | StoredAsJson | keyof LotDetails>
+  ]-?: undefined extends PouchLot[Field] ? Exclude<PouchLot[Field], undefined> | null : PouchLot[Field];
+} & { mealKinds: string; allergens: string | null; diets: string; details: string | null } & LotKeys;
 
 export type Tables = {
   /** `batchId`: the batch that the lot was sealed from, where it is known. */
