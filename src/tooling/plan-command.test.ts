@@ -4,7 +4,8 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { Readable } from 'node:stream';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { TripPlan } from '../lib/planning/model/trip-plan.ts';
+import type { TripPlan } from '../lib/planning/model/trip-plan.ts';
+import { WordedPlan } from '../lib/presentation/worded-plan.ts';
 import { planCommand } from './plan-command.ts';
 import { ROOT } from './run.ts';
 
@@ -33,7 +34,7 @@ test('without arguments it plans the demo, the same to the byte each time', asyn
   const first = await plan([]);
   expect(first).toMatchObject({ exitCode: 0, errors: '' });
   expect(first.output.endsWith('}\n')).toBe(true);
-  const parsed = TripPlan.parse(JSON.parse(first.output));
+  const parsed = WordedPlan.parse(JSON.parse(first.output));
   expect(parsed.tripName).toBe(demoTrip.name);
   expect(parsed.carry.packs.map(({ eater }) => eater)).toEqual(['Ilse', 'Tarek', 'Oona', 'Pavel']);
   expect(parsed.totals.pouches).toBeGreaterThan(50);
@@ -175,9 +176,16 @@ test('a lot that is on a locked meal and gone from the shelf is told in the plan
   });
   const { exitCode, output } = await plan(['--trip', trip]);
   expect(exitCode).toBe(0);
-  const { notices }: TripPlan = JSON.parse(output);
+  const { notices }: WordedPlan = JSON.parse(output);
   expect(notices).toContainEqual(
-    expect.objectContaining({ level: 'wrong', code: 'GONE', day: 1, meal: 'dinner' }),
+    expect.objectContaining({
+      code: 'lot-gone',
+      severity: 'attention',
+      lot: 'GONE',
+      day: 1,
+      meal: 'dinner',
+      text: 'The dinner on day 1 uses lot GONE, which is no longer on the shelf. Choose another pouch.',
+    }),
   );
 });
 
@@ -218,7 +226,7 @@ test('a search finds a menu of less cost and says how good it is; the exported m
   expect(bound).toBeGreaterThan(0);
   expect(bound).toBeLessThanOrEqual(points);
   expect(points).toBeLessThan(firstExpired);
-  expect(TripPlan.parse(JSON.parse(output)).menu.planner).toBe('least cost in all');
+  expect(WordedPlan.parse(JSON.parse(output)).menu.planner).toBe('least cost in all');
   expect(readFileSync(model, 'utf8')).toMatch(
     /^\\ .*\nMinimize\n points: [\s\S]*Subject To[\s\S]*Generals[\s\S]*End\n$/,
   );

@@ -13,6 +13,7 @@ import { EFFORTS } from '../lib/planning/optimiser/search-menu.ts';
 import { writeLp } from '../lib/planning/optimiser/write-lp.ts';
 import { planTrip } from '../lib/planning/plan-trip.ts';
 import { poseMenuProblem } from '../lib/planning/pose-menu-problem.ts';
+import { wordedPlan } from '../lib/presentation/worded-plan.ts';
 import { speaking } from '../lib/server/language-of-request.ts';
 import { isLanguage, LANGUAGES } from '../lib/texts/say.ts';
 import { cardText } from './card-text.ts';
@@ -46,7 +47,7 @@ One of the files may be - for standard input. Exit code 0: planned; 2: an input 
 const STDIN = '-';
 
 const FORMATS: Readonly<Record<string, (plan: TripPlan, settings: Settings) => string>> = {
-  json: (plan) => `${JSON.stringify(plan, null, 2)}\n`,
+  json: (plan, { unitSystem }) => `${JSON.stringify(wordedPlan(plan, unitSystem), null, 2)}\n`,
   text: (plan, { unitSystem }) => planText(plan, unitSystem),
   card: (plan, { unitSystem }) => cardText(plan, unitSystem),
 };

@@ -1,13 +1,14 @@
 import { showDates, showDay } from '../lib/dates.ts';
-import type { Notice, Suggestion, TripPlan } from '../lib/planning/model/trip-plan.ts';
+import { noticeText } from '../lib/presentation/notice-words.ts';
+import { SEVERITY_WORDS } from '../lib/presentation/severity.ts';
+import { worstFirst } from '../lib/trip-views/standing.ts';
+import type { Suggestion, TripPlan } from '../lib/planning/model/trip-plan.ts';
 import { MEAL_WORDS } from '../lib/planning/model/words.ts';
 import { showPour } from '../lib/planning/units/fractions.ts';
 import { show, type UnitSystem } from '../lib/planning/units/show.ts';
 import { counted } from './counted.ts';
 import { say } from '../lib/texts/say.ts';
 import { table } from './text-table.ts';
-
-const MARK: Readonly<Record<Notice['level'], string>> = { wrong: '!!', caution: ' !', note: '  ' };
 
 /** @returns the whole plan as plain text, in the units of `system`. */
 export function planText(plan: TripPlan, system: UnitSystem): string {
@@ -62,7 +63,9 @@ export function planText(plan: TripPlan, system: UnitSystem): string {
     `${when}: ${counted(plan.carry.packs.length, 'eater')}, ${counted(totals.pouches, 'pouch', 'pouches')}, ${kcal(totals.eatenKcal)} of ${kcal(totals.targetKcal)}`,
     ...section(
       'To know',
-      plan.notices.map(({ level, text }) => `${MARK[level]} ${text}`),
+      worstFirst(plan.notices).map(
+        (notice) => `${say(SEVERITY_WORDS[notice.severity])} ${noticeText(notice, system)}`,
+      ),
     ),
     ...section('Menu', menu.slice(1)),
     ...section(

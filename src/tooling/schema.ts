@@ -8,8 +8,8 @@ import { Kitchen } from '../lib/planning/model/kitchen.ts';
 import { PouchLot } from '../lib/planning/model/pouch-lot.ts';
 import { Recipe } from '../lib/planning/model/recipe.ts';
 import { Settings } from '../lib/planning/model/settings.ts';
-import { TripPlan } from '../lib/planning/model/trip-plan.ts';
 import { Trip } from '../lib/planning/model/trip.ts';
+import { WordedPlan } from '../lib/presentation/worded-plan.ts';
 import { ROOT } from './run.ts';
 
 const FOLDER = path.join(ROOT, 'docs/schema');
@@ -74,7 +74,7 @@ const SCHEMAS: readonly (Entry & { readonly description: string })[] = [
   {
     file: 'trip-plan.json',
     title: 'Trip plan',
-    schema: TripPlan,
+    schema: WordedPlan,
     io: 'output',
     description: 'What planTrip makes of a trip and a stock.',
   },

@@ -32,7 +32,7 @@ it('keeps everything that is in the file, the menu with lots that this shelf lac
   const { stored, stock, plan } = await planStoredTrip(app, opened.value.stored.id);
   expect(stored.trip).toEqual(TRIP);
   expect(lotsLacking(stored.trip, stock)).toEqual(['NOT-HERE']);
-  expect(plan.notices.filter(({ code }) => code === 'NOT-HERE')).toHaveLength(1);
+  expect(plan.notices.filter(({ lot }) => lot === 'NOT-HERE')).toHaveLength(1);
 });
 
 it('plans a trip that lists no meal', async () => {

@@ -5,6 +5,7 @@ import drying from './de/drying.json' with { type: 'json' };
 import kitchen from './de/kitchen.json' with { type: 'json' };
 import kitchenPages from './de/kitchen-pages.json' with { type: 'json' };
 import model from './de/model.json' with { type: 'json' };
+import notices from './de/notices.json' with { type: 'json' };
 import offline from './de/offline.json' with { type: 'json' };
 import planning from './de/planning.json' with { type: 'json' };
 import reasons from './de/reasons.json' with { type: 'json' };
@@ -26,6 +27,7 @@ export const german: Catalog = {
   ...kitchen,
   ...kitchenPages,
   ...model,
+  ...notices,
   ...offline,
   ...planning,
   ...reasons,

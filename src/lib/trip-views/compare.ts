@@ -64,9 +64,9 @@ export function compareTrips(a: TripPlan, b: TripPlan): Comparison {
       figure(text('Most water at once'), 'water', (plan) => plan.water.peakMl),
       figure(text('Cost of the pouches, as far as known'), 'money', (plan) => plan.totals.costMinor),
       figure(
-        text('To mend'),
+        text('Needs attention'),
         'count',
-        (plan) => plan.notices.filter(({ level }) => level === 'wrong').length,
+        (plan) => plan.notices.filter(({ severity }) => severity === 'attention').length,
       ),
     ],
     meals: different,

@@ -1,4 +1,8 @@
-import type { DayLoad, Notice, TripPlan } from '../planning/model/trip-plan.ts';
+import { noticeText } from '../presentation/notice-words.ts';
+import type { Notice } from '../planning/model/notices.ts';
+import type { DayLoad, TripPlan } from '../planning/model/trip-plan.ts';
+import { NOTICE_SEVERITIES } from '../planning/model/words.ts';
+import type { UnitSystem } from '../planning/units/show.ts';
 import { say, text } from '../texts/say.ts';
 
 /** The figures that stand at the head of every page of a trip. */
@@ -52,45 +56,28 @@ export const TRIP_PAGES = [
 ] as const;
 export type TripPage = (typeof TRIP_PAGES)[number]['slug'];
 
-const PAGE_OF: Readonly<Record<Notice['topic'], TripPage>> = {
-  route: 'route',
-  body: 'party',
-  menu: 'menu',
-  allergen: 'missing',
-  energy: 'missing',
-  load: 'loads',
-  water: 'water',
-  fuel: 'water',
-  stove: 'water',
-};
-
-/** @returns the page on which what a notice says can be mended or looked up. */
-export function pageOf(notice: Notice): (typeof TRIP_PAGES)[number] {
-  const slug = PAGE_OF[notice.topic];
-  return TRIP_PAGES.find((page) => page.slug === slug) ?? TRIP_PAGES[0];
+/** @returns the page on which something can be done about a notice. */
+export function pageOf({ page }: Pick<Notice, 'page'>): (typeof TRIP_PAGES)[number] {
+  return TRIP_PAGES.find(({ slug }) => slug === page) ?? TRIP_PAGES[0];
 }
 
-const LEVELS: readonly Notice['level'][] = ['wrong', 'caution', 'note'];
-
-/** @returns the notices, the worst first, otherwise in their order. */
-export function worstFirst(notices: readonly Notice[]): Notice[] {
-  return [...notices].sort((a, b) => LEVELS.indexOf(a.level) - LEVELS.indexOf(b.level));
+/** @returns the notices, the gravest first, otherwise in their order. */
+export function worstFirst<T extends Pick<Notice, 'severity'>>(notices: readonly T[]): T[] {
+  const rank = ({ severity }: T) => NOTICE_SEVERITIES.indexOf(severity);
+  return [...notices].sort((a, b) => rank(a) - rank(b));
 }
 
-/** What is wrong with a plan in a few words: the worst notice, and how many more there are of its level. */
-export type Verdict = {
-  readonly level: 'good' | 'caution' | 'wrong';
-  readonly text: string;
-  readonly more: number;
-};
+/** What is wrong with a plan in a few words: the gravest notice, and how many more there are as grave. */
+export type Verdict =
+  | { readonly severity: 'good'; readonly text: string; readonly more: 0 }
+  | { readonly severity: Exclude<Notice['severity'], 'note'>; readonly text: string; readonly more: number };
 
-export function verdictOf(plan: TripPlan): Verdict {
-  const wrong = plan.notices.filter(({ level }) => level === 'wrong');
-  const cautions = plan.notices.filter(({ level }) => level === 'caution');
-  const [worst] = wrong.length > 0 ? wrong : cautions;
-  if (!worst)
-    return { level: 'good', text: say('Enough food for everyone, and no pack too heavy.'), more: 0 };
-  return wrong.length > 0
-    ? { level: 'wrong', text: worst.text, more: wrong.length - 1 }
-    : { level: 'caution', text: worst.text, more: cautions.length - 1 };
+/** @param units those of the reader */
+export function verdictOf(plan: Pick<TripPlan, 'notices'>, units: UnitSystem): Verdict {
+  const [worst] = worstFirst(plan.notices);
+  if (!worst || worst.severity === 'note')
+    return { severity: 'good', text: say('Enough food for everyone, and no pack too heavy.'), more: 0 };
+  const { severity } = worst;
+  const alike = plan.notices.filter((notice) => notice.severity === severity);
+  return { severity, text: noticeText(worst, units), more: alike.length - 1 };
 }

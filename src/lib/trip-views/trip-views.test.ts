@@ -5,6 +5,8 @@ import { pouchesNeeded } from '../planning/menu/plan-menu.ts';
 import { PouchLot } from '../planning/model/pouch-lot.ts';
 import { pouchGrossG } from '../planning/model/pouch-totals.ts';
 import { defaultSettings } from '../planning/model/settings.ts';
+import { notice, NOTICE_KINDS } from '../planning/model/notices.ts';
+import type { TripPlan } from '../planning/model/trip-plan.ts';
 import { Trip } from '../planning/model/trip.ts';
 import type { MealKind } from '../planning/model/words.ts';
 import { planTrip } from '../planning/plan-trip.ts';
@@ -78,33 +80,32 @@ describe('standingOf', () => {
 });
 
 describe('notices', () => {
-  const notice = (level: 'wrong' | 'caution' | 'note', text: string) =>
-    ({ level, topic: 'menu', text }) as const;
+  const gone = notice('lot-gone', {}, { day: 1, meal: 'dinner', lot: 'D1' });
+  const past = notice('meal-outside-trip', {}, { day: 2, meal: 'lunch' });
+  const limits = notice('body-data-limits', {});
+  const stove = notice('stove-safety', {});
 
-  it('come worst first, else in their order', () => {
-    const notices = [notice('note', 'a'), notice('wrong', 'b'), notice('caution', 'c'), notice('wrong', 'd')];
-    expect(worstFirst(notices).map(({ text }) => text)).toEqual(['b', 'd', 'c', 'a']);
+  it('come gravest first, else in their order', () => {
+    const codes = worstFirst([limits, past, gone, stove, gone]).map(({ code }) => code);
+    expect(codes).toEqual(['lot-gone', 'lot-gone', 'stove-safety', 'meal-outside-trip', 'body-data-limits']);
   });
 
   it('lead to a page that there is', () => {
-    expect(pageOf(notice('wrong', ''))).toBe(TRIP_PAGES.find(({ slug }) => slug === 'menu'));
-    expect(pageOf({ ...notice('wrong', ''), topic: 'fuel' }).label).toBe('Water and fuel');
+    expect(pageOf(gone)).toBe(TRIP_PAGES.find(({ slug }) => slug === 'menu'));
+    expect(pageOf(stove).label).toBe('Water and fuel');
+    for (const { page } of Object.values(NOTICE_KINDS)) expect(pageOf({ page }).slug).toBe(page);
   });
 
   it('make a verdict', () => {
-    expect(verdictOf({ ...plan, notices: [] }).level).toBe('good');
-    expect(
-      verdictOf({ ...plan, notices: [notice('caution', 'c'), notice('wrong', 'b'), notice('wrong', 'd')] }),
-    ).toEqual({
-      level: 'wrong',
-      text: 'b',
+    const verdict = (...notices: TripPlan['notices']) => verdictOf({ notices }, 'metric');
+    expect(verdict().severity).toBe('good');
+    expect(verdict(limits).severity).toBe('good');
+    expect(verdict(past, gone, gone)).toEqual({
+      severity: 'attention',
+      text: 'The dinner on day 1 uses lot D1, which is no longer on the shelf. Choose another pouch.',
       more: 1,
     });
-    expect(verdictOf({ ...plan, notices: [notice('note', 'a'), notice('caution', 'c')] })).toEqual({
-      level: 'caution',
-      text: 'c',
-      more: 0,
-    });
+    expect(verdict(limits, past)).toMatchObject({ severity: 'caution', more: 0 });
   });
 });
 

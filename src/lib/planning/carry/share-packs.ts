@@ -3,7 +3,8 @@ import { lunchStretch } from '../hydration/lunch-stretch.ts';
 import type { Stock } from '../model/pouch-lot.ts';
 import { pouchFoodG } from '../model/pouch-totals.ts';
 import type { ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
-import type { CarryPlan, DayLoad, FuelPlan, MenuPlan, Notice, Pack, WaterPlan } from '../model/trip-plan.ts';
+import { notice, type Notice } from '../model/notices.ts';
+import type { CarryPlan, DayLoad, FuelPlan, MenuPlan, Pack, WaterPlan } from '../model/trip-plan.ts';
 import { MEAL_KINDS, type MealKind } from '../model/words.ts';
 
 type FoodItem = {
@@ -240,21 +241,11 @@ function overloadNotices(loads: readonly DayLoad[]): Notice[] {
   return [...new Set(over.map((load) => load.eater))].map((eater) => {
     const own = over.filter((load) => load.eater === eater);
     const worst = own.reduce((most, load) => (load.overG > most.overG ? load : most));
-    return {
-      level: 'wrong',
-      topic: 'load',
-      eater,
-      day: worst.day,
-      text: say(
-        '{eater} carries more than the limit on {count, plural, one {day} other {days}} {days}; the worst is day {day}, {when}. Lighten the base load, raise the limit or share the load among more people.',
-        {
-          eater,
-          count: own.length,
-          days: own.map((load) => load.day).join(', '),
-          day: worst.day,
-          when: worst.peakWhen,
-        },
-      ),
-    };
+    const days = own.map((load) => load.day);
+    return notice(
+      'over-carry-limit',
+      { days, overG: worst.overG, when: worst.peakWhen },
+      { eater, day: worst.day },
+    );
   });
 }

@@ -1,11 +1,10 @@
 import { say } from '../../texts/say.ts';
 import type { ResolvedDay, ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { Settings } from '../model/settings.ts';
-import type { DayDemand, EaterDayDemand, Estimate, Notice } from '../model/trip-plan.ts';
+import { notice, type Notice } from '../model/notices.ts';
+import type { DayDemand, EaterDayDemand, Estimate } from '../model/trip-plan.ts';
 import { MEAL_KINDS, type MainMeal, type MealKind } from '../model/words.ts';
 import type { DayLeg } from '../route/day-legs.ts';
-import { showBoth } from '../units/both.ts';
-import { shownExactly, shownFixed } from '../units/show.ts';
 import { ADULT_FROM_Y, adultNeed, minorNeed } from './energy-need.ts';
 import { STEEPEST_ASCENT, STEEPEST_DESCENT, TERRAIN_FACTOR } from './load-carriage.ts';
 import { MIFFLIN_AGES } from './resting-energy.ts';
@@ -134,86 +133,34 @@ export function demandNotices(
   const bodies = trip.party.flatMap(({ name, need }) =>
     need.kind === 'body' ? [{ name, body: need.body }] : [],
   );
-  const note = (text: string, more: Partial<Notice> = {}) =>
-    notices.push({ level: 'note', topic: 'body', text, ...more });
-
-  if (bodies.length > 0)
-    note(
-      say(
-        'Needs from body data hold for healthy people. In pregnancy, nursing or illness, after an eating disorder, or for a child, ask a professional and enter the daily figure they give.',
-      ),
-    );
+  if (bodies.length > 0) notices.push(notice('body-data-limits', {}));
   for (const { name, body } of bodies) {
-    if (body.ageY < ADULT_FROM_Y)
-      notices.push({
-        level: 'caution',
-        topic: 'body',
-        eater: name,
-        text: say(
-          '{name} is {age}: the need is that of the age for a {who, select, child {child} other {youth}} on the move, without the load, and no deficit is planned. Keep the load light and let a professional advise.',
-          { name, age: shownExactly(body.ageY), who: body.ageY < 9 ? 'child' : 'youth' },
-        ),
-      });
-    if (body.ageY > MIFFLIN_AGES.to)
-      note(
-        say(
-          '{name} is {age}, above the ages of the resting-energy equation (up to {most}); it is carried on.',
-          { name, age: shownExactly(body.ageY), most: MIFFLIN_AGES.to },
-        ),
-        { eater: name },
-      );
+    const { ageY } = body;
+    if (ageY < ADULT_FROM_Y) notices.push(notice('minor-in-party', { ageY }, { eater: name }));
+    if (ageY > MIFFLIN_AGES.to)
+      notices.push(notice('older-than-equation', { ageY, mostY: MIFFLIN_AGES.to }, { eater: name }));
   }
 
   const onDeficit = demand.flatMap((day) => day.eaters.filter((eater) => eater.deficitKcal > 0));
   if (onDeficit.length > 0) {
-    const byEater = [...new Set(onDeficit.map((row) => row.eater))].map((eater) => {
+    const eaters = [...new Set(onDeficit.map((row) => row.eater))].map((eater) => {
       const kcal = onDeficit
         .filter((row) => row.eater === eater)
         .reduce((sum, row) => sum + row.deficitKcal, 0);
-      return `${eater} ${showBoth((kcal / KCAL_PER_KG_BODY) * 1000, 'pack')}`;
+      return { eater, bodyG: (kcal / KCAL_PER_KG_BODY) * 1000 };
     });
-    notices.push({
-      level: 'caution',
-      topic: 'body',
-      text: say(
-        'The plan falls short of the need by {share} % on purpose, which comes to body mass of about {masses}. A deficit costs strength, warmth and judgement; keep spare food, and ask a professional where anyone is under 18, ill or pregnant.',
-        { share: shownFixed(trip.deficitShare * 100, 0), masses: byEater.join(', ') },
-      ),
-    });
+    notices.push(notice('planned-deficit', { share: trip.deficitShare, eaters }));
   }
 
-  legs.forEach((leg) => {
-    const up = leg.grades
-      .filter(({ grade }) => grade > STEEPEST_ASCENT)
-      .reduce((sum, { lengthM }) => sum + lengthM, 0);
-    const down = leg.grades
-      .filter(({ grade }) => grade < STEEPEST_DESCENT)
-      .reduce((sum, { lengthM }) => sum + lengthM, 0);
-    if (bodies.length === 0 || up + down < leg.distanceM * 0.02 || up + down === 0) return;
-    const steep = {
-      day: leg.day,
-      up: shownFixed(up / 1000, 1),
-      down: shownFixed(down / 1000, 1),
-      steepestUp: STEEPEST_ASCENT * 100,
-      steepestDown: -STEEPEST_DESCENT * 100,
-    };
-    note(
-      up > 0 && down > 0
-        ? say(
-            'Day {day}: {up} km climbs steeper than {steepestUp} %, where the walking equation is carried on; {down} km falls steeper than {steepestDown} %, where it is taken as {steepestDown} %.',
-            steep,
-          )
-        : up > 0
-          ? say(
-              'Day {day}: {up} km climbs steeper than {steepestUp} %, where the walking equation is carried on.',
-              steep,
-            )
-          : say(
-              'Day {day}: {down} km falls steeper than {steepestDown} %, where it is taken as {steepestDown} %.',
-              steep,
-            ),
-      { day: leg.day },
-    );
-  });
+  if (bodies.length > 0)
+    for (const leg of legs) {
+      const steepM = (isSteep: (grade: number) => boolean) =>
+        leg.grades.filter(({ grade }) => isSteep(grade)).reduce((sum, { lengthM }) => sum + lengthM, 0);
+      const upM = steepM((grade) => grade > STEEPEST_ASCENT);
+      const downM = steepM((grade) => grade < STEEPEST_DESCENT);
+      if (upM + downM === 0 || upM + downM < leg.distanceM * 0.02) continue;
+      const range = { steepestUp: STEEPEST_ASCENT, steepestDown: -STEEPEST_DESCENT };
+      notices.push(notice('steeper-than-equation', { upM, downM, ...range }, { day: leg.day }));
+    }
   return notices;
 }

@@ -1,18 +1,17 @@
 import { say } from '../../texts/say.ts';
 import type { ResolvedDay, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { Settings } from '../model/settings.ts';
+import { notice, type Notice } from '../model/notices.ts';
 import type {
   DayDemand,
   DayWater,
   MenuPlan,
-  Notice,
   WaterLoad,
   WaterPlan,
   WaterStretch,
 } from '../model/trip-plan.ts';
 import type { MealKind } from '../model/words.ts';
 import type { PlannedLeg } from '../route/trip-legs.ts';
-import { showBoth } from '../units/both.ts';
 import { drinkOfDay, type Drinking } from './drinking.ts';
 import { wetBulbGlobeC } from './heat-stress.ts';
 import { lunchStretch } from './lunch-stretch.ts';
@@ -226,29 +225,21 @@ function foodWaterMl(menu: MenuPlan, day: number, eater: string): number {
 }
 
 function capacityNotices(trip: ResolvedTrip, water: WaterPlan): Notice[] {
-  const holdsMl = trip.party.reduce((sum, eater) => sum + eater.waterCapacityMl, 0);
+  const capacityMl = trip.party.reduce((sum, eater) => sum + eater.waterCapacityMl, 0);
   const notices: Notice[] = [];
   for (const day of water.days) {
     const worst = day.stretches.reduce<WaterStretch | undefined>(
       (most, stretch) => (most && most.start.totalMl >= stretch.start.totalMl ? most : stretch),
       undefined,
     );
-    if (!worst || worst.start.totalMl <= holdsMl + 1) continue;
-    notices.push({
-      level: 'wrong',
-      topic: 'water',
-      day: day.day,
-      text: say(
-        'Day {day}: leaving {place}, the party has to carry {water}, but its bottles and bags hold {room}. Take more containers, or plan a source before {next, select, dry {or at the dry camp} other {the next one}}.',
-        {
-          day: day.day,
-          place: worst.from,
-          water: showBoth(worst.start.totalMl, 'water'),
-          room: showBoth(holdsMl, 'water'),
-          next: worst.toDryCamp ? 'dry' : 'source',
-        },
+    if (!worst || worst.start.totalMl <= capacityMl + 1) continue;
+    notices.push(
+      notice(
+        'too-little-water-capacity',
+        { place: worst.from, waterMl: worst.start.totalMl, capacityMl, toDryCamp: worst.toDryCamp },
+        { day: day.day },
       ),
-    });
+    );
   }
   return notices;
 }

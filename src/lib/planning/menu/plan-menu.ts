@@ -1,12 +1,10 @@
-import { say } from '../../texts/say.ts';
 import type { PouchLot, Stock } from '../model/pouch-lot.ts';
 import type { Settings } from '../model/settings.ts';
 import type { ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
-import type { DayDemand, EaterDayEnergy, MenuMeal, MenuPlan, Notice } from '../model/trip-plan.ts';
+import { notice, type Notice } from '../model/notices.ts';
+import type { DayDemand, EaterDayEnergy, MenuMeal, MenuPlan } from '../model/trip-plan.ts';
 import type { ChosenMeal } from '../model/trip.ts';
-import { MEAL_WORDS } from '../model/words.ts';
-import { show } from '../units/show.ts';
-import { exclusionsOf, mayEat } from './exclusions.ts';
+import { mayEat } from './exclusions.ts';
 import {
   exclusionTable,
   mealKey,
@@ -19,8 +17,6 @@ import { writtenWhy } from './why.ts';
 
 /** A day that misses no more than this share of its target counts as fed: labels and tables are no more exact (common practice). */
 export const FED_SHARE = 0.97;
-/** Most lots that a notice names. */
-const MOST_NAMED = 8;
 
 /**
  * The menu: the meals that the trip lists stand as they are, the planner fills the others, and everything is served.
@@ -66,49 +62,25 @@ function keepListedMeals(
   const kept = inOrder.flatMap((meal): MealChoice[] => {
     const day = demand[meal.day - 1];
     const at = { day: meal.day, meal: meal.meal };
-    const where = { day: meal.day, meal: say(MEAL_WORDS[meal.meal]) };
     if (!day?.meals.includes(meal.meal)) {
-      if (meal.opened.length > 0)
-        notices.push({
-          level: 'caution',
-          topic: 'menu',
-          ...at,
-          text: say(
-            "The {meal} of day {day} is outside the trip's first and last meal, so its pouches stay at home.",
-            where,
-          ),
-        });
+      if (meal.opened.length > 0) notices.push(notice('meal-outside-trip', {}, at));
       return [];
     }
     const opened = meal.opened.flatMap(({ code, pouches, why }) => {
       const lot = lots.get(code);
       const room = free.get(code) ?? 0;
-      const wrong = (text: string) => notices.push({ level: 'wrong', topic: 'menu', ...at, code, text });
+      const there = { ...at, lot: code };
       if (!lot) {
-        wrong(
-          say(
-            'The {meal} of day {day} wants lot {code}, which is no longer on the shelf; choose another pouch.',
-            { ...where, code },
-          ),
-        );
+        notices.push(notice('lot-gone', {}, there));
         return [];
       }
-      if (lot.bestBefore < day.date) {
-        wrong(
-          say(
-            'The {meal} of day {day} wants lot {code} ({recipe}), which is best before {best}; choose another pouch.',
-            { ...where, code, recipe: lot.recipe, best: lot.bestBefore },
-          ),
-        );
+      const { recipe, bestBefore } = lot;
+      if (bestBefore < day.date) {
+        notices.push(notice('lot-past-date', { recipe, bestBefore }, there));
         return [];
       }
       if (room < pouches)
-        wrong(
-          say(
-            'The {meal} of day {day} wants {pouches} of lot {code} ({recipe}), but only {room, plural, one {# is} other {# are}} free for this trip; choose another pouch or seal more.',
-            { ...where, pouches, code, recipe: lot.recipe, room },
-          ),
-        );
+        notices.push(notice('too-few-pouches', { recipe, wanted: pouches, free: room }, there));
       const taken = Math.min(room, pouches);
       if (taken === 0) return [];
       free.set(code, room - taken);
@@ -204,51 +176,26 @@ function hungerNotices(
     );
     if (short.length === 0) continue;
     const missingKcal = short.reduce((sum, row) => sum + row.missingKcal, 0);
-    const exclusions = exclusionsOf(eater);
+    const days = short.map((row) => row.day);
+    const { name, allergens, diets } = eater;
     const walled =
-      exclusions.length === 0
+      allergens.length + diets.length === 0
         ? []
         : unopenedFor(short, demand, stock, used).filter((lot) => !mayEat(lot, eater));
-    const said = {
-      eater: eater.name,
-      missing: show(missingKcal, 'energy', 'metric'),
-      count: short.length,
-      days: short.map((row) => row.day).join(', '),
-    };
-    notices.push({
-      level: 'wrong',
-      topic: walled.length > 0 ? 'allergen' : 'energy',
-      eater: eater.name,
-      text:
-        walled.length > 0
-          ? say(
-              '{eater} ({exclusions}) is short of {missing} on {count, plural, one {day} other {days}} {days}: {lots, plural, one {# lot that would do is} other {# lots that would do are}} not for {eater}. See Missing.',
-              { ...said, exclusions: exclusions.join(', '), lots: walled.length },
-            )
-          : say(
-              '{eater} is short of {missing} on {count, plural, one {day} other {days}} {days}. See Missing.',
-              said,
-            ),
-    });
+    notices.push(
+      walled.length > 0
+        ? notice(
+            'hungry-by-exclusions',
+            { missingKcal, days, allergens, diets, lots: walled.length },
+            { eater: name },
+          )
+        : notice('hungry', { missingKcal, days }, { eater: name }),
+    );
   }
-  const unstated = stock.filter((lot) => lot.pouches > 0 && lot.allergens === undefined);
-  const careful = trip.party.filter((eater) => eater.allergens.length > 0).map((eater) => eater.name);
-  if (unstated.length > 0 && careful.length > 0)
-    notices.push({
-      level: 'caution',
-      topic: 'allergen',
-      text: say(
-        '{count, plural, one {# lot states no allergens and is} other {# lots state no allergens and are}} not served to {careful}: {codes}. State them on the shelf, or state that there are none.',
-        {
-          count: unstated.length,
-          careful: careful.join(', '),
-          codes: `${unstated
-            .slice(0, MOST_NAMED)
-            .map((lot) => lot.code)
-            .join(', ')}${unstated.length > MOST_NAMED ? ' …' : ''}`,
-        },
-      ),
-    });
+  const undeclared = stock.filter((lot) => lot.pouches > 0 && lot.allergens === undefined);
+  const avoiders = trip.party.filter((eater) => eater.allergens.length > 0).map((eater) => eater.name);
+  if (undeclared.length > 0 && avoiders.length > 0)
+    notices.push(notice('allergens-undeclared', { lots: undeclared.map((lot) => lot.code), avoiders }));
   return notices;
 }
 

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Allergen, CalendarDate, FuelKind, MealKind, WaterKind } from './kinds.ts';
+import { Notice } from './notices.ts';
 import { LEG_BASES } from './words.ts';
 
 /*
@@ -19,29 +20,6 @@ export type Term = z.infer<typeof Term>;
 /** A figure with the range it may turn out in, and the terms it came from. */
 export const Estimate = z.strictObject({ value: Amount, low: Amount, high: Amount, terms: z.array(Term) });
 export type Estimate = z.infer<typeof Estimate>;
-
-export const NOTICE_TOPICS = [
-  'route',
-  'body',
-  'menu',
-  'allergen',
-  'energy',
-  'load',
-  'water',
-  'fuel',
-  'stove',
-] as const;
-/** Something the party has to know: `wrong` needs mending, `caution` needs care, `note` explains. */
-export const Notice = z.strictObject({
-  level: z.enum(['wrong', 'caution', 'note']),
-  topic: z.enum(NOTICE_TOPICS),
-  day: Day.optional(),
-  meal: MealKind.optional(),
-  eater: EaterName.optional(),
-  code: LotCode.optional(),
-  text: z.string(),
-});
-export type Notice = z.infer<typeof Notice>;
 
 // route
 

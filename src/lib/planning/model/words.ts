@@ -169,6 +169,14 @@ export const TRAIL_NOTE_WORDS: Readonly<Record<(typeof TRAIL_NOTE_KINDS)[number]
   'brought home': text('brought home'),
 };
 
+/** How much a notice matters, the gravest for the plan first: it cannot work so, somebody can be hurt, look at it, doubtful data, information. */
+export const NOTICE_SEVERITIES = ['attention', 'warning', 'caution', 'check', 'note'] as const;
+export type NoticeSeverity = (typeof NOTICE_SEVERITIES)[number];
+
+/** The pages of a trip on which something can be done about a notice. */
+export const NOTICE_PAGES = ['party', 'route', 'menu', 'loads', 'water', 'missing'] as const;
+export type NoticePage = (typeof NOTICE_PAGES)[number];
+
 /** What a leg is known from. */
 export const LEG_BASES = ['route', 'by hand', 'hours only'] as const;
 /** How each is called. */

@@ -5,7 +5,8 @@ import {
   type LearnedDefaults,
   type ResolvedTrip,
 } from '../model/resolve-trip.ts';
-import type { LegSummary, Notice } from '../model/trip-plan.ts';
+import { notice, type Notice } from '../model/notices.ts';
+import type { LegSummary } from '../model/trip-plan.ts';
 import type { Trip } from '../model/trip.ts';
 import { dayLegs, type DayLeg } from './day-legs.ts';
 import { legByHand } from './leg-by-hand.ts';
@@ -88,15 +89,7 @@ export function plannedLegs(
 /** What has to be said about the route. */
 export function routeNotices(trip: Trip): Notice[] {
   if (!trip.route || trip.route.altitudeKnown) return [];
-  return [
-    {
-      level: 'caution',
-      topic: 'route',
-      text: say(
-        'The track of the route has no elevation, so it is taken as level: walking time and energy are too low where it climbs. Enter the altitude of each camp by hand, as boiling points follow from it, or import a track with elevation.',
-      ),
-    },
-  ];
+  return [notice('route-without-elevation', {})];
 }
 
 export function legSummary(leg: PlannedLeg): LegSummary {

@@ -3,7 +3,8 @@ import { efficiencyReason, learnedEfficiency } from '../learning/learned-figures
 import type { Assumption, ResolvedDay, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { Settings } from '../model/settings.ts';
 import { STOVE_EFFICIENCY } from '../model/trip-defaults.ts';
-import type { Boil, FuelPlan, MenuPlan, Notice, WaterPlan } from '../model/trip-plan.ts';
+import { notice, type Notice } from '../model/notices.ts';
+import type { Boil, FuelPlan, MenuPlan, WaterPlan } from '../model/trip-plan.ts';
 import { FUEL_WORDS, type FuelKind, type MealKind } from '../model/words.ts';
 import { boilingPointC } from './boiling-point.ts';
 import { calibrateStove } from './calibrate-stove.ts';
@@ -230,38 +231,13 @@ const ISOBUTANE_BOILS_C = -11.7;
 const NIGHT_COLDER_C = 10;
 
 function fuelNotices(trip: ResolvedTrip, withReserveG: number, containers: number): Notice[] {
+  if (withReserveG === 0) return [];
   const notices: Notice[] = [];
-  if (withReserveG > 0 && containers === 0)
-    notices.push({
-      level: 'wrong',
-      topic: 'fuel',
-      text: say(
-        'The settings list no container for {fuel}, so its weight is missing from the packs; add the sizes you can get under Settings.',
-        { fuel: say(FUEL_WORDS[trip.stove.fuel]) },
-      ),
-    });
+  const { fuel } = trip.stove;
+  if (containers === 0) notices.push(notice('no-fuel-container', { fuel }));
   const coldest = trip.days.reduce((cold, day) => (day.airTemperatureC < cold.airTemperatureC ? day : cold));
-  if (
-    withReserveG > 0 &&
-    trip.stove.fuel === 'canister-gas' &&
-    coldest.airTemperatureC - NIGHT_COLDER_C < ISOBUTANE_BOILS_C + 10
-  )
-    notices.push({
-      level: 'caution',
-      topic: 'stove',
-      day: coldest.day,
-      text: say(
-        'Day {day} is cold for canister gas: n-butane boils off only above -0.5 °C (31 °F) and isobutane above -11.7 °C (11 °F), and a canister cools itself as it burns. Choose a mix with much isobutane and propane, keep the canister warm in your clothes, never over a flame, or take a liquid-fuel stove.',
-        { day: coldest.day },
-      ),
-    });
-  if (withReserveG > 0)
-    notices.push({
-      level: 'caution',
-      topic: 'stove',
-      text: say(
-        'Ask whether fires and stoves are banned on the route at that season. Never use a stove in a closed tent or hut: its carbon monoxide can kill.',
-      ),
-    });
+  if (fuel === 'canister-gas' && coldest.airTemperatureC - NIGHT_COLDER_C < ISOBUTANE_BOILS_C + 10)
+    notices.push(notice('cold-for-canister-gas', {}, { day: coldest.day }));
+  notices.push(notice('stove-safety', {}));
   return notices;
 }

@@ -6,8 +6,10 @@ import { Stock } from '$lib/planning/model/pouch-lot';
 import { fieldPath, problemsOf, type Problem } from '$lib/planning/model/problems';
 import { Settings } from '$lib/planning/model/settings';
 import { Trip } from '$lib/planning/model/trip';
+import type { TripPlan } from '$lib/planning/model/trip-plan';
 import { EFFORTS } from '$lib/planning/optimiser/search-menu';
 import { planTrip } from '$lib/planning/plan-trip';
+import { wordedPlan } from '$lib/presentation/worded-plan';
 import { UserError } from '$lib/server/errors';
 import { InTurns } from '$lib/server/in-turns';
 import { readText } from '$lib/server/limit-body';
@@ -29,7 +31,7 @@ const refusal = (problems: readonly Problem[]) =>
   json({ problems: problems.map(({ field, message }) => ({ field, message })) }, { status: 400 });
 
 /**
- * `POST /api/plan` with JSON `{ trip, stock?, settings?, search? }`, as docs/schema describes them, answers with the TripPlan.
+ * `POST /api/plan` with JSON `{ trip, stock?, settings?, search? }`, as docs/schema describes them, answers with the TripPlan, its notices with their text.
  * Without `stock` or `settings` those of this app are taken. `search`: "none", the usual, lets the listed meals stand and plans the others first
  * expired, first out; "quick" or "thorough" looks for the best menu, in which the locked meals alone stand. 400: `{ problems: [{ field, message }] }`; 413: too large; 503: too many plans wait, or no search can be run.
  */
@@ -66,7 +68,8 @@ async function answer(
     stock: stock ?? (await app.shelf.stockFor(undefined).catch(toHttpError)),
     settings: settings ?? (await app.settings.get().catch(toHttpError)),
   };
-  if (search === 'none') return json(await turn(() => planTrip(given.trip, given.stock, given.settings)));
+  const worded = (plan: TripPlan) => json(wordedPlan(plan, given.settings.unitSystem));
+  if (search === 'none') return worded(await turn(() => planTrip(given.trip, given.stock, given.settings)));
   const { plan } = await app.menus.search(undefined, given, search).catch((caught: unknown) => {
     if (caught instanceof UserError) return toHttpError(caught);
     console.error(`${new Date().toISOString()} the search for a menu could not be run:`, caught);
@@ -75,5 +78,5 @@ async function answer(
       say('The search for a menu could not be run on this machine. Send "search": "none" instead.'),
     );
   });
-  return json(plan);
+  return worded(plan);
 }

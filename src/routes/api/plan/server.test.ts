@@ -7,6 +7,7 @@ import { defaultSettings } from '$lib/planning/model/settings';
 import type { TripPlan } from '$lib/planning/model/trip-plan';
 import { Trip } from '$lib/planning/model/trip';
 import { planTrip } from '$lib/planning/plan-trip';
+import { wordedPlan } from '$lib/presentation/worded-plan';
 import { openApp, type App } from '$lib/server/app';
 import { readShelfCsv } from '$lib/shelf-csv/read-shelf-csv';
 import { POST } from './+server';
@@ -41,7 +42,7 @@ test('answers with the plan of the trip and the stock that are sent', async () =
   const expected = planTrip(Trip.parse(trip), stock, defaultSettings());
   const { status, answer } = await post(JSON.stringify({ trip, stock }));
   expect(status).toBe(200);
-  expect(answer).toEqual(JSON.parse(JSON.stringify(expected)));
+  expect(answer).toEqual(JSON.parse(JSON.stringify(wordedPlan(expected, 'metric'))));
 });
 
 test('takes the shelf and the settings of the app where none are sent', async () => {

@@ -1,4 +1,5 @@
 import { pouchesNeeded } from '$lib/planning/menu/plan-menu.ts';
+import { wordedNotices } from '$lib/presentation/worded-plan.ts';
 import { plannedForPage } from '$lib/server/plan-stored-trip.ts';
 import { setAsideMatches } from '$lib/trip-views/set-aside.ts';
 import { standingOf } from '$lib/trip-views/standing.ts';
@@ -7,7 +8,7 @@ import type { LayoutServerLoad } from './$types';
 
 /** What every page of a trip shows; each adds the part of the plan that it shows, since the whole is large. */
 export const load: LayoutServerLoad = async ({ locals, params }) => {
-  const { stored, plan, isOver } = await plannedForPage(locals, params.id);
+  const { stored, plan, settings, isOver } = await plannedForPage(locals, params.id);
   const { id, version, trip, stage, reserved, eaten, broughtBack } = stored;
   return {
     id,
@@ -19,7 +20,7 @@ export const load: LayoutServerLoad = async ({ locals, params }) => {
     endDate: plan.endDate,
     days: tripDays(plan),
     standing: standingOf(plan),
-    notices: plan.notices,
+    notices: wordedNotices(plan.notices, settings.unitSystem),
     matches:
       stage === 'open' ||
       stage === 'finished' ||

@@ -1,0 +1,119 @@
+import { z } from 'zod';
+import { Allergen, Diet, FuelKind, MealKind } from './kinds.ts';
+import { NOTICE_PAGES, NOTICE_SEVERITIES, type NoticePage, type NoticeSeverity } from './words.ts';
+
+/*
+ * What a plan has to tell the people who follow it: a code with its figures, in the units of the core. `presentation/notice-words.ts` words each code;
+ * a new one needs a line here and a line there.
+ */
+
+const Day = z.int().min(1);
+const Amount = z.number().nonnegative();
+const Code = z.string();
+const Name = z.string();
+
+const kind = <Params extends z.ZodRawShape>(severity: NoticeSeverity, page: NoticePage, params: Params) => ({
+  severity,
+  page,
+  params: z.strictObject(params),
+});
+
+/** Each code with its severity, the page of the trip on which it can be acted on, and its parameters. */
+export const NOTICE_KINDS = {
+  // menu
+  'meal-outside-trip': kind('caution', 'menu', {}),
+  'lot-gone': kind('attention', 'menu', {}),
+  'lot-past-date': kind('attention', 'menu', { recipe: Name, bestBefore: z.string() }),
+  'too-few-pouches': kind('attention', 'menu', { recipe: Name, wanted: z.int(), free: z.int() }),
+  hungry: kind('attention', 'missing', { missingKcal: Amount, days: z.array(Day) }),
+  'hungry-by-exclusions': kind('attention', 'missing', {
+    missingKcal: Amount,
+    days: z.array(Day),
+    allergens: z.array(Allergen),
+    diets: z.array(Diet),
+    lots: z.int().positive().describe('Lots that would feed the day but are not for this eater'),
+  }),
+  'allergens-undeclared': kind('caution', 'missing', { lots: z.array(Code), avoiders: z.array(Name) }),
+
+  // route
+  'route-without-elevation': kind('check', 'route', {}),
+
+  // energy
+  'body-data-limits': kind('note', 'party', {}),
+  'minor-in-party': kind('warning', 'party', { ageY: Amount }),
+  'older-than-equation': kind('note', 'party', { ageY: Amount, mostY: Amount }),
+  'planned-deficit': kind('warning', 'party', {
+    share: Amount,
+    eaters: z.array(z.strictObject({ eater: Name, bodyG: Amount })),
+  }),
+  'steeper-than-equation': kind('note', 'party', {
+    upM: Amount,
+    downM: Amount,
+    steepestUp: Amount,
+    steepestDown: Amount,
+  }),
+
+  // water
+  'too-little-water-capacity': kind('attention', 'water', {
+    place: z.string(),
+    waterMl: Amount,
+    capacityMl: Amount,
+    toDryCamp: z.boolean(),
+  }),
+
+  // fuel and stove
+  'no-fuel-container': kind('attention', 'water', { fuel: FuelKind }),
+  'cold-for-canister-gas': kind('caution', 'water', {}),
+  'stove-safety': kind('warning', 'water', {}),
+
+  // packs
+  'over-carry-limit': kind('attention', 'loads', { days: z.array(Day), overG: Amount, when: z.string() }),
+} as const;
+
+export type NoticeCode = keyof typeof NOTICE_KINDS;
+export type NoticeParams<Code extends NoticeCode> = z.infer<(typeof NOTICE_KINDS)[Code]['params']>;
+
+const AT = {
+  day: Day.optional(),
+  meal: MealKind.optional(),
+  eater: Name.optional(),
+  lot: Code.optional(),
+};
+/** Where in the trip a notice belongs, as far as it belongs anywhere. */
+export type NoticeAt = z.infer<z.ZodObject<typeof AT>>;
+
+export type NoticeOf<Code extends NoticeCode> = NoticeAt & {
+  readonly code: Code;
+  readonly params: NoticeParams<Code>;
+  readonly severity: NoticeSeverity;
+  readonly page: NoticePage;
+};
+export type Notice = { [Code in NoticeCode]: NoticeOf<Code> }[NoticeCode];
+
+/** The schema of a notice, with more fields where somebody adds some, such as its text. */
+export function noticeSchema<More extends object>(more: z.ZodRawShape): z.ZodType<Notice & More> {
+  const [first, ...rest] = Object.entries(NOTICE_KINDS).map(([code, { params }]) =>
+    z.strictObject({
+      code: z.literal(code),
+      params,
+      severity: z.enum(NOTICE_SEVERITIES),
+      page: z.enum(NOTICE_PAGES),
+      ...AT,
+      ...more,
+    }),
+  );
+  if (!first) throw new RangeError('there are notices');
+  return z.discriminatedUnion('code', [first, ...rest]) as unknown as z.ZodType<Notice & More>;
+}
+
+export const Notice = noticeSchema<object>({});
+
+/** A notice with the severity and page of its code: `notice('lot-gone', {}, { day: 2, meal: 'dinner', lot: 'CH-01' })`. */
+export function notice<Code extends NoticeCode>(
+  code: Code,
+  params: NoticeParams<Code>,
+  at: NoticeAt = {},
+): Notice {
+  const { severity, page } = NOTICE_KINDS[code];
+  return { code, params, severity, page, ...at } as Notice;
+}

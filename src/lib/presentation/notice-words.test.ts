@@ -1,0 +1,75 @@
+import { afterEach, describe, expect, it } from 'vitest';
+import { notice, NOTICE_KINDS, type Notice } from '../planning/model/notices.ts';
+import { german } from '../texts/de.ts';
+import { useCatalog, useLanguage, type Language } from '../texts/say.ts';
+import { noticeText } from './notice-words.ts';
+
+let spoken: Language = 'en';
+useLanguage(() => spoken);
+useCatalog('de', german);
+afterEach(() => {
+  spoken = 'en';
+});
+
+const at = { day: 2, meal: 'dinner', lot: 'CH-01' } as const;
+const EXAMPLES: readonly Notice[] = [
+  notice('meal-outside-trip', {}, at),
+  notice('lot-gone', {}, at),
+  notice('lot-past-date', { recipe: 'chili', bestBefore: '2027-07-01' }, at),
+  notice('too-few-pouches', { recipe: 'chili', wanted: 3, free: 1 }, at),
+  notice('hungry', { missingKcal: 812, days: [1, 3] }, { eater: 'Ada' }),
+  notice(
+    'hungry-by-exclusions',
+    { missingKcal: 812, days: [2], allergens: ['nuts'], diets: ['vegan'], lots: 2 },
+    { eater: 'Ada' },
+  ),
+  notice('allergens-undeclared', { lots: ['A', 'B'], avoiders: ['Ada', 'Bo'] }),
+  notice('route-without-elevation', {}),
+  notice('body-data-limits', {}),
+  notice('minor-in-party', { ageY: 8 }, { eater: 'Ada' }),
+  notice('older-than-equation', { ageY: 82, mostY: 78 }, { eater: 'Ada' }),
+  notice('planned-deficit', { share: 0.2, eaters: [{ eater: 'Ada', bodyG: 400 }] }),
+  notice(
+    'steeper-than-equation',
+    { upM: 1200, downM: 800, steepestUp: 0.25, steepestDown: 0.12 },
+    { day: 2 },
+  ),
+  notice('steeper-than-equation', { upM: 1200, downM: 0, steepestUp: 0.25, steepestDown: 0.12 }, { day: 2 }),
+  notice('steeper-than-equation', { upM: 0, downM: 800, steepestUp: 0.25, steepestDown: 0.12 }, { day: 2 }),
+  notice(
+    'too-little-water-capacity',
+    { place: 'the start', waterMl: 9000, capacityMl: 6000, toDryCamp: true },
+    { day: 2 },
+  ),
+  notice('no-fuel-container', { fuel: 'kerosene' }),
+  notice('cold-for-canister-gas', {}, { day: 2 }),
+  notice('stove-safety', {}),
+  notice('over-carry-limit', { days: [1, 2], overG: 1500, when: 'at camp' }, { eater: 'Ada', day: 1 }),
+];
+
+describe('the words of a notice', () => {
+  it('are there for every code, in both languages, without a gap', () => {
+    expect(new Set(EXAMPLES.map(({ code }) => code))).toEqual(new Set(Object.keys(NOTICE_KINDS)));
+    for (const example of EXAMPLES) {
+      spoken = 'en';
+      const english = noticeText(example, 'metric');
+      spoken = 'de';
+      const inGerman = noticeText(example, 'metric');
+      expect(inGerman).not.toBe(english);
+      for (const text of [english, inGerman]) expect(text).not.toMatch(/undefined|[{}]|NaN| {2}/);
+    }
+  });
+
+  it('name whom, where and what', () => {
+    const text = (code: Notice['code'], units: 'metric' | 'us' = 'metric') =>
+      EXAMPLES.filter((example) => example.code === code).map((example) => noticeText(example, units))[0];
+    expect(text('too-few-pouches')).toBe(
+      'The dinner on day 2 needs 3 of lot CH-01 (chili), but only 1 is free for this trip. Choose another pouch or seal more.',
+    );
+    expect(text('hungry-by-exclusions')).toBe(
+      'Ada (no tree nuts, vegan) is 812 kcal short on day 2: 2 lots would fit but are not suitable for Ada. See Missing.',
+    );
+    expect(text('steeper-than-equation', 'us')).toContain('0.7 mi is steeper than');
+    expect(text('minor-in-party')).toContain('an active child');
+  });
+});
