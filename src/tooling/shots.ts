@@ -3,12 +3,13 @@
  * in three widths, light and dark, for looking at. The clocks of the app and of the browser stand in June 2027, so that pictures change
  * only where the pages do (or the fonts of the machine).
  */
-import { globSync, mkdirSync } from 'node:fs';
+import { mkdirSync } from 'node:fs';
 import path from 'node:path';
 import type { Browser, Page } from 'playwright';
 import { fillIn, press, startBrowser, visit } from './browse.ts';
 import { ensureBuilt } from './build.ts';
 import { clockFrom, fillDemo, startBuiltApp } from './built-app.ts';
+import { everyAddress, LABELS, type Things } from './every-address.ts';
 import { beginDemoImport, cookDemoBatch } from './demo-batches.ts';
 import { ROOT } from './run.ts';
 
@@ -16,19 +17,6 @@ import { ROOT } from './run.ts';
 const NOW = '2027-06-14T09:00:00Z';
 const DESK_PX = 1280;
 const PHONE_PX = 360;
-/** An address in the QR codes that does not change with the port. */
-const LABELS = '/shelf/labels?code=C2-1&code=D01&address=http%3A%2F%2F192.168.1.20%3A4810';
-
-/** Paths of what the demo holds, for pages of one thing. */
-type Things = {
-  readonly trip: string;
-  /** A trip for which the shelf does not hold enough. */
-  readonly hungryTrip: string;
-  readonly recipe: string;
-  readonly drying: string;
-  readonly sealed: string;
-  readonly upload: string;
-};
 
 type Shot = {
   readonly file: string;
@@ -72,27 +60,6 @@ async function takeForGuide(page: Page, shots: readonly Shot[]): Promise<void> {
   }
 }
 
-/** The addresses of every page there is, each with something of the demo in it. */
-function everyAddress(things: Things): readonly string[] {
-  const filled: Readonly<Record<string, string>> = {
-    '/kitchen/batches/[id]': things.drying,
-    '/kitchen/recipes/[id]': things.recipe,
-    '/shelf/[code]': '/shelf/D01',
-    '/shelf/import/[id]': things.upload,
-    '/shelf/labels': LABELS,
-    '/trips/[id]': things.trip,
-  };
-  return globSync('**/+page.svelte', { cwd: path.join(ROOT, 'src/routes') })
-    .map((file) => `/${path.posix.dirname(file.replaceAll(path.sep, '/'))}`.replace(/^\/\.$/, '/'))
-    .toSorted()
-    .flatMap((route) => {
-      const known = Object.keys(filled).find((start) => route === start || route.startsWith(`${start}/`));
-      const address = known ? `${filled[known]}${route.slice(known.length)}` : route;
-      if (address.includes('[')) throw new Error(`shots.ts knows nothing to show at ${route}`);
-      return address === things.drying ? [address, things.sealed] : [address];
-    });
-}
-
 async function takeAll(page: Page, things: Things, folder: string): Promise<void> {
   mkdirSync(folder, { recursive: true });
   for (const address of everyAddress(things)) {
@@ -113,6 +80,20 @@ async function takeAll(page: Page, things: Things, folder: string): Promise<void
     }
     console.log(address);
   }
+}
+
+/** @returns the path of the newest copy of all data */
+async function makeBackup(page: Page): Promise<string> {
+  await visit(page, '/settings/backups');
+  await press(page, 'Make a copy now');
+  const path = await page
+    .locator(
+      'main ul a[href^="/settings/backups/"]:not([download]), main td a[href^="/settings/backups/"]:not([download])',
+    )
+    .first()
+    .getAttribute('href');
+  if (path === null) throw new Error('The copy is not on the list.');
+  return path;
 }
 
 async function planHungryTrip(page: Page): Promise<string> {
@@ -147,6 +128,7 @@ try {
     drying: await cookDemoBatch(page, recipe, 'C1', 'drying'),
     sealed: await cookDemoBatch(page, recipe, 'C2', 'sealed'),
     upload: await beginDemoImport(app.origin),
+    backup: await makeBackup(page),
   };
   await (folder ? takeAll(page, things, path.resolve(folder)) : takeForGuide(page, guideShots(things)));
 } finally {
