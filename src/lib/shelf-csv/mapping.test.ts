@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { german } from '../texts/de.ts';
+import { useCatalog, useLanguage } from '../texts/say.ts';
 import { EXPORT_HEADER, SHELF_FIELDS } from './fields.ts';
 import {
   guessMapping,
@@ -6,6 +8,7 @@ import {
   isExportHeader,
   mappingProblems,
   rememberedMapping,
+  sameForAllRows,
   type Mapping,
 } from './mapping.ts';
 
@@ -85,6 +88,31 @@ describe('guessMapping', () => {
       tareG: '14',
     });
   });
+});
+
+it('what is the same for all rows is said in the language around', () => {
+  const mapping: Mapping = {
+    ...guess(['Recipe']),
+    constants: { mealKinds: 'dinner', waterKind: 'boiling', steepMin: '12', tareG: '14' },
+  };
+  expect(sameForAllRows(mapping)).toEqual([
+    'Meals: dinner',
+    'Water kind: boiling',
+    'Steep time: 12 min',
+    'Packaging: 14 g',
+  ]);
+  useCatalog('de', german);
+  useLanguage(() => 'de');
+  try {
+    expect(sameForAllRows(mapping)).toEqual([
+      'Mahlzeiten: Abendessen',
+      'Art des Wassers: kochend',
+      'Quellzeit: 12 min',
+      'Verpackung: 14 g',
+    ]);
+  } finally {
+    useLanguage(() => 'en');
+  }
 });
 
 describe('mappingProblems', () => {

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Problem } from '../planning/model/problems.ts';
+import { MEAL_WORDS, WATER_WORDS } from '../planning/model/words.ts';
 import { closest } from './closest.ts';
 import { currencyIn } from './currency-words.ts';
 import type { CsvFile } from './csv-records.ts';
@@ -16,8 +17,9 @@ import {
 import { readCell, readDate, readNumber, type DateOrder, type DecimalMark } from './read-cell.ts';
 import { restore } from './spreadsheet-safe.ts';
 import { unitCalled } from './unit-words.ts';
+import { MEAL_VOCABULARY, WATER_VOCABULARY } from './vocabulary.ts';
 import { withoutReason } from './write-shelf-csv.ts';
-import { say, sayWithin } from '../texts/say.ts';
+import { say, sayList, sayWithin } from '../texts/say.ts';
 
 const FieldName = z.enum(SHELF_FIELDS.map(({ field }) => field));
 const Unit = z.enum([...new Set(SHELF_FIELDS.flatMap(({ units }) => units ?? []))]);
@@ -168,11 +170,23 @@ export function columnTroubles(
 /** @returns what is taken for every row because the file has no column for it, as a person reads it: "Packaging: 15 g". */
 export function sameForAllRows({ columns, constants }: Mapping): string[] {
   const mapped = new Set(columns.map(({ field }) => field));
-  return SAME_FOR_ALL.flatMap(({ field, label, units }) => {
-    const text = constants[field]?.trim();
-    if (!text || mapped.has(field)) return [];
-    return [`${label}: ${text}${units && /[\d½¼¾]$/.test(text) ? ` ${units[0]}` : ''}`];
+  return SAME_FOR_ALL.flatMap((entry) => {
+    const text = constants[entry.field]?.trim();
+    return text && !mapped.has(entry.field) ? [`${say(entry.label)}: ${saidConstant(entry, text)}`] : [];
   });
+}
+
+/** Codes are said in the language around, figures with the unit that they are taken in; other texts stay as they were typed. */
+function saidConstant({ kind, units }: FieldEntry, text: string): string {
+  const meant =
+    kind === 'meals'
+      ? MEAL_VOCABULARY.meaning(text)
+      : kind === 'water kind'
+        ? WATER_VOCABULARY.meaning(text)
+        : undefined;
+  const words = { ...MEAL_WORDS, ...WATER_WORDS };
+  if (meant) return sayList(meant.map((code) => say(words[code])));
+  return units && /[\d½¼¾]$/.test(text) ? `${text} ${units[0]}` : text;
 }
 
 // guessing
