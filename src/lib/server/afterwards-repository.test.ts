@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
 import { Afterwards } from '../planning/model/afterwards.ts';
 import { Recipe } from '../planning/model/recipe.ts';
+import { planStoredTrip } from './plan-stored-trip.ts';
 import { finishTrip } from './afterwards-repository.ts';
 import type { App } from './app.ts';
 import { expectUserError, madeUpLot, madeUpTrip, onEachDatabase, temporaryFolder } from './test-data.ts';
@@ -124,7 +125,39 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
     });
   });
 
+  test('opening a trip again leaves recipes alone that only mention it', async () => {
+    const { app, id } = await packedTrip();
+    await app.kitchen.recipes.create(
+      Recipe.parse({ name: 'Mentions it', mealKinds: ['dinner'], servings: 4, note: `as on ${id}` }),
+    );
+    const finished = await finishTrip(app, id, 3, [], SAID);
+    await app.afterwards.reopen(id, finished.version);
+    const versions = (await app.kitchen.recipes.list()).map(({ value, version }) => [value.name, version]);
+    expect(versions).toEqual([
+      ['Lentil stew', 3],
+      ['Mentions it', 1],
+      ['Other', 1],
+    ]);
+    expect((await waterNotes(app)).every(([, count]) => count === 0)).toBe(true);
+  });
+
   describe('what was learned', () => {
+    test('is planned with on every trip but the one that taught it', async () => {
+      const { app, id } = await packedTrip();
+      const planned = async (trip: string) => {
+        const { plan, settings } = await planStoredTrip(app, trip);
+        return { plan, learned: settings.learned.map(({ kind }) => kind) };
+      };
+      const before = await planned(id);
+      await finishTrip(app, id, 3, [], SAID);
+      const after = await planned(id);
+      expect(after.learned).toEqual([]);
+      expect(after.plan.notices).toEqual(before.plan.notices);
+      expect(after.plan.demand).toEqual(before.plan.demand);
+      const next = await app.trips.createTrip(madeUpTrip());
+      expect((await planned(next.id)).learned).toEqual(['appetite', 'fuel']);
+    });
+
     test('is not touched by saving the settings, and is forgotten figure by figure', async () => {
       const { app, id } = await packedTrip();
       await finishTrip(app, id, 3, [], SAID);

@@ -109,9 +109,9 @@ async function replaceWaterNotes(
   const rows = await trx.selectFrom('records').selectAll().where('kind', '=', 'recipe').execute();
   for (const row of rows) {
     const note = notes.get(row.name);
-    if (!note && !row.body.includes(tripId)) continue;
     const recipe = parseStored(Recipe, row.body, () => say('The recipe "{name}"', { name: row.name }));
     const others = recipe.waterNotes.filter((other) => other.tripId !== tripId);
+    if (!note && others.length === recipe.waterNotes.length) continue;
     const waterNotes = [...others, ...(note ? [note] : [])].slice(-MOST_WATER_NOTES);
     await trx
       .updateTable('records')

@@ -16,13 +16,14 @@ import { language, say } from '../texts/say.ts';
 export type PlannedTrip = {
   readonly stored: StoredTrip;
   readonly stock: Stock;
+  /** Without what this trip itself taught: a trip is not measured by what came of it. */
   readonly settings: Settings;
   readonly plan: TripPlan;
 };
 
 /** @throws UserError `NotFound` */
 export async function planStoredTrip(app: App, id: string): Promise<PlannedTrip> {
-  const [stored, stock, settings] = await Promise.all([
+  const [stored, stock, household] = await Promise.all([
     app.trips.getTrip(id),
     app.shelf.stockFor(id),
     app.settings.get(),
@@ -32,6 +33,7 @@ export async function planStoredTrip(app: App, id: string): Promise<PlannedTrip>
       'NotFound',
       say('There is no such trip. It may have been deleted; the list of trips shows those there are.'),
     );
+  const settings = { ...household, learned: household.learned.filter((seen) => seen.tripId !== id) };
   return { stored, stock, settings, plan: planKept(stored.trip, stock, settings) };
 }
 
