@@ -186,6 +186,19 @@ const LOOKS: readonly { readonly width: number; readonly colorScheme?: 'light' |
   { width: DESK_PX, colorScheme: 'dark' },
 ];
 
+/** Forms with figures in units that do not say which units they were opened in, so that a change of the settings in another window would turn the figures. */
+const unguarded = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    [...document.forms]
+      .filter(
+        (form) =>
+          form.method === 'post' &&
+          form.querySelector('.field .unit') &&
+          !form.querySelector('[name="shownIn"]'),
+      )
+      .map((form) => form.action),
+  );
+
 /** Opens a page on all of these: no barrier in light and dark, nothing wider than the window, one first heading, a title; nothing moves for who wants it so. */
 export async function checkPage(app: Session, address: string): Promise<void> {
   const page = await app.lookAt(address, PHONE_PX);
@@ -197,6 +210,7 @@ export async function checkPage(app: Session, address: string): Promise<void> {
     }
     expect(await tooWide(page), `${address} at ${width} px is wider than the window, by px`).toBe(0);
   }
+  expect(await unguarded(page), `${address}: forms that do not say their units`).toEqual([]);
   await page.emulateMedia({ reducedMotion: 'reduce' });
   expect(await moving(page), `${address}: moving`).toEqual([]);
   expect(await page.getByRole('heading', { level: 1 }).count(), `${address}: first headings`).toBe(1);

@@ -124,7 +124,7 @@ test('an own table is brought in: the row without water is refused with its reas
   await press(page, 'Search');
   const found = page.getByRole('region', { name: 'Foods that were found' });
   await found.locator('summary').click();
-  await found.getByRole('button', { name: 'Delete "Leek, from the garden" for good' }).click();
+  await found.getByRole('button', { name: 'Delete "Leek, from the garden"', exact: true }).click();
   await said(page, 'The food is deleted from your own table.');
   expect(new URL(page.url()).searchParams.get('q')).toBe('leek garden');
   await page.getByText('No food has these words in its name.').waitFor();

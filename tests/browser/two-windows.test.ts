@@ -1,7 +1,7 @@
 /* Two people save the same part of the settings, or of the equipment, in windows that both opened before. */
 import type { Page } from 'playwright';
 import { expect, test } from 'vitest';
-import { barriers, startApp } from './harness.ts';
+import { barriers, newDemoTrip, startApp } from './harness.ts';
 
 const app = startApp();
 const REFUSED = /status of 409/;
@@ -61,3 +61,18 @@ for (const { address, same, values, other } of PAGES)
       expect(await field(second, same.name).inputValue()).toBe(mine);
       expect(await field(second, other.name).inputValue()).toBe('2');
     });
+
+test('a weight typed in grams stays one where another window chose ounces', async () => {
+  const trip = await newDemoTrip(app);
+  const water = await app.open(`${trip}/water`);
+  const settings = await app.open('/settings');
+  await settings.getByRole('radio', { name: /^US customary/ }).check();
+  await settings.getByRole('button', { name: 'Save Units and money' }).click();
+  await saved(settings);
+
+  await field(water, 'stove.potG').fill('300');
+  await water.locator('form[action="?/water"]').getByRole('button', { name: 'Save' }).click();
+  await saved(water);
+  const { stove } = await (await water.request.get(`${trip}/trip.json`)).json();
+  expect(stove.potG).toBe(300);
+});

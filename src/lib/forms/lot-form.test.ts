@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { PouchLot } from '$lib/planning/model/pouch-lot.ts';
-import { differences, lotFields, newLotFields, readLot, unconfirmed, type ShownIn } from './lot-form.ts';
+import { differences } from './differences.ts';
+import { LOT_WORDS, lotFields, newLotFields, readLot, unconfirmed, type ShownIn } from './lot-form.ts';
 import { FormReader, type Entered } from './read-form.ts';
 
 const METRIC: ShownIn = { unitSystem: 'metric', currency: 'EUR' };
@@ -143,8 +144,10 @@ describe('differences', () => {
       allergens: ['nuts'],
       note: ['two\r\nlines'],
     };
-    expect(differences(mine, lotFields({ ...LOT, diets: [], pouches: 2 }, METRIC))).toEqual([
+    const theirs = lotFields({ ...LOT, diets: [], pouches: 2, waterKind: 'cold' }, METRIC);
+    expect(differences(mine, theirs, LOT_WORDS)).toEqual([
       { label: 'Recipe', mine: 'Lentil stew, hot', theirs: 'Lentil stew' },
+      { label: 'Water', mine: 'boiling', theirs: 'cold' },
       { label: 'Allergens', mine: 'tree nuts', theirs: '–' },
       { label: 'Diets', mine: 'vegan', theirs: '–' },
     ]);

@@ -8,7 +8,8 @@ import { USUAL_LOT } from '$lib/planning/model/usual-lot.ts';
 import { moneyFieldValue } from '$lib/planning/units/money.ts';
 import { fieldValue, type Quantity } from '$lib/planning/units/show.ts';
 import { say, text, type Text } from '$lib/texts/say.ts';
-import type { Difference } from './fields.ts';
+import { MEAL_WORDS, WATER_WORDS } from '$lib/planning/model/words.ts';
+import { wordsByCode, type FieldWords } from './differences.ts';
 import { withoutUndefined, type Entered, type FormReader } from './read-form.ts';
 
 /** In which units and money a form is filled in. */
@@ -40,6 +41,12 @@ export const LOT_LABELS: Readonly<Record<string, Text>> = {
   costMinor: text('Cost'),
   note: text('Note'),
 };
+
+/** The answers to whether the allergens of a lot are known. */
+export const ALLERGENS_STATED_WORDS = {
+  no: text('nobody has stated them'),
+  yes: text('it holds those ticked below, and no other'),
+} as const;
 
 /** Fields that hold a number, with what is measured; the others are bare numbers. */
 const NUMBERS = {
@@ -168,22 +175,19 @@ export function unconfirmed(read: FormReader, warnings: readonly Doubt[]): Odd |
   return reasons.length === 0 || read.text('confirmed') === yes ? undefined : { reasons, yes };
 }
 
-/** @returns the fields in which two fillings of the form of one lot differ, as words. */
-export function differences(mine: Entered, theirs: Entered): Difference[] {
-  const found: Difference[] = [];
-  for (const [name, label] of Object.entries(LOT_LABELS)) {
-    if (name === 'pouches') continue;
-    const [ours, others] = [wordsFor(name, mine[name]), wordsFor(name, theirs[name])];
-    if (ours !== others) found.push({ label: say(label), mine: ours, theirs: others });
-  }
-  return found;
-}
+const CHOICES: Readonly<Record<string, Readonly<Record<string, Text>>>> = {
+  mealKinds: MEAL_WORDS,
+  waterKind: WATER_WORDS,
+  allergensStated: ALLERGENS_STATED_WORDS,
+  allergens: wordsByCode(ALLERGEN_LIST),
+  diets: wordsByCode(DIET_LIST),
+};
 
-function wordsFor(name: string, values: readonly string[] = []): string {
-  const list = name === 'allergens' ? ALLERGEN_LIST : name === 'diets' ? DIET_LIST : [];
-  const words = values.map((value) => {
-    const label = list.find(({ code }) => code === value)?.label;
-    return label ? say(label) : value.replace(/\r\n?/g, '\n').trim();
-  });
-  return words.sort().join(', ') || '–';
-}
+/** How the fields of a lot are said; its pouches are counted elsewhere. */
+export const LOT_WORDS: FieldWords = {
+  label: (field) => {
+    const label = field === 'pouches' ? undefined : LOT_LABELS[field];
+    return label && say(label);
+  },
+  choices: (field) => CHOICES[field],
+};

@@ -6,6 +6,7 @@ import { partVersion } from '$lib/server/settings-repository.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
 import { say } from '$lib/texts/say.ts';
 import { sayDone, type Done } from './done.ts';
+import { differences, type FieldWords } from './differences.ts';
 import type { Difference } from './fields.ts';
 import { FormReader, type Entered, type RefusedForm } from './read-form.ts';
 
@@ -22,6 +23,8 @@ type PageOfParts<Whole extends object, Part extends string> = {
   fields(whole: Whole, shown: Settings): Entered;
   /** The label of a field. */
   label(field: string): string;
+  /** What the choices of a field are called. */
+  choices: FieldWords['choices'];
   usual(): Whole;
   /** @returns the whole with the part as entered, or `undefined` where `read.problems` says what has to be mended */
   read(read: FormReader, part: Part, current: Whole, shown: Settings): Whole | undefined;
@@ -59,7 +62,11 @@ export function partActions<Whole extends object, Part extends string>(page: Pag
   /** @returns what is handed back where somebody else saved the part meanwhile */
   const newerThan = async (app: App, read: FormReader, part: Part, entered: Entered) => {
     const theirs = page.fields(await page.get(app), await app.settings.get());
-    const newer = differences(page.parts[part], entered, theirs, page.label);
+    const isOfPart = (field: string) => page.parts[part].some((name) => name === /^\w+/.exec(field)?.[0]);
+    const newer = differences(entered, theirs, {
+      label: (field) => (isOfPart(field) ? page.label(field) : undefined),
+      choices: page.choices,
+    });
     return fail<RefusedPart<Part>>(409, { ...read.refused(), entered, of: part, newer });
   };
   const isStale = (caught: unknown) => caught instanceof UserError && caught.code === 'StaleVersion';
@@ -95,24 +102,4 @@ export function partActions<Whole extends object, Part extends string>(page: Pag
       redirect(303, `${page.address}#${part}`);
     },
   };
-}
-
-/** @returns the fields of a part in which two fillings of its form differ */
-function differences(
-  names: readonly PropertyKey[],
-  mine: Entered,
-  theirs: Entered,
-  label: (field: string) => string,
-): Difference[] {
-  const isOfPart = (field: string) => names.includes(/^\w+/.exec(field)?.[0] ?? '');
-  const words = (values: readonly string[] = []) =>
-    values
-      .map((value) => value.trim())
-      .filter(Boolean)
-      .sort()
-      .join(', ') || '–';
-  return [...new Set([...Object.keys(mine), ...Object.keys(theirs)])]
-    .filter(isOfPart)
-    .map((field) => ({ label: label(field), mine: words(mine[field]), theirs: words(theirs[field]) }))
-    .filter((field) => field.mine !== field.theirs);
 }

@@ -34,7 +34,8 @@ type NumberField = {
 export class FormReader {
   readonly entered: Entered;
   readonly problems: Problem[] = [];
-  readonly #system: UnitSystem;
+  /** In which the form was filled in. */
+  readonly system: UnitSystem;
   readonly #unitsChanged: boolean;
 
   /**
@@ -47,8 +48,8 @@ export class FormReader {
       if (typeof value === 'string' && !(name in Object.prototype)) (entered[name] ??= []).push(value);
     this.entered = entered;
     const openedIn = entered['shownIn']?.[0];
-    this.#system = openedIn === 'metric' || openedIn === 'us' ? openedIn : system;
-    this.#unitsChanged = this.#system !== system;
+    this.system = openedIn === 'metric' || openedIn === 'us' ? openedIn : system;
+    this.#unitsChanged = this.system !== system;
   }
 
   /** @returns the text without blanks around it, its lines ended by \n; `undefined` where it is empty. */
@@ -67,13 +68,13 @@ export class FormReader {
     if (text === undefined) return undefined;
     if (
       stored !== undefined &&
-      text === (quantity ? fieldValue(stored, quantity, this.#system) : String(stored))
+      text === (quantity ? fieldValue(stored, quantity, this.system) : String(stored))
     )
       return stored;
     const typed = this.#typedNumber(name, text);
     if (typed === undefined || !quantity) return typed;
     // Twelve digits hold what was typed and drop the binary dust of the conversion: 35 % is 0.35.
-    return Number(fieldToCore(typed, quantity, this.#system).toPrecision(12));
+    return Number(fieldToCore(typed, quantity, this.system).toPrecision(12));
   }
 
   /** @returns an amount of money in minor units of `currency`; `undefined` as with `number`. */
@@ -89,8 +90,8 @@ export class FormReader {
   stature(name: string, stored?: number): number | undefined {
     const text = this.text(name);
     if (text === undefined) return undefined;
-    if (stored !== undefined && text === statureValue(stored, this.#system)) return stored;
-    if (this.#system === 'metric') {
+    if (stored !== undefined && text === statureValue(stored, this.system)) return stored;
+    if (this.system === 'metric') {
       const typed = this.#typedNumber(name, text);
       return typed === undefined ? undefined : Number(toCore(typed, 'cm').toPrecision(12));
     }

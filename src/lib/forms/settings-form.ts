@@ -1,8 +1,11 @@
+import { ALLERGEN_LIST } from '$lib/planning/model/allergens.ts';
+import { DIET_LIST } from '$lib/planning/model/diets.ts';
 import { problemsOf } from '$lib/planning/model/problems.ts';
 import { Settings, type MenuCosts } from '$lib/planning/model/settings.ts';
-import { MEAL_KINDS, MEAL_WORDS, type MealKind } from '$lib/planning/model/words.ts';
+import { FUEL_WORDS, MEAL_KINDS, MEAL_WORDS, type MealKind } from '$lib/planning/model/words.ts';
 import { fieldValue, type Quantity } from '$lib/planning/units/show.ts';
 import { say, text, type Text } from '$lib/texts/say.ts';
+import { wordsByCode } from './differences.ts';
 import { atLines, keptLines } from './lines.ts';
 import type { Entered, FormReader } from './read-form.ts';
 
@@ -109,6 +112,11 @@ const LINE_NAMES: Readonly<Record<string, Text>> = {
   staples: text('Food {number}'),
 };
 
+export const UNIT_SYSTEM_WORDS = {
+  metric: text('metric: g, kg, ml, l, °C, m'),
+  us: text('US customary: oz, lb, fl oz, qt, °F, ft'),
+} as const;
+
 const OTHER_LABELS = {
   unitSystem: text('Units'),
   currency: text('Currency'),
@@ -138,6 +146,21 @@ export function settingsLabel(field: string): string {
   if (Object.hasOwn(FIGURE_LABELS, field)) return say(FIGURE_LABELS[field as FigureName]);
   return Object.hasOwn(OTHER_LABELS, field) ? say(OTHER_LABELS[field as keyof typeof OTHER_LABELS]) : field;
 }
+
+/** The words beside the one box of a field that is ticked or not. */
+const YES: Readonly<Record<string, Text>> = { yes: text('yes') };
+const CHOICES: Readonly<Record<string, Readonly<Record<string, Text>>>> = {
+  unitSystem: UNIT_SYSTEM_WORDS,
+  insulatedSteep: YES,
+  fuel: FUEL_WORDS,
+  meals: MEAL_WORDS,
+  allergens: wordsByCode(ALLERGEN_LIST),
+  diets: wordsByCode(DIET_LIST),
+};
+
+/** @returns what the choices of a field of the settings page are called, of a line of a list by its part. */
+export const settingsChoices = (field: string): Readonly<Record<string, Text>> | undefined =>
+  CHOICES[field.slice(field.indexOf('.') + 1)];
 
 /** @returns what the forms of the settings page are filled with. */
 export function settingsFields(settings: Settings): Entered {

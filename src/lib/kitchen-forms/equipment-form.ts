@@ -21,6 +21,7 @@ import {
   FAT_CLASSES,
   PROCESS_WORDS,
   PROCESSES,
+  WEEKDAY_WORDS,
 } from '$lib/planning/model/words.ts';
 import { problemsOf } from '$lib/planning/model/problems.ts';
 import { moneyFieldValue } from '$lib/planning/units/money.ts';
@@ -268,6 +269,14 @@ export const fatClassHint = (): string =>
 
 const isList = (name: string): name is KitchenList => Object.hasOwn(LINE_FIELDS, name);
 const fieldsOf = (list: KitchenList): Readonly<Record<string, FormField>> => LINE_FIELDS[list];
+
+/** @returns what the choices of a field of the equipment page are called. */
+export function kitchenChoices(field: string): Readonly<Record<string, Text>> | undefined {
+  const [, list = '', part = ''] = /^(\w+)\[\d+\]\.(\w+)/.exec(field) ?? [];
+  if (field === 'cookDays') return WEEKDAY_WORDS;
+  const of = isList(list) ? fieldsOf(list)[part] : undefined;
+  return of?.kind === 'box' ? { yes: of.box ?? of.label } : of?.words;
+}
 
 /** @returns the label of a field of the equipment page, `dryers[1].trayCount` included. */
 export function kitchenLabel(field: string): string {

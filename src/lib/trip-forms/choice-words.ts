@@ -37,6 +37,11 @@ export const PLAN_FOR_WORDS: Readonly<Record<NonNullable<Trip['planFor']>, Text>
   high: text('the high end'),
 };
 
+export const SEX_WORDS: Readonly<Record<NonNullable<Trip['party'][number]['body']>['sex'], Text>> = {
+  female: text('female'),
+  male: text('male'),
+};
+
 export const TREATMENT_WORDS: Readonly<Record<NonNullable<Trip['treatment']>, Text>> = {
   boil: text('boiling'),
   filter: text('a filter'),

@@ -37,7 +37,7 @@ function read(entered: Entered, system: 'metric' | 'us' = 'metric') {
   const form = new FormData();
   for (const [name, values] of Object.entries(entered)) for (const value of values) form.append(name, value);
   const reader = new FormReader(form, system);
-  return { trip: readWaypoints(reader, TRIP, system), problems: reader.problems };
+  return { trip: readWaypoints(reader, TRIP), problems: reader.problems };
 }
 const FIELDS = waypointFields(TRIP, 'metric');
 

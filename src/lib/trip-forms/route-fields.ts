@@ -52,7 +52,7 @@ export function waypointFields(trip: Trip, system: UnitSystem): Entered {
  * @param stored the trip as it was when the form was opened, with a route
  * @returns the trip with the waypoints in the order of the way, or `undefined` where `read.problems` says what has to be mended
  */
-export function readWaypoints(read: FormReader, stored: Trip, system: UnitSystem): Trip | undefined {
+export function readWaypoints(read: FormReader, stored: Trip): Trip | undefined {
   const { route } = stored;
   if (!route) return undefined;
   // What still says the same is the same to the metre, also where rows have moved up.
@@ -65,7 +65,7 @@ export function readWaypoints(read: FormReader, stored: Trip, system: UnitSystem
       waypoint: {
         name: read.text(at(index, 'name')) ?? '',
         distanceM:
-          known.find((m) => fieldValue(m, 'distance', system) === text) ??
+          known.find((m) => fieldValue(m, 'distance', read.system) === text) ??
           read.number(at(index, 'distanceM'), { quantity: 'distance' }),
         water,
         struck: water && read.text(at(index, 'struck')) === 'yes',

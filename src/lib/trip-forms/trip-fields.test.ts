@@ -5,11 +5,12 @@ import { DIETS } from '$lib/planning/model/diets.ts';
 import { Trip } from '$lib/planning/model/trip.ts';
 import { TERRAINS, WALKING_TIME_METHODS } from '$lib/planning/model/route.ts';
 import { FUEL_KINDS, MAIN_MEALS } from '$lib/planning/model/words.ts';
+import { differences } from '$lib/forms/differences.ts';
 import { FormReader, withoutUndefined, type Entered } from '$lib/forms/read-form.ts';
 import {
   readTrip,
   rowCount,
-  tripDifferences,
+  TRIP_WORDS,
   tripFields,
   tripLabel,
   withEater,
@@ -248,11 +249,24 @@ it('tripLabel says which eater or day', () => {
   expect(tripLabel('version')).toBeUndefined();
 });
 
-it('tripDifferences shows both sides in words', () => {
+it('two fillings of the form differ in words, not in codes', () => {
   const theirs = tripFields(TRIP, 'metric');
-  const mine = { ...theirs, dayCount: ['4'], 'party[0].allergens': ['milk'], version: ['7'] };
-  expect(tripDifferences(mine, theirs)).toEqual([
+  const mine = {
+    ...theirs,
+    dayCount: ['4'],
+    firstMeal: ['lunch'],
+    'party[0].name': ['calm'],
+    'party[0].allergens': ['milk'],
+    'days[0].wind': ['calm'],
+    'stove.fuel': ['canister-gas'],
+    version: ['7'],
+  };
+  expect(differences(mine, { ...theirs, firstMeal: [''] }, TRIP_WORDS)).toEqual([
     { label: 'Days', mine: '4', theirs: '3' },
+    { label: 'First meal of the first day', mine: 'lunch', theirs: '–' },
+    { label: 'Fuel', mine: 'gas in canisters', theirs: '–' },
+    { label: 'Eater 1, name', mine: 'calm', theirs: 'Ada' },
     { label: 'Eater 1, allergens', mine: 'milk', theirs: 'egg, milk' },
+    { label: 'Day 1, wind at the stove', mine: 'calm', theirs: '–' },
   ]);
 });

@@ -8,7 +8,16 @@ import { fieldValue, type Quantity, type UnitSystem } from '$lib/planning/units/
 import { statureValue } from '$lib/planning/units/stature.ts';
 import { say, sayWithin, text, type Text } from '$lib/texts/say.ts';
 import { withoutUndefined, type Entered, type FormReader } from '$lib/forms/read-form.ts';
-import { CAMP_WATER_WORDS, TERRAIN_WORDS, WALKING_TIME_WORDS } from './choice-words.ts';
+import { FUEL_WORDS, MEAL_WORDS } from '$lib/planning/model/words.ts';
+import { wordsByCode, type FieldWords } from '$lib/forms/differences.ts';
+import {
+  CAMP_WATER_WORDS,
+  PLAN_FOR_WORDS,
+  SEX_WORDS,
+  TERRAIN_WORDS,
+  WALKING_TIME_WORDS,
+  WIND_WORDS,
+} from './choice-words.ts';
 
 type NumberFields<Name extends string> = Readonly<Record<Name, Quantity | undefined>>;
 
@@ -300,31 +309,24 @@ export function withFirstDayEverywhere(entered: Entered): Entered {
   return filled;
 }
 
-export type Difference = { readonly label: string; readonly mine: string; readonly theirs: string };
+const ALLERGEN_WORDS = wordsByCode(ALLERGEN_LIST);
+const DIET_WORDS = wordsByCode(DIET_LIST);
+const CHOICES: Readonly<Record<string, Readonly<Record<string, Text>>>> = {
+  firstMeal: MEAL_WORDS,
+  lastMeal: MEAL_WORDS,
+  planFor: PLAN_FOR_WORDS,
+  'pace.method': WALKING_TIME_WORDS,
+  'stove.fuel': FUEL_WORDS,
+  'body.sex': SEX_WORDS,
+  allergens: ALLERGEN_WORDS,
+  diets: DIET_WORDS,
+  terrain: TERRAIN_WORDS,
+  wind: WIND_WORDS,
+  campWater: CAMP_WATER_WORDS,
+};
 
-/** @returns the fields in which two fillings of the form of one trip differ, as words. */
-export function tripDifferences(mine: Entered, theirs: Entered): Difference[] {
-  const names = new Set([...Object.keys(mine), ...Object.keys(theirs)]);
-  return [...names].flatMap((name) => {
-    const label = tripLabel(name);
-    const [ours, others] = [wordsFor(mine[name]), wordsFor(theirs[name])];
-    return label && ours !== others ? [{ label, mine: ours, theirs: others }] : [];
-  });
-}
-
-const WORDS = new Map<string, Text>([
-  ...[...ALLERGEN_LIST, ...DIET_LIST].map(({ code, label }): [string, Text] => [code, label]),
-  ...[TERRAIN_WORDS, CAMP_WATER_WORDS, WALKING_TIME_WORDS].flatMap((words) => Object.entries(words)),
-]);
-
-function wordsFor(values: readonly string[] = []): string {
-  return (
-    values
-      .map((value) => {
-        const word = WORDS.get(value);
-        return word ? say(word) : value.trim();
-      })
-      .sort()
-      .join(', ') || '–'
-  );
-}
+/** How the fields of a trip are said; those of an eater or a day by what stands behind the number of the row. */
+export const TRIP_WORDS: FieldWords = {
+  label: tripLabel,
+  choices: (field) => CHOICES[field.replace(/^(?:party|days)\[\d+\]\./, '')],
+};

@@ -1,5 +1,11 @@
 import { partActions, versionsOf } from '$lib/forms/part-actions.ts';
-import { readSettingsPart, SETTINGS_PARTS, settingsFields, settingsLabel } from '$lib/forms/settings-form.ts';
+import {
+  readSettingsPart,
+  SETTINGS_PARTS,
+  settingsChoices,
+  settingsFields,
+  settingsLabel,
+} from '$lib/forms/settings-form.ts';
 import { defaultSettings } from '$lib/planning/model/settings.ts';
 import { language } from '$lib/texts/say.ts';
 import { settingsReasons } from '$lib/reasons/settings.ts';
@@ -24,6 +30,7 @@ export const actions = partActions({
   savePart: (app, ...part) => app.settings.savePart(...part),
   fields: settingsFields,
   label: settingsLabel,
+  choices: settingsChoices,
   usual: defaultSettings,
   read: readSettingsPart,
 }) satisfies Actions;

@@ -2,6 +2,7 @@ import { partActions, versionsOf } from '$lib/forms/part-actions.ts';
 import {
   dryerNames,
   KITCHEN_PARTS,
+  kitchenChoices,
   kitchenFields,
   kitchenLabel,
   readKitchenPart,
@@ -31,6 +32,7 @@ export const actions = partActions({
   savePart: (app, ...part) => app.settings.saveKitchenPart(...part),
   fields: kitchenFields,
   label: kitchenLabel,
+  choices: kitchenChoices,
   usual: defaultKitchen,
   read: readKitchenPart,
 }) satisfies Actions;

@@ -6,6 +6,7 @@ import { offerUndo, sayDone } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { foodRow } from '$lib/kitchen-views/foods.ts';
+import { DAYS_IN_BIN } from '$lib/server/bin.ts';
 import { foodTables } from '$lib/server/food-tables.ts';
 import { UnreadableFile } from '$lib/shelf-csv/text-encoding.ts';
 import { say, sayNumber } from '$lib/texts/say.ts';
@@ -33,6 +34,7 @@ export const load: PageServerLoad = async ({ locals: { app }, url }) => {
   const found = searchFoods(all, words, MOST_RESULTS + 1);
   return {
     words,
+    daysInBin: DAYS_IN_BIN,
     results: found.slice(0, MOST_RESULTS).map((food) => foodRow(food, records.get(food))),
     isCut: found.length > MOST_RESULTS,
     own: own.slice(0, MOST_OWN).map((record) => foodRow(record.value, record)),

@@ -1,7 +1,8 @@
 import { error, fail, redirect } from '@sveltejs/kit';
+import { differences } from '$lib/forms/differences.ts';
 import { sayDone } from '$lib/forms/done.ts';
 import type { Difference } from '$lib/forms/fields.ts';
-import { differences, lotFields, readLot, unconfirmed, type Odd } from '$lib/forms/lot-form.ts';
+import { LOT_WORDS, lotFields, readLot, unconfirmed, type Odd } from '$lib/forms/lot-form.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { codeInAddress, lotHref } from '$lib/lot-href.ts';
@@ -55,7 +56,7 @@ export const actions: Actions = {
       return fail<Refusal>(409, {
         ...read.refused(),
         of: 'save',
-        newer: { version, changes: differences(read.entered, lotFields(stored, shown)) },
+        newer: { version, changes: differences(read.entered, lotFields(stored, shown), LOT_WORDS) },
       });
     const result = readLot(read, shown, stored);
     if (!result) return fail<Refusal>(422, { ...read.refused(), of: 'save' });

@@ -1,10 +1,13 @@
 import { fail, redirect } from '@sveltejs/kit';
+import { differences } from '$lib/forms/differences.ts';
+import type { Difference } from '$lib/forms/fields.ts';
 import { offerUndo, sayDone } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { learnedDefaults } from '$lib/planning/learning/learned-figures.ts';
 import { dropMeals } from '$lib/planning/menu/edit-menu.ts';
 import { TRIP_DEFAULTS } from '$lib/planning/model/trip-defaults.ts';
+import { DAYS_IN_BIN } from '$lib/server/bin.ts';
 import { createPlannedTrip, planMeals, type PlannedMeals } from '$lib/server/plan-meals.ts';
 import { planStoredTrip } from '$lib/server/plan-stored-trip.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
@@ -13,12 +16,11 @@ import { dropped, type Dropped } from '$lib/trip-forms/dropped.ts';
 import {
   readTrip,
   rowCount,
-  tripDifferences,
+  TRIP_WORDS,
   tripFields,
   withEater,
   withFirstDayEverywhere,
   withoutEater,
-  type Difference,
 } from '$lib/trip-forms/trip-fields.ts';
 import { usualAppetites, usualByDay, usualValues } from '$lib/trip-forms/usual-values.ts';
 import { hasLeft } from '$lib/trip-views/stage.ts';
@@ -40,6 +42,7 @@ export const load: PageServerLoad = async ({ parent, locals: { app } }) => {
   const usual = usualValues(shown.unitSystem, trip.stove.fuel ?? TRIP_DEFAULTS.fuel.value, settings);
   return {
     fields: tripFields(trip, shown.unitSystem),
+    daysInBin: DAYS_IN_BIN,
     usual,
     reasons: partyReasons(usual),
     byWay: usualByDay(trip, shown.unitSystem, learned),
@@ -54,20 +57,12 @@ export const actions: Actions = {
     const refuse = (status: number, more: Partial<Answer> = {}) =>
       fail<Answer>(status, { ...read.refused(), of: 'save', ...more });
 
-    if (read.text('unitSystem') !== settings.unitSystem) {
-      const message = say(
-        'the units were changed to {system, select, us {US} other {metric}} ones while this page was open; look at every figure, then save again',
-        { system: settings.unitSystem },
-      );
-      read.add([{ field: '', message }]);
-      return refuse(409);
-    }
     // Whoever saves on an older version sees what the other one changed, and may then save on the newer one.
     if (read.number('version') !== stored.version)
       return refuse(409, {
         newer: {
           version: stored.version,
-          changes: tripDifferences(read.entered, tripFields(stored.trip, settings.unitSystem)),
+          changes: differences(read.entered, tripFields(stored.trip, read.system), TRIP_WORDS),
         },
       });
     const result = readTrip(read, stored.trip);

@@ -127,10 +127,6 @@ export const actions: Actions = {
       );
       return refuse(409);
     }
-    if (read.text('unitSystem') !== settings.unitSystem) {
-      tell(say('the units were changed while this page was open; look at every distance, then save again'));
-      return refuse(409);
-    }
     if (read.number('version') !== stored.version) {
       tell(
         say(
@@ -139,7 +135,7 @@ export const actions: Actions = {
       );
       return refuse(409, { newerVersion: stored.version });
     }
-    const trip = readWaypoints(read, stored.trip, settings.unitSystem);
+    const trip = readWaypoints(read, stored.trip);
     if (!trip) return refuse(422);
     try {
       await app.trips.updateTrip(stored.id, trip, stored.version);
