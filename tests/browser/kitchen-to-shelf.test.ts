@@ -147,7 +147,7 @@ test('it is weighed until it is dry', async () => {
   expect(await problems(page)).toMatch(/Tray 1, now: cannot be more than the 1600 g/);
   await weigh(20, 1000, 'cold spot');
   const table = page.getByRole('region', { name: 'Trays while drying' });
-  expect(await table.innerText()).toMatch(/it still holds \d+\.\d % water[^]*a cold spot was felt/);
+  expect(await table.innerText()).toMatch(/still \d+\.\d % water by weight[^]*cold spot: there is still ice/);
   expect(await page.locator('#seal').innerText()).toContain('Not shown to be dry and safe');
 
   // dry on to the weight that the sheet expects

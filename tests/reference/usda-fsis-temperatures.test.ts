@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { safetyChecks, whyCheckOpen } from '../../src/lib/planning/drying/safety-steps.ts';
 import type { CookingClass } from '../../src/lib/planning/model/composition.ts';
 import { COOKING_CLASSES } from '../../src/lib/planning/model/words.ts';
+import { checkText } from '../../src/lib/presentation/batch-words.ts';
 import { toCore } from '../../src/lib/planning/units/convert.ts';
 import { exampleFood, exampleRecipe } from '../support/kitchen-examples.ts';
 
@@ -36,7 +37,7 @@ describe.each<[CookingClass, leastF: number, leastC: number]>([
     whyCheckOpen(cooked, [{ id: cooked.id, on: '2026-09-01', readingC, note: '' }]) === undefined;
 
   it(`is asked to be ${leastF} °F or ${leastC} °C in words`, () => {
-    expect(cooked.text).toContain(`${leastC} °C (${leastF} °F)`);
+    expect(checkText(cooked)).toContain(`${leastC} °C (${leastF} °F)`);
   });
 
   it(`passes at ${leastF} °F and not a degree below`, () => {
@@ -52,16 +53,16 @@ describe.each<[CookingClass, leastF: number, leastC: number]>([
 
 describe('in words', () => {
   it('whole cuts rest for 3 minutes', () => {
-    expect(check('cooked whole meat').text).toContain('rest of 3 minutes');
+    expect(checkText(check('cooked whole meat'))).toContain('rest of 3 minutes');
   });
 
   it('drying does not kill germs', () => {
-    expect(check('cooked poultry').text).toContain('Drying does not kill germs');
+    expect(checkText(check('cooked poultry'))).toContain('Drying does not kill germs');
   });
 
   it('food stands no more than 2 hours above 40 °F, 1 hour above 90 °F', () => {
-    expect(check('two hours').text).toMatch(
-      /2 hours above 4 °C \(40 °F\).*1 hour where it is above 32 °C \(90 °F\)/,
+    expect(checkText(check('two hours'))).toMatch(
+      /2 hours above 4 °C \(40 °F\).*1 hour above 32 °C \(90 °F\)/,
     );
   });
 });

@@ -16,6 +16,7 @@ import {
   type FoodColumn,
   type FoodField,
 } from './food-columns.ts';
+import { compositionDoubtText } from '../presentation/composition-words.ts';
 import { say, sayNumber, sayWithin, type Text } from '../texts/say.ts';
 
 /** `row` counts as a spreadsheet does: the first row of the file is 1. */
@@ -84,7 +85,10 @@ export async function readFoodsCsv(bytes: Uint8Array, decimalMark?: DecimalMark)
       }
       rowOfName.set(food.name, row);
       foods.push(food);
-      for (const reason of [...draft.warnings, ...compositionDoubts(food.composition)])
+      for (const reason of [
+        ...draft.warnings,
+        ...compositionDoubts(food.composition).map(compositionDoubtText),
+      ])
         warnings.push({ row, reason });
     }
   const read = new Set(columns.map(({ index }) => index));

@@ -2,6 +2,7 @@ import type { Stored } from '../server/records.ts';
 import { compositionDoubts } from '../planning/model/composition-doubts.ts';
 import type { Food } from '../planning/model/composition.ts';
 import { energyKcalOf } from '../planning/model/energy-factors.ts';
+import { compositionDoubtText } from '../presentation/composition-words.ts';
 import { sayNumber, text } from '../texts/say.ts';
 
 /** The parts of 100 g, in the order of the table. */
@@ -41,7 +42,7 @@ export function foodRow(food: Food, own?: Stored<Food>): FoodRow {
     energy: sayNumber(energyKcal ?? energyKcalOf(composition, 'eu'), { maximumFractionDigits: 0 }),
     byFactors: energyKcal === undefined,
     source: food.source,
-    doubts: compositionDoubts(composition),
+    doubts: compositionDoubts(composition).map(compositionDoubtText),
     ...(own && { own: { id: own.id, version: own.version } }),
   };
 }

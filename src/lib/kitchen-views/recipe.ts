@@ -1,14 +1,12 @@
 import { dryWeightG } from '../planning/drying/mass-balance.ts';
-import {
-  fatCaution,
-  recipeTotals,
-  scaleParts,
-  type Parts,
-  type RecipeTotals,
-} from '../planning/drying/recipe-totals.ts';
+import { recipeTotals, scaleParts, type Parts, type RecipeTotals } from '../planning/drying/recipe-totals.ts';
 import { waterShareOf, type WaterShare } from '../planning/drying/rehydration.ts';
 import type { Kitchen, Process } from '../planning/model/kitchen.ts';
 import { ingredientCost, ingredientG, type Recipe } from '../planning/model/recipe.ts';
+import type { NoticeSeverity } from '../planning/model/words.ts';
+import type { UnitSystem } from '../planning/units/show.ts';
+import { fatText, recipeProblemText } from '../presentation/batch-words.ts';
+import { compositionDoubtText } from '../presentation/composition-words.ts';
 import { say } from '../texts/say.ts';
 import { scaledAmount } from './batch.ts';
 
@@ -35,7 +33,8 @@ export type IngredientLine = {
 
 export type RecipeView = {
   readonly totals: RecipeTotals;
-  readonly fatCaution: string | undefined;
+  /** What keeps it from being calculated with, and what to look at. */
+  readonly notices: readonly { readonly severity: NoticeSeverity; readonly text: string }[];
   /** One cooking, a serving, 100 g as cooked, 100 g dried. */
   readonly columns: readonly RecipeColumn[];
   readonly ingredients: readonly IngredientLine[];
@@ -47,8 +46,14 @@ export type RecipeView = {
  * A recipe sorted for its page.
  *
  * @param process the way of drying whose residual moisture and water stand for the dry figures
+ * @param units those of the reader
  */
-export function recipeView(recipe: Recipe, kitchen: Kitchen, process: Process): RecipeView {
+export function recipeView(
+  recipe: Recipe,
+  kitchen: Kitchen,
+  process: Process,
+  units: UnitSystem,
+): RecipeView {
   const totals = recipeTotals(recipe);
   const figures = kitchen.processes[process];
   const column = (heading: string, weightG: number, share: number, isPer100G = false): RecipeColumn => ({
@@ -63,7 +68,7 @@ export function recipeView(recipe: Recipe, kitchen: Kitchen, process: Process): 
   const dried = column(say('100 g dried'), 100, dryG > 0 ? 100 / dryG : 0, true);
   return {
     totals,
-    fatCaution: fatCaution(totals),
+    notices: noticesOf(totals, units),
     columns: [
       column(say('one cooking'), totals.cookedG, 1),
       column(say('a serving'), totals.cookedG / recipe.servings, 1 / recipe.servings),
@@ -80,4 +85,21 @@ export function recipeView(recipe: Recipe, kitchen: Kitchen, process: Process): 
     water: waterShareOf(recipe, figures),
     process,
   };
+}
+
+function noticesOf(totals: RecipeTotals, units: UnitSystem): RecipeView['notices'] {
+  const { fatClass, parts, solidsG } = totals;
+  return [
+    ...totals.problems.map((problem) => ({
+      severity: 'attention' as const,
+      text: recipeProblemText(problem, units),
+    })),
+    ...(fatClass === 'fatty' && solidsG > 0
+      ? [{ severity: 'caution' as const, text: fatText({ share: parts.fatG / solidsG }) }]
+      : []),
+    ...totals.doubts.map(({ food, doubt }) => ({
+      severity: 'check' as const,
+      text: `${food}: ${compositionDoubtText(doubt)}.`,
+    })),
+  ];
 }

@@ -31,7 +31,7 @@ const run: PlannedRun = {
   cookOn: '2027-06-07',
   readyOn: '2027-06-09',
   hours: { value: 26.4, low: 8.3, high: 34, terms: [] },
-  basis: '',
+  basis: { energy: { meanPowerW: 900 } },
   trays: 2,
   trayCount: 4,
   loads: [load],

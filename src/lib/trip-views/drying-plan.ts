@@ -1,7 +1,13 @@
 import { showDay } from '../dates.ts';
 import { hoursText } from '../kitchen-views/batch.ts';
 import type { Estimate, ShoppingLine } from '../planning/model/trip-plan.ts';
-import type { DryingPlan, PlannedLoad, PlannedRun, WhyToBuy } from '../planning/shortfall/plan-drying.ts';
+import type {
+  DryingNote,
+  DryingPlan,
+  PlannedLoad,
+  PlannedRun,
+  WhyToBuy,
+} from '../planning/shortfall/plan-drying.ts';
 import { fromCore, toCore } from '../planning/units/convert.ts';
 import { friendlyAmount } from '../planning/units/fractions.ts';
 import { showMoney } from '../planning/units/money.ts';
@@ -138,3 +144,19 @@ export const traysText = ({ trays, trayG }: PlannedLoad, system: UnitSystem): st
     trays,
     weight: show(trayG, 'food', system),
   });
+
+/** @returns what the cook should know of a recipe. */
+export function dryingNoteText({ code, recipe }: DryingNote): string {
+  switch (code) {
+    case 'recipe-unfinished':
+      return say(
+        '"{recipe}" is left out until its recipe is fixed: it has no energy yet, or its weights do not add up.',
+        { recipe },
+      );
+    case 'high-in-fat':
+      return say(
+        '"{recipe}" is high in fat, which does not dry or keep well. Drain or rinse it off, use leaner cuts, or eat it soon.',
+        { recipe },
+      );
+  }
+}

@@ -2,13 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { exampleBatch, exampleFood, exampleRecipe } from '../../../../tests/support/kitchen-examples.ts';
 import { Batch } from '../model/batch.ts';
 import { defaultKitchen, type Kitchen, PouchSize } from '../model/kitchen.ts';
-import { batchSheet } from './batch-sheet.ts';
+import type { BatchNoticeCode } from './batch-notices.ts';
+import { batchSheet, type BatchSheet } from './batch-sheet.ts';
 
 const TODAY = '2026-09-03';
 const sheet = (changes: Parameters<typeof exampleBatch>[0] = {}, kitchen: Partial<Kitchen> = {}) =>
   batchSheet(exampleBatch(changes), { ...defaultKitchen(), ...kitchen }, [], TODAY);
-const texts = ({ notices }: ReturnType<typeof sheet>, level: string) =>
-  notices.filter((notice) => notice.level === level).map(({ text }) => text);
+const noticed = ({ notices }: ReturnType<typeof sheet>, code: BatchNoticeCode) =>
+  notices.find((notice) => notice.code === code);
 const refused = (changes: Parameters<typeof exampleBatch>[0]) =>
   Batch.safeParse({ ...exampleBatch(), ...changes }).error?.issues.map(
     ({ path, message }) => `${path.join('.')} ${message}`,
@@ -61,23 +62,22 @@ describe('a batch that is dry', () => {
   });
 
   it('is packed into the pouches that the cook chose', () => {
-    const { lots, blocks, notices } = sheet({ fills: [fill()] });
+    const packed = sheet({ fills: [fill()] });
+    const { lots, blocks } = packed;
     expect(blocks).toEqual([]);
     expect(lots).toMatchObject([
       { code: 'BP1', pouches: 2, servingsPerPouch: 4, tareG: 405, volumeMl: 2000, bestBefore: '2028-03-03' },
     ]);
-    expect(notices.map(({ text }) => text)).toContain('3 of 11 servings are in no pouch.');
+    expect(noticed(packed, 'servings-left')?.params).toEqual({ left: 3, servings: 11 });
   });
 
   it('keeps less long, and says so, with absorbers that do not do', () => {
     const small = { label: '50 ml', oxygenMl: 50, tareG: 1, priceMinor: 1 };
     const few = sheet({ fills: [fill({ absorber: small })] });
     expect(few.fills[0]).toMatchObject({ isOxygenFree: false, keeping: { months: 5 } });
-    expect(texts(few, 'caution').join()).toMatch(
-      /shuts in about \d+ ml of oxygen; .* its absorbers take 50 ml/,
-    );
+    expect(noticed(few, 'absorber-too-small')?.params).toMatchObject({ absorbedMl: 50 });
     const none = sheet({ fills: [fill({ absorber: undefined, absorbers: 0 })] });
-    expect(texts(none, 'caution').join()).toContain('jar is sealed without an oxygen absorber');
+    expect(noticed(none, 'no-absorber')?.params).toEqual({ pouch: { label: 'jar', half: false } });
   });
 
   it('is sealed without absorbers where the kitchen has none', () => {
@@ -104,9 +104,7 @@ describe('a batch that is dry', () => {
   it('says when a stir falls behind the steep time', () => {
     const late = sheet({ recipe: exampleRecipe({ stirAfterMin: 12 }) });
     expect(late.steep).toEqual({ steepMin: 9 });
-    expect(texts(late, 'note').join()).toContain(
-      'Stirring after 12 min does not fall within the steep time of 9 min',
-    );
+    expect(noticed(late, 'stir-outside-wait')?.params).toEqual({ stirMin: 12, waitMin: 9 });
   });
 
   it('costs what was paid, against the shop price of the batch before that of the kitchen', () => {
@@ -120,11 +118,11 @@ describe('a batch that is dry', () => {
   });
 
   it('states no cost on a lot where a price is missing', () => {
-    const { lots, notices } = sheet({
+    const unpriced = sheet({
       recipe: exampleRecipe({ ingredients: [{ food: exampleFood(), quantity: { amount: 4, unit: 'kg' } }] }),
     });
-    expect(lots[0]?.costMinor).toBeUndefined();
-    expect(notices.map(({ text }) => text).join()).toContain('No price is known of bean mix');
+    expect(unpriced.lots[0]?.costMinor).toBeUndefined();
+    expect(noticed(unpriced, 'no-price')?.params).toEqual({ foods: ['bean mix'] });
   });
 
   it('is sealed on its day, once it is, and keeps the best-before of the cook', () => {
@@ -144,7 +142,10 @@ describe('allergens', () => {
   it('are not stated where nobody knows those of an ingredient', () => {
     const open = sheet({ recipe: unstated });
     expect(open.lots[0]).not.toHaveProperty('allergens');
-    expect(texts(open, 'caution').join()).toContain('Nobody has stated the allergens of stock');
+    expect(noticed(open, 'allergens-undeclared')).toMatchObject({
+      severity: 'warning',
+      params: { foods: ['stock'] },
+    });
   });
 
   it('are those of the cook and of the ingredients together', () => {
@@ -153,47 +154,53 @@ describe('allergens', () => {
 });
 
 describe('a batch that cannot be sealed', () => {
-  it.each<[string, Parameters<typeof exampleBatch>[0], string]>([
-    ['on no tray', { trays: [], weighings: [] }, 'No tray has been weighed in yet.'],
+  it.each<[string, Parameters<typeof exampleBatch>[0], BatchSheet['blocks'][number]['code'], object?]>([
+    ['on no tray', { trays: [], weighings: [] }, 'no-tray-weighed'],
     [
       'of no ingredients',
       { recipe: exampleRecipe({ ingredients: [] }) },
-      'The recipe, ingredients: it has none yet',
+      'recipe-problem',
+      { params: { code: 'no-ingredients' } },
     ],
     [
       'of no ingredients, but weighed',
       { recipe: exampleRecipe({ ingredients: [] }), cookedG: 4000 },
-      'it has none yet',
+      'recipe-problem',
     ],
-    ['weighed lighter than its dry matter', { cookedG: 1000 }, 'weight of the cooked dish: it leaves 1000 g'],
+    [
+      'weighed lighter than its dry matter',
+      { cookedG: 1000 },
+      'recipe-problem',
+      { params: { field: 'cookedG', cookedG: 1000 } },
+    ],
     [
       'heavier on the trays than cooked',
       { cookedG: 3000 },
-      '4,000 g (141.1 oz) on the trays, more than the 3,000 g (105.8 oz) that were cooked',
+      'more-on-trays-than-cooked',
+      { params: { wetG: 4000, cookedG: 3000 } },
     ],
     [
       'with more packed than was dry',
       { packedG: 2000 },
-      '2,000 g (70.5 oz) of dry food to be packed are more than the 1,224 g',
+      'more-packed-than-dry',
+      { params: { packedG: 2000, dryG: 1224 } },
     ],
-    ['cooked on a day to come', { cookedOn: '2030-01-01' }, 'cooked on 2030-01-01, which is still to come'],
-    [
-      'with a cup heavier than food without air',
-      { cup: { volumeMl: 240, netG: 500 } },
-      'The cup weighs more than it could',
-    ],
+    ['cooked on a day to come', { cookedOn: '2030-01-01' }, 'cooked-in-future'],
+    ['with a cup heavier than food without air', { cup: { volumeMl: 240, netG: 500 } }, 'cup-too-heavy'],
     [
       'with more in a pouch than it can hold',
       { fills: [fill({ servings: 11, pouches: 1, pouch: { ...JAR, volumeMl: 300 } })] },
-      '11 servings are more than jar can hold',
+      'pouch-overfull',
+      { params: { servings: 11 } },
     ],
-    ['in no pouch', { fills: [] }, 'No pouch is chosen.'],
+    ['in no pouch', { fills: [] }, 'no-pouch-chosen'],
     [
       'in more pouches than servings',
       { fills: [fill({ pouches: 3 })] },
-      'more servings than there are, 12 against 11',
+      'more-in-pouches',
+      { params: { inPouches: 12, servings: 11 } },
     ],
-    ['best before it is sealed', { bestBefore: '2026-01-01' }, 'lies before the sealing date'],
+    ['best before it is sealed', { bestBefore: '2026-01-01' }, 'best-before-sealing'],
     [
       'of servings too large for a lot',
       {
@@ -205,28 +212,37 @@ describe('a batch that cannot be sealed', () => {
         cookedG: 20_000,
         timesCooked: 5,
       },
-      'dry weight must be at most 5000 g',
+      'lot-problem',
+      { field: 'dryWeightG' },
     ],
-  ])('%s says why, and writes no lot', (_, changes, why) => {
+  ])('%s says why, and writes no lot', (_, changes, code, more = {}) => {
     const { blocks, lots } = sheet(changes, {
       pouches: [...defaultKitchen().pouches, { ...JAR, volumeMl: 40_000 }],
     });
-    expect(blocks.join('\n')).toContain(why);
+    expect(blocks).toContainEqual(expect.objectContaining({ code }));
+    expect(blocks.find((block) => block.code === code)).toMatchObject(more);
     expect(lots).toEqual([]);
   });
 
   it('for want of a large pouch says how much a serving fills', () => {
     const { blocks } = sheet({ servings: 1 });
-    expect(blocks.join()).toContain('A serving fills 3308 ml, and no pouch of the kitchen holds one');
-    expect(sheet({}, { pouches: [] }).blocks.join()).toContain('lists no pouch or jar yet');
+    expect(blocks).toMatchObject([
+      { code: 'serving-too-large', params: { servingMl: expect.closeTo(3308, 0) } },
+    ]);
+    expect(sheet({}, { pouches: [] }).blocks).toMatchObject([{ code: 'no-pouch-size' }]);
   });
 
   it('for want of a line in the storage table says which', () => {
     const { blocks } = sheet({ fills: [fill()] }, { storage: [] });
     expect(blocks).toEqual([
-      expect.stringContaining(
-        'no line for freeze-dried, middling food in jar (jar or can, with enough absorber)',
-      ),
+      {
+        code: 'no-shelf-life',
+        process: 'freeze-dried',
+        fatClass: 'middling',
+        pouch: { label: 'jar', half: false },
+        barrier: 'jar or can',
+        absorber: true,
+      },
     ]);
     expect(sheet({ fills: [fill()], bestBefore: '2027-01-01' }, { storage: [] }).blocks).toEqual([]);
   });
@@ -236,7 +252,7 @@ describe('a batch that is not dry', () => {
   it('is held back, tray by tray', () => {
     const { holds, blocks } = sheet({ weighings: [] });
     expect(blocks).toEqual([]);
-    expect(holds).toEqual([1, 2, 3, 4].map((tray) => `Tray ${tray}: it has not been weighed yet.`));
+    expect(holds).toEqual([1, 2, 3, 4].map((tray) => ({ tray, open: { code: 'not-weighed' } })));
   });
 
   it('is held back where a check is open', () => {
@@ -272,28 +288,30 @@ describe('before the trays are loaded', () => {
     });
     const twice = sheet({ trays: [], weighings: [], timesCooked: 2 });
     expect(twice.load).toMatchObject({ traysNeeded: 8, evenlyG: 1100, capacityG: 4400 });
-    expect(texts(twice, 'caution').join()).toContain('8,000 g (282.2 oz) fill 8 trays; "freeze dryer" has 4');
+    expect(noticed(twice, 'too-few-trays')?.params).toMatchObject({ cookedG: 8000, needed: 8, count: 4 });
   });
 
   it('and after, warns of trays too heavy or too deep', () => {
     const light = exampleRecipe({ bulkGPerMl: 0.5 });
     const tray = (loadedG: number) => ({ trays: [{ loadedG }], weighings: [] });
-    expect(texts(sheet(tray(1200)), 'caution').join()).toContain(
-      'than the 1,100 g (38.8 oz) that it takes: tray 1 with 1,200 g (42.3 oz).',
-    );
-    expect(texts(sheet({ ...tray(1000), recipe: light }), 'caution').join()).toContain(
-      'deeper than 19 mm: 22 mm on tray 1',
-    );
+    expect(noticed(sheet(tray(1200)), 'trays-too-heavy')?.params).toEqual({
+      mostG: 1100,
+      trays: [{ number: 1, value: 1200 }],
+    });
+    expect(noticed(sheet({ ...tray(1000), recipe: light }), 'trays-too-deep')?.params).toMatchObject({
+      mostMm: 19,
+      trays: [{ number: 1, value: expect.closeTo(22, 0) }],
+    });
   });
 
   it('counts what is not on the trays as left out, and asks for the weight of the dish', () => {
     const part = sheet({ trays: [{ loadedG: 1000 }], weighings: [] });
     expect(part.dry.servings).toBe(3);
     expect(part.dry.servingKcal).toBeCloseTo(1300 / 3, 9);
-    expect(texts(part, 'note').join()).toContain('count as 25 % of it');
+    expect(noticed(part, 'dish-not-weighed')?.params).toMatchObject({ share: 0.25 });
     expect(
-      texts(sheet({ trays: [{ loadedG: 1000 }], weighings: [], cookedG: 4000 }), 'note').join(),
-    ).not.toContain('count as');
+      noticed(sheet({ trays: [{ loadedG: 1000 }], weighings: [], cookedG: 4000 }), 'dish-not-weighed'),
+    ).toBeUndefined();
   });
 });
 

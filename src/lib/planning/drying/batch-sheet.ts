@@ -3,19 +3,18 @@ import type { Batch, PouchFill } from '../model/batch.ts';
 import type { Kitchen, ProcessFigures } from '../model/kitchen.ts';
 import type { PouchLot } from '../model/pouch-lot.ts';
 import type { Recipe } from '../model/recipe.ts';
-import { batchNotices, servingsIn, type SheetNotice } from './batch-notices.ts';
+import { batchNotices, servingsIn, type BatchNotice } from './batch-notices.ts';
 import { batchCost, type BatchCost } from './costs.ts';
 import { dryFood, type DryFood } from './dry-food.ts';
-import { judgeDryness, type Dryness } from './dryness.ts';
+import { judgeDryness, type Dryness, type DrynessGap } from './dryness.ts';
 import { expectRun, type ExpectedRun, type Run } from './expect-run.ts';
 import { fillPouches, type FillSheet } from './fill-pouches.ts';
 import { trayCapacityG, trayLoads, traysFor, type TrayLoad } from './load-trays.ts';
 import { dryWeightG } from './mass-balance.ts';
 import { recipeTotals, type RecipeTotals } from './recipe-totals.ts';
 import { waterShareOf, waterToAddMl, type WaterShare } from './rehydration.ts';
-import { openChecks, safetyChecks, whyCheckOpen, type SafetyCheck } from './safety-steps.ts';
-import { sealedLots } from './sealed-lots.ts';
-import { say } from '../../texts/say.ts';
+import { openChecks, safetyChecks, whyCheckOpen, type CheckGap, type SafetyCheck } from './safety-steps.ts';
+import { sealedLots, type SealingBlock } from './sealed-lots.ts';
 
 /** All that is reckoned of a batch before its pouches are judged. */
 export type BatchFigures = {
@@ -40,14 +39,19 @@ export type BatchFigures = {
   readonly allergens: readonly Allergen[] | undefined;
 };
 
+/** What is not shown to be dry or safe: of a tray, counted from 1, or of a check. */
+export type SealingHold =
+  | { readonly tray: number; readonly open: DrynessGap }
+  | { readonly check: SafetyCheck; readonly open: CheckGap };
+
 export type BatchSheet = BatchFigures & {
   readonly fills: readonly FillSheet[];
-  readonly checks: readonly (SafetyCheck & { readonly open: string | undefined })[];
-  readonly notices: readonly SheetNotice[];
+  readonly checks: readonly (SafetyCheck & { readonly open: CheckGap | undefined })[];
+  readonly notices: readonly BatchNotice[];
   /** Why it cannot be sealed at all. */
-  readonly blocks: readonly string[];
+  readonly blocks: readonly SealingBlock[];
   /** Why it is not let onto the shelf unless the cook says so and why. */
-  readonly holds: readonly string[];
+  readonly holds: readonly SealingHold[];
   /** What sealing writes. */
   readonly lots: readonly PouchLot[];
 };
@@ -97,10 +101,8 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
     checks: safetyChecks(recipe).map((check) => ({ ...check, open: whyCheckOpen(check, batch.checks) })),
     notices,
     holds: [
-      ...dryness.trays.flatMap(({ open }, index) =>
-        open.map((reason) => say('Tray {number}: {reason}.', { number: index + 1, reason })),
-      ),
-      ...openChecks(batch).map(({ check, why }) => `${check.text} – ${why}.`),
+      ...dryness.trays.flatMap(({ open }, index) => open.map((gap) => ({ tray: index + 1, open: gap }))),
+      ...openChecks(batch),
     ],
     ...sealedLots(batch, figures, fills ?? [], notices, sealedOn),
   };

@@ -1,5 +1,6 @@
-import { say } from '../../texts/say.ts';
-export type CostLine = { readonly what: string; readonly minor: number };
+export const COST_KINDS = ['ingredients', 'electricity', 'pouches', 'absorbers', 'machine'] as const;
+export type CostKind = (typeof COST_KINDS)[number];
+export type CostLine = { readonly what: CostKind; readonly minor: number };
 export type BatchCost = {
   readonly lines: readonly CostLine[];
   readonly totalMinor: number;
@@ -35,13 +36,13 @@ export function batchCost(of: {
   readonly shopServingMinor: number | undefined;
 }): BatchCost {
   const running: CostLine[] = [
-    { what: say('ingredients'), minor: of.ingredientsMinor },
-    { what: say('electricity'), minor: of.energyKwh * of.minorPerKwh },
-    { what: say('pouches'), minor: of.pouchesMinor },
-    { what: say('oxygen absorbers'), minor: of.absorbersMinor },
+    { what: 'ingredients', minor: of.ingredientsMinor },
+    { what: 'electricity', minor: of.energyKwh * of.minorPerKwh },
+    { what: 'pouches', minor: of.pouchesMinor },
+    { what: 'absorbers', minor: of.absorbersMinor },
   ];
   const machine: CostLine = {
-    what: say('share of the machine'),
+    what: 'machine',
     minor: of.machineMinor / of.expectedBatches,
   };
   const runningMinor = running.reduce((sum, { minor }) => sum + minor, 0);

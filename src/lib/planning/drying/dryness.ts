@@ -1,9 +1,31 @@
 import type { Batch, TrayFeel } from '../model/batch.ts';
 import type { ProcessFigures } from '../model/kitchen.ts';
-import { showBoth } from '../units/both.ts';
 import { dryWeightG, moistureAt } from './mass-balance.ts';
-import { say, sayNumber } from '../../texts/say.ts';
-import { shownFixed } from '../units/show.ts';
+
+/** Why a tray does not count as dry. Shares are of its weight, losses in an hour. */
+export type DrynessGap =
+  | {
+      readonly code:
+        | 'not-weighed'
+        | 'weighed-once'
+        | 'gained-weight'
+        | 'not-felt'
+        | 'cold-spot'
+        | 'damp-spot'
+        | 'lighter-than-dry-matter';
+    }
+  | { readonly code: 'weighed-too-soon'; readonly leastH: number }
+  | { readonly code: 'still-losing'; readonly lossPerH: number; readonly mostPerH: number }
+  | { readonly code: 'too-moist'; readonly share: number; readonly most: number };
+
+/** What looks odd about a tray, counted from 1. */
+export type DrynessDoubts = {
+  'lighter-than-dry-matter': { readonly number: number; readonly weightG: number; readonly solidsG: number };
+  'wetter-than-others': { readonly number: number; readonly share: number; readonly least: number };
+};
+export type DrynessDoubt = {
+  readonly [Code in keyof DrynessDoubts]: { readonly code: Code; readonly params: DrynessDoubts[Code] };
+}[keyof DrynessDoubts];
 
 export type TrayDryness = {
   readonly wetG: number;
@@ -16,7 +38,7 @@ export type TrayDryness = {
   readonly lossPerH: number | undefined;
   readonly feel: TrayFeel;
   /** Why the tray does not count as dry; empty: dry. */
-  readonly open: readonly string[];
+  readonly open: readonly DrynessGap[];
 };
 
 export type Dryness = {
@@ -27,7 +49,7 @@ export type Dryness = {
   readonly hours: number;
   /** Every tray is dry. */
   readonly dry: boolean;
-  readonly doubts: readonly string[];
+  readonly doubts: readonly DrynessDoubt[];
 };
 
 /** Two weighings closer than this show nothing, h (common practice). */
@@ -47,7 +69,7 @@ export function judgeDryness(
   moisture: number,
   figures: ProcessFigures,
 ): Dryness {
-  const doubts: string[] = [];
+  const doubts: DrynessDoubt[] = [];
   const judged = trays.map((tray, index): TrayDryness => {
     const wetG = tray.loadedG - tray.tareG;
     const weighed = weighings.flatMap(({ afterH, trays: lines }) => {
@@ -68,47 +90,25 @@ export function judgeDryness(
       high: at(moisture + MOISTURE_UNSURE),
     };
 
-    const open: string[] = [];
-    if (!last) open.push(say('it has not been weighed yet'));
-    else if (!before || lossPerH === undefined)
-      open.push(say('it needs a second weighing, an hour or more later'));
+    const open: DrynessGap[] = [];
+    if (!last) open.push({ code: 'not-weighed' });
+    else if (!before || lossPerH === undefined) open.push({ code: 'weighed-once' });
     else if (last.afterH - before.afterH < LEAST_INTERVAL_H)
-      open.push(
-        say('its last two weighings lie less than {hours} h apart', { hours: sayNumber(LEAST_INTERVAL_H) }),
-      );
+      open.push({ code: 'weighed-too-soon', leastH: LEAST_INTERVAL_H });
     else if (lossPerH > figures.lossBoundPerH)
-      open.push(
-        say('it still loses {loss} of its weight in an hour; the bound is {bound}', {
-          loss: percent(lossPerH),
-          bound: percent(figures.lossBoundPerH),
-        }),
-      );
-    else if (lossPerH < -figures.lossBoundPerH)
-      open.push(
-        say('it has gained weight since the weighing before: damp air, or the scale; dry on and weigh again'),
-      );
+      open.push({ code: 'still-losing', lossPerH, mostPerH: figures.lossBoundPerH });
+    else if (lossPerH < -figures.lossBoundPerH) open.push({ code: 'gained-weight' });
     if (residual && residual.value > figures.mostResidualShare)
-      open.push(
-        say('by its weight it still holds {share} water; at most {most} is let through', {
-          share: percent(residual.value),
-          most: percent(figures.mostResidualShare),
-        }),
-      );
-    if (last && feel === 'not felt') open.push(say('nobody has felt it through'));
-    if (feel === 'cold spot') open.push(say('a cold spot was felt: ice or water is left there'));
-    if (feel === 'damp or soft spot') open.push(say('a damp or soft spot was felt'));
+      open.push({ code: 'too-moist', share: residual.value, most: figures.mostResidualShare });
+    if (last && feel === 'not felt') open.push({ code: 'not-felt' });
+    if (feel === 'cold spot') open.push({ code: 'cold-spot' });
+    if (feel === 'damp or soft spot') open.push({ code: 'damp-spot' });
     if (last && moistureAt(wetG, moisture, nowG) < -MOISTURE_UNSURE / (1 - moisture)) {
-      open.push(say('it weighs less than its dry matter can, so its weight shows nothing'));
-      doubts.push(
-        say(
-          "Tray {number} weighs {weight}, less than the dry matter that the recipe gives it, {solids}. Check the tray's own weight, the scale, and the water of the ingredients.",
-          {
-            number: index + 1,
-            weight: showBoth(nowG, 'food'),
-            solids: showBoth(wetG * (1 - moisture), 'food'),
-          },
-        ),
-      );
+      open.push({ code: 'lighter-than-dry-matter' });
+      doubts.push({
+        code: 'lighter-than-dry-matter',
+        params: { number: index + 1, weightG: nowG, solidsG: wetG * (1 - moisture) },
+      });
     }
     return {
       wetG,
@@ -124,12 +124,10 @@ export function judgeDryness(
   const known = judged.flatMap(({ residual }) => (residual ? [residual.value] : []));
   judged.forEach(({ residual }, index) => {
     if (residual && residual.value > Math.min(...known) + STANDS_OUT)
-      doubts.push(
-        say(
-          'Tray {number} holds more water than the driest tray, {share} against {least}: a cold place in the dryer, or a thicker layer. Turn or swap it.',
-          { number: index + 1, share: percent(residual.value), least: percent(Math.min(...known)) },
-        ),
-      );
+      doubts.push({
+        code: 'wetter-than-others',
+        params: { number: index + 1, share: residual.value, least: Math.min(...known) },
+      });
   });
   return {
     trays: judged,
@@ -140,5 +138,3 @@ export function judgeDryness(
     doubts,
   };
 }
-
-const percent = (value: number): string => `${shownFixed(value * 100, 1)} %`;

@@ -11,11 +11,21 @@ export type Run = {
   readonly energyKwh?: number | undefined;
 };
 
+/** What the hours and the electricity of a run are known from. */
+export type RunBasis = {
+  /** Runs of a dryer, all of them or those that went in frozen, or not, like this one; missing: common practice. */
+  readonly hours?: {
+    readonly runs: number;
+    readonly kind: 'any' | 'frozen' | 'plain';
+    readonly dryer: string;
+  };
+  readonly energy: { readonly meteredRuns: number } | { readonly meanPowerW: number };
+};
+
 export type ExpectedRun = {
   readonly hours: Estimate;
   readonly energyKwh: Estimate;
-  /** What the figures stand on, for the reader. */
-  readonly basis: string;
+  readonly basis: RunBasis;
 };
 
 /** Runs from which a line is drawn. */
@@ -108,12 +118,6 @@ export function expectRun(
     used.map((run) => [run.waterRemovedG, run.hours]),
     waterG,
   );
-  const hoursBasis = hours
-    ? say(
-        '{runs}{kind, select, frozen { pre-frozen} plain { not pre-frozen} other {}} {runs, plural, one {run} other {runs}} of "{dryer}"',
-        { runs: used.length, kind, dryer: dryer.name },
-      )
-    : say('common practice, since no run of this dryer is known yet');
   const range = hours ?? usualHours(dryer.process, preFrozen, loadShare);
   const hoursTerm = hours
     ? { label: say('water to be removed'), value: waterG, unit: 'g' }
@@ -128,14 +132,13 @@ export function expectRun(
     range[1] * kw,
     range[2] * kw * (1 + POWER_SPREAD),
   ];
-  const energyBasis =
-    metered.length > 0
-      ? say('{count} metered', { count: metered.length })
-      : say('its mean power of {watts} W', { watts: String(dryer.meanPowerW) });
   return {
     hours: estimate(range, [hoursTerm]),
     energyKwh: estimate(energy, [{ label: say('hours'), value: range[1], unit: 'h' }]),
-    basis: say('Hours by {hours}; electricity by {energy}.', { hours: hoursBasis, energy: energyBasis }),
+    basis: {
+      ...(hours && { hours: { runs: used.length, kind, dryer: dryer.name } }),
+      energy: metered.length > 0 ? { meteredRuns: metered.length } : { meanPowerW: dryer.meanPowerW },
+    },
   };
 }
 

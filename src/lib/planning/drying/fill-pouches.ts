@@ -2,14 +2,20 @@ import type { Batch, PouchFill } from '../model/batch.ts';
 import type { FatClass, Kitchen } from '../model/kitchen.ts';
 import { chooseAbsorbers, oxygenInPouchMl, ruleOfThumbMl } from './absorbers.ts';
 import type { DryFood } from './dry-food.ts';
-import { containerMl, containerName, proposePouches, servingsThatFit } from './portioning.ts';
+import {
+  containerMl,
+  containerName,
+  proposePouches,
+  servingsThatFit,
+  type ContainerName,
+} from './portioning.ts';
 import { scaleParts } from './recipe-totals.ts';
 import { keeping, type Keeping } from './storage.ts';
 import { trueVolumeMl } from './true-volume.ts';
 
 export type FillSheet = {
   readonly fill: PouchFill;
-  readonly name: string;
+  readonly name: ContainerName;
   /** Servings that fit with the headspace. */
   readonly fits: number;
   readonly oxygenMl: number;

@@ -6,7 +6,8 @@ const pouch = (volumeMl: number, canBeCut = false) =>
   PouchSize.parse({ label: `${volumeMl} ml`, barrier: 'foil pouch', volumeMl, tareG: 10, canBeCut });
 const proposed = (servings: number, servingMl: number, pouches: readonly PouchSize[], most?: number) =>
   proposePouches(servings, servingMl, pouches, 0.2, most)?.map(
-    (portions) => `${portions.pouches} × ${portions.servings} in ${containerName(portions)}`,
+    (portions) =>
+      `${portions.pouches} × ${portions.servings} in ${portions.half ? 'half of ' : ''}${portions.pouch.label}`,
   );
 
 describe('half a pouch', () => {
@@ -14,7 +15,7 @@ describe('half a pouch', () => {
     const half = { pouch: pouch(1000, true), half: true };
     expect(containerTareG(half)).toBe(5);
     expect(containerMl(half)).toBeCloseTo(353.6, 1);
-    expect(containerName(half)).toBe('half of 1000 ml');
+    expect(containerName(half)).toEqual({ label: '1000 ml', half: true });
   });
 });
 

@@ -1,4 +1,3 @@
-import { say } from '../../texts/say.ts';
 import type { PouchFill } from '../model/batch.ts';
 import type { PouchSize } from '../model/kitchen.ts';
 
@@ -15,8 +14,9 @@ export type Portions = Container & Pick<PouchFill, 'servings' | 'pouches'>;
 export const containerMl = ({ pouch, half }: Container): number =>
   pouch.volumeMl * (half ? HALF_VOLUME_SHARE : 1);
 export const containerTareG = ({ pouch, half }: Container): number => pouch.tareG * (half ? 0.5 : 1);
-export const containerName = ({ pouch, half }: Container): string =>
-  half ? say('half of {pouch}', { pouch: pouch.label }) : pouch.label;
+/** A pouch as its owner calls it, or half of it. */
+export type ContainerName = { readonly label: string; readonly half: boolean };
+export const containerName = ({ pouch, half }: Container): ContainerName => ({ label: pouch.label, half });
 
 /** Most servings in one pouch; a lot on the shelf takes no more. */
 const MOST_SERVINGS = 100;

@@ -65,7 +65,7 @@ describe('a recipe', () => {
     expect(drained).toMatchObject({ cookedG: 3900, energyKcal: 4300, problems: [] });
     expect(drained.parts.fatG).toBe(60);
     expect(totals({ fatDrainedG: 200 }).problems).toEqual([
-      { field: 'fatDrainedG', message: 'is more than all the fat of the ingredients, 160 g' },
+      { field: 'fatDrainedG', code: 'more-fat-drained-than-there-is', fatG: 160 },
     ]);
   });
 
@@ -77,14 +77,14 @@ describe('a recipe', () => {
   });
 
   it('has a problem where it cannot be dried', () => {
-    expect(totals({ ingredients: [] }).problems).toEqual([
-      { field: 'ingredients', message: 'has none yet; add what goes in' },
-    ]);
-    expect(totals({ ingredients: [ingredient(WATER, 500)] }).problems[0]?.message).toContain('no dry matter');
+    expect(totals({ ingredients: [] }).problems).toEqual([{ field: 'ingredients', code: 'no-ingredients' }]);
+    expect(totals({ ingredients: [ingredient(WATER, 500)] }).problems[0]?.code).toBe('no-dry-matter');
     expect(totals({}, 1, 1000).problems).toMatchObject([{ field: 'cookedG' }]);
     expect(totals({ cookingYield: 0.2 }).problems[0]).toMatchObject({
       field: 'cookingYield',
-      message: expect.stringContaining('leaves 800 g, less than the dry matter of the ingredients, 1200 g'),
+      code: 'lighter-than-dry-matter',
+      cookedG: 800,
+      solidsG: 1200,
     });
   });
 
@@ -116,12 +116,14 @@ describe('a recipe', () => {
   it('passes on what is doubtful in a composition', () => {
     const composition = { waterG: 70, proteinG: 30, fatG: 20, carbohydrateG: 0, energyKcal: 1255 / 4.184 };
     expect(totals({ ingredients: [ingredient({ composition }, 100)] }).doubts).toEqual([
-      { food: 'bean mix', reason: expect.stringContaining('120.0 g in 100 g') },
+      { food: 'bean mix', doubt: { code: 'parts-over-100', partsG: 120 } },
     ]);
     const kJ = { ...composition, proteinG: 10, energyKcal: 920 };
-    expect(totals({ ingredients: [ingredient({ composition: kJ }, 100)] }).doubts[0]?.reason).toContain(
-      'states 920 kcal per 100 g, but its parts give 220 kcal',
-    );
+    expect(totals({ ingredients: [ingredient({ composition: kJ }, 100)] }).doubts[0]?.doubt).toEqual({
+      code: 'energy-unlike-parts',
+      statedKcal: 920,
+      byPartsKcal: 220,
+    });
   });
 });
 

@@ -1,13 +1,11 @@
 import type { Allergen } from '../model/allergens.ts';
 import { ALLERGENS } from '../model/allergens.ts';
-import { compositionDoubts } from '../model/composition-doubts.ts';
+import { compositionDoubts, type CompositionDoubt } from '../model/composition-doubts.ts';
 import { DIETS, dietsMet, type Diet } from '../model/diets.ts';
 import { energyKcalOf } from '../model/energy-factors.ts';
 import type { FatClass } from '../model/kitchen.ts';
 import { FAT_CLASSES } from '../model/words.ts';
 import { ingredientCost, ingredientG, isTapWater, type Ingredient, type Recipe } from '../model/recipe.ts';
-import { say } from '../../texts/say.ts';
-import { shownFixed } from '../units/show.ts';
 
 /** Grams of what a food is made of. All but the water is dry matter. */
 export type Parts = {
@@ -18,6 +16,17 @@ export type Parts = {
   readonly fibreG: number;
   readonly ashG: number;
 };
+
+/** What keeps a dish from being calculated. Weights are of one cooking. */
+export type RecipeProblem =
+  | { readonly field: 'ingredients'; readonly code: 'no-ingredients' | 'no-dry-matter' }
+  | { readonly field: 'fatDrainedG'; readonly code: 'more-fat-drained-than-there-is'; readonly fatG: number }
+  | {
+      readonly field: 'cookingYield' | 'cookedG';
+      readonly code: 'lighter-than-dry-matter';
+      readonly cookedG: number;
+      readonly solidsG: number;
+    };
 
 export type RecipeTotals = {
   /** Ingredients as bought, g. */
@@ -42,9 +51,9 @@ export type RecipeTotals = {
   /** Diets that every ingredient meets. */
   readonly diets: readonly Diet[];
   /** Rows of composition that look unsound. */
-  readonly doubts: readonly { readonly food: string; readonly reason: string }[];
-  /** What has to be mended before the dish can be reckoned with. */
-  readonly problems: readonly { readonly field: keyof Recipe | 'cookedG'; readonly message: string }[];
+  readonly doubts: readonly { readonly food: string; readonly doubt: CompositionDoubt }[];
+  /** What has to be corrected before the dish can be calculated with. */
+  readonly problems: readonly RecipeProblem[];
 };
 
 /** Sums of weights differ by so much, share. */
@@ -106,30 +115,21 @@ export function recipeTotals(recipe: Recipe, timesCooked = 1, weighedG?: number)
   const solidsG = Object.values(solids).reduce((total, grams) => total + grams, 0);
   const cookedG = weighedG ?? Math.max(0, potG - drainedG) * recipe.cookingYield;
 
-  const problems: RecipeTotals['problems'][number][] = [];
-  if (ingredients.length === 0)
-    problems.push({ field: 'ingredients', message: say('has none yet; add what goes in') });
-  else if (solidsG <= 0)
-    problems.push({
-      field: 'ingredients',
-      message: say(
-        'holds no dry matter, so that nothing would be left when dry; check the composition of the ingredients',
-      ),
-    });
+  const problems: RecipeProblem[] = [];
+  if (ingredients.length === 0) problems.push({ field: 'ingredients', code: 'no-ingredients' });
+  else if (solidsG <= 0) problems.push({ field: 'ingredients', code: 'no-dry-matter' });
   if (drainedG > fatBeforeG + 1e-9)
     problems.push({
       field: 'fatDrainedG',
-      message: say('is more than all the fat of the ingredients, {fat} g', {
-        fat: shownFixed(fatBeforeG / timesCooked, 0),
-      }),
+      code: 'more-fat-drained-than-there-is',
+      fatG: fatBeforeG / timesCooked,
     });
   if (ingredients.length > 0 && cookedG < solidsG * (1 - ROUNDING))
     problems.push({
       field: weighedG === undefined ? 'cookingYield' : 'cookedG',
-      message: say(
-        'leaves {cooked} g, less than the dry matter of the ingredients, {solids} g; check the weight, the amounts and their water',
-        { cooked: shownFixed(cookedG, 0), solids: shownFixed(solidsG, 0) },
-      ),
+      code: 'lighter-than-dry-matter',
+      cookedG,
+      solidsG,
     });
 
   const contained = new Set(ingredients.flatMap(({ food }) => food.allergens ?? []));
@@ -151,18 +151,8 @@ export function recipeTotals(recipe: Recipe, timesCooked = 1, weighedG?: number)
         ? DIETS.filter((diet) => ingredients.every(({ food }) => dietsMet(food.diets).has(diet)))
         : [],
     doubts: ingredients.flatMap(({ food }) =>
-      compositionDoubts(food.composition).map((reason) => ({ food: food.name, reason })),
+      compositionDoubts(food.composition).map((doubt) => ({ food: food.name, doubt })),
     ),
     problems,
   };
-}
-
-/** What to say of food whose fat will not keep; `undefined` of any other. */
-export function fatCaution({ fatClass, parts, solidsG }: RecipeTotals): string | undefined {
-  return fatClass === 'fatty' && solidsG > 0
-    ? say(
-        'Fat is {share} % of the dry matter. Fat neither dries nor keeps: it turns rancid first and can leave the tray wet. Pour or rinse it off, choose leaner pieces, or plan to eat it soon.',
-        { share: shownFixed((parts.fatG / solidsG) * 100, 0) },
-      )
-    : undefined;
 }

@@ -35,19 +35,19 @@ describe('safety checks', () => {
         poultry,
         readingsC.map((readingC) => ({ id: poultry.id, on: '2026-09-01', readingC, note: '' })),
       );
-    expect(why()).toBe('it is not ticked');
-    expect(why(undefined)).toBe('no temperature is entered');
-    expect(why(73.5)).toBe('73.5 °C (164.3 °F) is below the 74 °C (165 °F) that are needed');
+    expect(why()).toEqual({ code: 'not-ticked' });
+    expect(why(undefined)).toEqual({ code: 'no-temperature' });
+    expect(why(73.5)).toMatchObject({ code: 'too-cold', readingC: 73.5 });
     expect(why(74)).toBeUndefined();
     // cooked on, and measured again
     expect(why(60, 76)).toBeUndefined();
-    expect(why(76, 60)).toContain('60.0 °C');
+    expect(why(76, 60)).toMatchObject({ readingC: 60 });
   });
 
   it('of a batch are listed with why they are open', () => {
     expect(openChecks(exampleBatch({ recipe: recipeOf('egg') }))).toEqual([]);
-    expect(openChecks(exampleBatch({ checks: [] })).map(({ why }) => why)).toEqual(
-      Array.from({ length: 5 }, () => 'it is not ticked'),
+    expect(openChecks(exampleBatch({ checks: [] })).map(({ open }) => open.code)).toEqual(
+      Array.from({ length: 5 }, () => 'not-ticked'),
     );
   });
 });

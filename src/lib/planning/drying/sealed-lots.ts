@@ -1,13 +1,32 @@
-import { say, text, type Text } from '../../texts/say.ts';
 import type { Batch } from '../model/batch.ts';
-import { BARRIER_WORDS, FAT_CLASS_WORDS, PROCESS_WORDS } from '../model/words.ts';
+import type { Barrier, FatClass, Process } from '../model/kitchen.ts';
 import { doubtsOf } from '../model/plausibility.ts';
 import { PouchLot } from '../model/pouch-lot.ts';
 import { problemsOf } from '../model/problems.ts';
-import type { SheetNotice } from './batch-notices.ts';
+import type { BatchNotice } from './batch-notices.ts';
 import type { BatchFigures } from './batch-sheet.ts';
 import type { FillSheet } from './fill-pouches.ts';
-import { containerMl, containerTareG } from './portioning.ts';
+import { containerMl, containerTareG, type ContainerName } from './portioning.ts';
+
+/** What keeps a batch from being sealed at all. */
+export type SealingBlock =
+  | BatchNotice
+  | { readonly code: 'no-tray-weighed' | 'no-pouch-chosen' }
+  | {
+      readonly code: 'no-shelf-life';
+      readonly process: Process;
+      readonly fatClass: FatClass;
+      readonly pouch: ContainerName;
+      readonly barrier: Barrier;
+      readonly absorber: boolean;
+    }
+  | { readonly code: 'best-before-sealing'; readonly bestBefore: string; readonly sealedOn: string }
+  | {
+      readonly code: 'lot-problem';
+      readonly lot: string;
+      readonly field: string;
+      readonly message: string;
+    };
 
 /**
  * The lots that sealing a batch writes, or why it cannot be sealed at all.
@@ -18,37 +37,28 @@ export function sealedLots(
   batch: Batch,
   figures: BatchFigures,
   fills: readonly FillSheet[],
-  notices: readonly SheetNotice[],
+  notices: readonly BatchNotice[],
   sealedOn: string,
-): { lots: PouchLot[]; blocks: string[] } {
-  const { recipe, dryer } = batch;
+): { lots: PouchLot[]; blocks: SealingBlock[] } {
+  const { recipe, dryer, bestBefore } = batch;
   const { totals, dry, water, steep, allergens, cost } = figures;
-  const missingKeeping = fills.filter((fill) => !fill.keeping && batch.bestBefore === undefined);
-  const blocks = [
-    ...(batch.trays.length === 0 ? [say('No tray has been weighed in yet.')] : []),
-    ...notices.filter(({ level }) => level === 'wrong').map(({ text }) => text),
-    ...(batch.fills?.length === 0 ? [say('No pouch is chosen.')] : []),
-    ...missingKeeping.map(({ fill, name, isOxygenFree }) =>
-      say(
-        'The storage table has no line for {process}, {fat} food in {pouch} ({barrier}, {absorber, select, yes {with} other {without}} enough absorber). Add one to the equipment, or enter a best-before date.',
-        {
-          process: say(PROCESS_WORDS[dryer.process]),
-          fat: say(FAT_CLASS_WORDS[totals.fatClass]),
+  const blocks: SealingBlock[] = [];
+  if (batch.trays.length === 0) blocks.push({ code: 'no-tray-weighed' });
+  blocks.push(...notices.filter(({ severity }) => severity === 'attention'));
+  if (batch.fills?.length === 0) blocks.push({ code: 'no-pouch-chosen' });
+  if (bestBefore === undefined)
+    for (const { fill, name, isOxygenFree, keeping } of fills)
+      if (!keeping)
+        blocks.push({
+          code: 'no-shelf-life',
+          process: dryer.process,
+          fatClass: totals.fatClass,
           pouch: name,
-          barrier: say(BARRIER_WORDS[fill.pouch.barrier]),
-          absorber: isOxygenFree ? 'yes' : 'no',
-        },
-      ),
-    ),
-    ...(batch.bestBefore !== undefined && batch.bestBefore < sealedOn
-      ? [
-          say('The best-before date {bestBefore} lies before the sealing date {sealedOn}.', {
-            bestBefore: batch.bestBefore,
-            sealedOn,
-          }),
-        ]
-      : []),
-  ];
+          barrier: fill.pouch.barrier,
+          absorber: isOxygenFree,
+        });
+  if (bestBefore !== undefined && bestBefore < sealedOn)
+    blocks.push({ code: 'best-before-sealing', bestBefore, sealedOn });
   if (blocks.length > 0) return { lots: [], blocks };
 
   const lots = fills.map(({ fill, keeping: kept, code }): PouchLot => ({
@@ -56,7 +66,7 @@ export function sealedLots(
     recipe: recipe.name,
     mealKinds: recipe.mealKinds,
     sealedOn,
-    bestBefore: batch.bestBefore ?? kept?.bestBefore ?? sealedOn,
+    bestBefore: bestBefore ?? kept?.bestBefore ?? sealedOn,
     pouches: fill.pouches,
     servingsPerPouch: fill.servings,
     dryWeightG: rounded(dry.servingG, 2),
@@ -78,31 +88,15 @@ export function sealedLots(
   return wrong.length > 0 ? { lots: [], blocks: wrong } : { lots, blocks };
 }
 
-/** Fields of a lot whose messages do not name them. */
-const LOT_WORDS: Readonly<Record<string, Text>> = {
-  energyKcal: text('energy of a serving'),
-  waterMl: text('water of a serving'),
-  costMinor: text('cost of a serving'),
-  bestBefore: text('best-before'),
-};
-
 /** What the shelf would refuse of a lot. */
-function whatIsWrongWith(lot: PouchLot): string[] {
+function whatIsWrongWith(lot: PouchLot): SealingBlock[] {
   const parsed = PouchLot.safeParse(lot, { reportInput: true });
   const problems = parsed.success
     ? doubtsOf(lot)
         .filter(({ severity }) => severity === 'refuse')
-        .map(({ reason }) => reason)
-    : problemsOf(parsed.error).map(({ field, message }) => {
-        const word = LOT_WORDS[field];
-        return word ? `${say(word)} ${message}` : message;
-      });
-  return problems.map((problem) =>
-    say('Lot {code} would not be right: {problem}. Check amounts, weights and servings.', {
-      code: lot.code,
-      problem,
-    }),
-  );
+        .map(({ reason }) => ({ field: '', message: reason }))
+    : problemsOf(parsed.error);
+  return problems.map(({ field, message }) => ({ code: 'lot-problem', lot: lot.code, field, message }));
 }
 
 const rounded = (value: number, digits: number): number => Number(value.toFixed(digits));

@@ -17,15 +17,17 @@ const kept = (food: Partial<Parameters<typeof keeping>[0]> = {}, kitchen: Partia
 describe('sealed food', () => {
   it('keeps as long as its line in the table says', () => {
     expect(kept()).toMatchObject({ months: 60, bestBefore: '2031-09-30' });
-    expect(kept()?.terms).toHaveLength(1);
+    expect(kept()?.from).toMatchObject({
+      line: { months: 60 },
+      warmth: { factor: 1 },
+      moisture: { factor: 1 },
+    });
     expect(kept({ fatClass: 'fatty', absorber: false })?.months).toBe(3);
   });
 
   it('keeps less long with more residual moisture than expected, not longer with less', () => {
     expect(kept({ residual: 0.04 })?.months).toBe(30);
-    expect(kept({ residual: 0.04 })?.terms[1]).toContain(
-      '× 0.50: 4.0 % residual moisture, 2.0 % were expected',
-    );
+    expect(kept({ residual: 0.04 })?.from.moisture).toEqual({ factor: 0.5, residual: 0.04, expected: 0.02 });
     expect(kept({ residual: 0 })?.months).toBe(60);
   });
 

@@ -1,14 +1,15 @@
-import { say } from '../../texts/say.ts';
 import { addMonths } from '../model/calendar.ts';
-import type { Barrier, FatClass, Kitchen, Process } from '../model/kitchen.ts';
-import { BARRIER_WORDS, FAT_CLASS_WORDS, PROCESS_WORDS } from '../model/words.ts';
-import { shownFixed } from '../units/show.ts';
+import type { Barrier, FatClass, Kitchen, Process, StorageRule } from '../model/kitchen.ts';
 
 export type Keeping = {
   readonly months: number;
   readonly bestBefore: string;
-  /** How the months came about. */
-  readonly terms: readonly string[];
+  /** How the months came about: the line of the table, and the factors for warmth and for residual moisture, 1 where there is nothing to take off. */
+  readonly from: {
+    readonly line: StorageRule;
+    readonly warmth: { readonly factor: number; readonly temperatureC: number };
+    readonly moisture: { readonly factor: number; readonly residual: number; readonly expected: number };
+  };
 };
 
 /** Table months are for this temperature; warmer halves them for each 10 °C (a Q10 of 2: Labuza 1982, Shelf-Life Dating of Foods, memory), cooler adds nothing. */
@@ -50,35 +51,10 @@ export function keeping(
   return {
     months,
     bestBefore: addMonths(food.sealedOn, months),
-    terms: [
-      say(
-        '{months} months: {process}, {fat}, {barrier}, {absorber, select, yes {with} other {without}} oxygen absorber, at {warmth} °C',
-        {
-          months: String(rule.months),
-          process: say(PROCESS_WORDS[food.process]),
-          fat: say(FAT_CLASS_WORDS[food.fatClass]),
-          barrier: say(BARRIER_WORDS[food.barrier]),
-          absorber: food.absorber ? 'yes' : 'no',
-          warmth: TABLE_C,
-        },
-      ),
-      ...(warmth < 1
-        ? [
-            say('× {factor}: kept at {warmth} °C', {
-              factor: shownFixed(warmth, 2),
-              warmth: shownFixed(kitchen.storageTemperatureC, 0),
-            }),
-          ]
-        : []),
-      ...(moisture < 1
-        ? [
-            say('× {factor}: {residual} % residual moisture, {expected} % were expected', {
-              factor: shownFixed(moisture, 2),
-              residual: shownFixed(food.residual * 100, 1),
-              expected: shownFixed(expected * 100, 1),
-            }),
-          ]
-        : []),
-    ],
+    from: {
+      line: rule,
+      warmth: { factor: warmth, temperatureC: kitchen.storageTemperatureC },
+      moisture: { factor: moisture, residual: food.residual, expected },
+    },
   };
 }

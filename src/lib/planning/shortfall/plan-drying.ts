@@ -1,5 +1,4 @@
-import { say } from '../../texts/say.ts';
-import { expectRun, type Run } from '../drying/expect-run.ts';
+import { expectRun, type Run, type RunBasis } from '../drying/expect-run.ts';
 import { trayCapacityG } from '../drying/load-trays.ts';
 import { whyNotServed } from '../menu/exclusions.ts';
 import { addDays } from '../model/calendar.ts';
@@ -72,7 +71,7 @@ export type PlannedRun = {
   readonly readyOn: string;
   /** Of the whole run; the high end is planned with. */
   readonly hours: Estimate;
-  readonly basis: string;
+  readonly basis: RunBasis;
   /** Filled by these loads, of so many of the dryer. */
   readonly trays: number;
   readonly trayCount: number;
@@ -98,6 +97,9 @@ export type WhyToBuy =
   | { readonly kind: 'too large'; readonly recipes: readonly string[] }
   | { readonly kind: 'no time' };
 
+/** What the cook should know of a recipe. */
+export type DryingNote = { readonly code: 'recipe-unfinished' | 'high-in-fat'; readonly recipe: string };
+
 export type DryingPlan = {
   /** Everything is sealed on this day at the latest. */
   readonly readyBy: string;
@@ -115,7 +117,7 @@ export type DryingPlan = {
   /** Groceries without a price. */
   readonly unpriced: readonly string[];
   readonly toBuy: readonly { readonly line: number; readonly missingKcal: number; readonly why: WhyToBuy }[];
-  readonly notes: readonly string[];
+  readonly notes: readonly DryingNote[];
 };
 
 const HOURS_PER_DAY = 24;
@@ -196,7 +198,7 @@ type ScheduledRun = {
   readonly cookOn: string;
   readonly readyOn: string;
   readonly hours: Estimate;
-  readonly basis: string;
+  readonly basis: RunBasis;
   readonly loads: readonly DishLoad[];
   readonly joined: Taken | undefined;
 };
@@ -464,25 +466,19 @@ function whyToBuy(
   };
 }
 
-function notesOn({ recipes }: DryingInput, dishes: readonly Dish[], runs: readonly ScheduledRun[]): string[] {
+function notesOn(
+  { recipes }: DryingInput,
+  dishes: readonly Dish[],
+  runs: readonly ScheduledRun[],
+): DryingNote[] {
   const usable = new Set(dishes.map(({ id }) => id));
   const planned = new Set(runs.flatMap(({ loads }) => loads.map(({ dish }) => dish)));
   return [
     ...recipes
       .filter(({ id }) => !usable.has(id))
-      .map(({ recipe }) =>
-        say(
-          '"{recipe}" is left out until its recipe is mended: it brings no energy yet, or its weights do not fit together.',
-          { recipe: recipe.name },
-        ),
-      ),
+      .map(({ recipe }) => ({ code: 'recipe-unfinished', recipe: recipe.name }) as const),
     ...[...planned]
       .filter(({ totals }) => totals.fatClass === 'fatty')
-      .map(({ recipe }) =>
-        say(
-          '"{recipe}" is fatty: fat neither dries nor keeps. Pour or rinse it off, choose leaner pieces, or eat it soon.',
-          { recipe: recipe.name },
-        ),
-      ),
+      .map(({ recipe }) => ({ code: 'high-in-fat', recipe: recipe.name }) as const),
   ];
 }

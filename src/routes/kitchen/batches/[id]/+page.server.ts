@@ -15,6 +15,7 @@ import {
 import { batchSheet, type BatchSheet } from '$lib/planning/drying/batch-sheet.ts';
 import type { Batch } from '$lib/planning/model/batch.ts';
 import type { Kitchen } from '$lib/planning/model/kitchen.ts';
+import { sealingBlockText, wordedSheet } from '$lib/presentation/batch-words.ts';
 import type { App } from '$lib/server/app.ts';
 import { UserError } from '$lib/server/errors.ts';
 import { knownRuns } from '$lib/server/kitchen-repository.ts';
@@ -50,7 +51,7 @@ export const load: PageServerLoad = async ({ locals: { app }, params, parent }) 
     id: stored.id,
     version: stored.version,
     batch: stored.value,
-    sheet,
+    sheet: wordedSheet(sheet, shown.unitSystem),
     fields: batchFields(
       stored.value,
       sheet.fills.map(({ fill }) => fill),
@@ -141,7 +142,9 @@ export const actions: Actions = {
       const sheet = await sheetOf(app, saved, kitchen);
       entered = { ...entered, version: [String(saved.version)] };
       if (sheet.blocks.length > 0) {
-        read.add(sheet.blocks.map((message) => ({ field: '', message })));
+        read.add(
+          sheet.blocks.map((block) => ({ field: '', message: sealingBlockText(block, settings.unitSystem) })),
+        );
         return refused(422);
       }
       if (sheet.holds.length > 0 && batch.releasedBecause === undefined) {

@@ -50,7 +50,7 @@ export const load: PageServerLoad = async ({ locals: { app }, params, parent, ur
     id,
     version,
     recipe: value,
-    view: recipeView(value, kitchen, process),
+    view: recipeView(value, kitchen, process, shown.unitSystem),
     fields: recipeFields(value, shown),
     line: edited ? line : undefined,
     edited: edited?.food,
