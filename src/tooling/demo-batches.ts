@@ -59,7 +59,7 @@ export async function cookDemoBatch(
   const dryG = Math.round(TRAY_G + expectedG / TRAYS.length);
   await weigh(24, () => dryG + 2, 'dry through');
   await weigh(26, () => dryG + 1, 'dry through');
-  await fillIn(page, { 'cup.volumeMl': 300, 'cup.netG': 110, servings: 9 });
+  await fillIn(page, { 'cup.volumeMl': 500, 'cup.netG': 200, servings: 9 });
   await press(page, 'Note it and propose pouches');
   for (const box of await page.locator('#seal .check').getByRole('checkbox').all()) await box.check();
   await press(page, 'Seal and put on the shelf');

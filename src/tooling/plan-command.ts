@@ -34,7 +34,7 @@ const HELP = `Plans a trip from a shelf of pouches.
                   text: to read;  card: the trail card
   --search        none: first expired, first out (this is the usual one);  quick or thorough: the menu of least cost
                   that is found, seconds or a minute; how good it is goes to standard error
-  --export-model  write the menu as an integer program in CPLEX LP format, which most solvers read; its objective is
+  --export-model  write the menu as an integer program in LP format, which most solvers read; its objective is
                   the points of the menu
   --skip-refused  plan without the rows of the shelf that cannot be taken in
   --language      of the sentences of the plan, and of what is wrong with an input: en (this is the usual one) or de;

@@ -137,7 +137,7 @@ test('lots, paper and copies are chosen without scripts, from the shelf', async 
 test.each([
   [`code=NOSUCH&code=D02`, 'there is no lot "NOSUCH" on the shelf'],
   [`code=D02&paper=papyrus`, '"papyrus" is none of the papers'],
-  [`code=D02&paper=a4-2x7&from=15`, 'must be a whole number from 1 to 14'],
+  [`code=D02&paper=a4-2x6&from=13`, 'must be a whole number from 1 to 12'],
   [`code=D02&copies=501`, 'must be a whole number from 1 to 500'],
   [`code=D02&address=http%3A%2F%2F`, 'must be an address such as'],
 ])('%s is named on the page, and no label is made', async (query, said) => {
@@ -149,7 +149,7 @@ test.each([
 test('a label that cannot be set whole is left out and named', async () => {
   const code = '湯'.repeat(40);
   await addLot(exampleLot({ ...longestLot, code }));
-  const page = await app.open(`/shelf/labels?code=${code}&code=D02&copies=1&paper=letter-3x10`);
+  const page = await app.open(`/shelf/labels?code=${code}&code=D02&copies=1&paper=letter-3x8`);
   expect(await page.locator('.notice.wrong').innerText()).toContain(`Left out: ${code}.`);
   expect(await page.locator('.label').count()).toBe(1);
 });

@@ -1,6 +1,6 @@
 /*
  * The menu model against a solver that knows nothing of it: HiGHS (Huangfu & Hall 2018, Mathematical Programming Computation 10:119-142; npm `highs`), reading the exported
- * file in CPLEX LP format; and small instances against all menus there are, by enumeration.
+ * file in LP format; and small instances against all menus there are, by enumeration.
  */
 import fc from 'fast-check';
 import loadHighs from 'highs';

@@ -61,7 +61,10 @@ describe('readKitchenPart', () => {
     const changes = { 'dryers[0].trayCount': ['5'], headspaceShare: ['30'], readyDaysBefore: ['9'] };
     const { kitchen } = read(changes, 'dryers');
     expect(kitchen?.dryers[0]?.trayCount).toBe(5);
-    expect(kitchen).toEqual({ ...KITCHEN, dryers: [{ ...USUAL.dryers[0], trayCount: 5 }, USUAL.dryers[1]] });
+    expect(kitchen).toEqual({
+      ...KITCHEN,
+      dryers: [{ ...USUAL.dryers[0], trayCount: 5 }, ...USUAL.dryers.slice(1)],
+    });
   });
 
   it('refuses figures out of range or unreadable, and names taken, by the field', () => {
@@ -119,7 +122,7 @@ describe('readKitchenPart', () => {
     expect(renamed?.runs.map(({ dryer }) => dryer)).toEqual(['old faithful', 'borrowed one']);
     const removed = read({ 'dryers[0].remove': ['on'], 'dryers[1].name': ['warm air'] }, 'dryers').kitchen;
     expect(removed?.runs[0]?.dryer).toBe('freeze dryer');
-    expect(dryerNames(removed!)).toEqual(['warm air', 'freeze dryer', 'borrowed one']);
+    expect(dryerNames(removed!)).toEqual(['warm air', 'large freeze dryer', 'freeze dryer', 'borrowed one']);
     const swapped = { 'dryers[0].name': ['dehydrator'], 'dryers[1].name': ['freeze dryer'] };
     expect(read(swapped, 'dryers').kitchen?.runs[0]?.dryer).toBe('dehydrator');
   });
@@ -127,14 +130,14 @@ describe('readKitchenPart', () => {
   it('reads units and money as they are shown', () => {
     const at = `absorbers[${USUAL.absorbers.length}]`;
     const changes = {
-      [`${at}.label`]: ['500 ml'],
-      [`${at}.oxygenMl`]: ['500'],
+      [`${at}.label`]: ['800 ml'],
+      [`${at}.oxygenMl`]: ['800'],
       [`${at}.tareG`]: ['0.25'],
       [`${at}.priceMinor`]: ['0.19'],
       absorberReserve: ['40'],
     };
     const { kitchen } = read(changes, 'absorbers', KITCHEN, US);
-    expect(kitchen?.absorbers.at(-1)).toMatchObject({ oxygenMl: 500, priceMinor: 19 });
+    expect(kitchen?.absorbers.at(-1)).toMatchObject({ oxygenMl: 800, priceMinor: 19 });
     expect(kitchen?.absorbers.at(-1)?.tareG).toBeCloseTo(7.0874, 3);
     expect(kitchen?.absorberReserve).toBe(0.4);
     expect(

@@ -34,7 +34,7 @@ describe.each(PAPERS)('$name', (on) => {
 
 describe('fitLabel', () => {
   it('sets type as large as fits', () => {
-    const [small, middle, large] = ['letter-3x10', 'a4-3x7', 'a4-2x7'].map(
+    const [small, middle, large] = ['letter-3x8', 'a4-2x6', 'a4-2x4-whole'].map(
       (id) => fit(exampleLot(), paper(id))?.typePt,
     );
     expect(small).toBeLessThan(middle ?? NaN);
@@ -47,8 +47,8 @@ describe('fitLabel', () => {
   });
 
   it('leaves out what may be, from the end', () => {
-    const lines = linesFor(longestLot, paper('letter-2x5'));
-    const tight = fitLabel(lines, paper('letter-3x10'));
+    const lines = linesFor(longestLot, paper('letter-2x4'));
+    const tight = fitLabel(lines, paper('letter-3x8'));
     const kept = lines.filter((line) => tight?.lines.includes(line));
     expect(kept.length).toBeLessThan(lines.length);
     const firstLeftOut = lines.findIndex((line) => !kept.includes(line));
@@ -57,7 +57,7 @@ describe('fitLabel', () => {
 
   it('refuses what does not fit, rather than cutting it', () => {
     const wide = exampleLot({ ...longestLot, code: '湯'.repeat(40) });
-    expect(fit(wide, paper('letter-3x10'))).toBeUndefined();
-    expect(fit(wide, paper('a4-2x4'))).toBeDefined();
+    expect(fit(wide, paper('letter-3x8'))).toBeUndefined();
+    expect(fit(wide, paper('a4-2x4-whole'))).toBeDefined();
   });
 });

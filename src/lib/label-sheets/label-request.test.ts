@@ -19,15 +19,15 @@ const problems = (query: string) => {
 describe('readLabels', () => {
   it('reads lots, paper, first place, copies and address', () => {
     const { request } = read(
-      'code=D1&code=B+1&code=D1&code=&paper=letter-3x10&from=30&copies=2&address=192.168.1.20:4810/',
+      'code=D1&code=B+1&code=D1&code=&paper=letter-3x8&from=24&copies=2&address=192.168.1.20:4810/',
     );
     expect(request?.lots.map(({ lot, copies }) => [lot.code, copies])).toEqual([
       ['D1', 2],
       ['B 1', 2],
     ]);
     expect(request).toMatchObject({
-      paper: { id: 'letter-3x10' },
-      from: 30,
+      paper: { id: 'letter-3x8' },
+      from: 24,
       address: 'http://192.168.1.20:4810',
     });
   });
@@ -53,7 +53,7 @@ describe('readLabels', () => {
   it.each([
     ['code=X&code=D1&code=Y', 'code', '"X", "Y"'],
     ['code=D1&paper=a9', 'paper', '"a9"'],
-    ['code=D1&paper=a4-2x7&from=15', 'from', 'from 1 to 14'],
+    ['code=D1&paper=a4-2x6&from=13', 'from', 'from 1 to 12'],
     ['code=D1&from=0', 'from', 'from 1 to 8'],
     ['code=D1&from=1.5', 'from', 'from 1 to 8'],
     ['code=D1&from=x', 'from', 'not a number'],

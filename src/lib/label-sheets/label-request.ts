@@ -2,7 +2,7 @@ import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import type { PouchLot } from '$lib/planning/model/pouch-lot.ts';
 import type { UnitSystem } from '$lib/planning/units/show.ts';
 import { say } from '$lib/texts/say.ts';
-import { PAPERS, perSheet, type Paper } from './papers.ts';
+import { OWN_SIZE, ownPaper, PAGES, PAPERS, perSheet, type Paper } from './papers.ts';
 
 /** So many labels at once keep the page quick. */
 export const MOST_LABELS = 500;
@@ -26,7 +26,7 @@ export type ReadLabels = RefusedForm & {
 
 /** @returns the paper that comes first where none is asked for. */
 const usualPaper = (unitSystem: UnitSystem): Paper =>
-  PAPERS.find(({ id }) => id === (unitSystem === 'us' ? 'letter-2x5' : 'a4-2x4')) ?? PAPERS[0];
+  PAPERS.find(({ id }) => id === (unitSystem === 'us' ? 'letter-2x4' : 'a4-2x4-whole')) ?? PAPERS[0];
 
 /**
  * Reads `?code=D01&code=D02&paper=…&from=1&copies=pouches&address=…`, as links and the form of the page write it. What is left out
@@ -64,8 +64,13 @@ export function readLabels(
     );
 
   const asked = read.text('paper');
-  const found = asked === undefined ? usualPaper(unitSystem) : PAPERS.find(({ id }) => id === asked);
-  if (!found)
+  const found =
+    asked === undefined
+      ? usualPaper(unitSystem)
+      : asked === OWN_SIZE
+        ? readOwnPaper(read)
+        : PAPERS.find(({ id }) => id === asked);
+  if (!found && asked !== OWN_SIZE)
     wrong('paper', say('"{paper}" is none of the papers; choose one of the list', { paper: asked ?? '' }));
   const paper = found ?? usualPaper(unitSystem);
 
@@ -108,6 +113,44 @@ export function readLabels(
       ? { lots: wanted, paper, from, address }
       : undefined;
   return { ...read.refused(), request, paper, chosen };
+}
+
+/** Lengths that a label may have, mm: room for its type, and no more than a page. */
+const [LEAST_MM, MOST_MM] = [20, 300];
+const MOST_IN_A_ROW = 20;
+
+/** @returns the paper of one's own size; `undefined` where `read.problems` says what is wrong with it */
+function readOwnPaper(read: FormReader): Paper | undefined {
+  const within = (name: string, least: number, most: number, usual?: number): number => {
+    const value = read.number(name) ?? usual ?? NaN;
+    if (!(value >= least && value <= most))
+      read.add([{ field: name, message: say('must be from {least} to {most}', { least, most }) }]);
+    return value;
+  };
+  const count = (name: string): number => {
+    const value = within(name, 1, MOST_IN_A_ROW, 1);
+    if (!Number.isInteger(value)) read.add([{ field: name, message: say('must be a whole number') }]);
+    return value;
+  };
+  const size = {
+    page: PAGES.find((page) => page === read.text('own.page')) ?? PAGES[0],
+    widthMm: within('own.widthMm', LEAST_MM, MOST_MM),
+    heightMm: within('own.heightMm', LEAST_MM, MOST_MM),
+    columns: count('own.columns'),
+    rows: count('own.rows'),
+    gapXMm: within('own.gapXMm', 0, MOST_MM, 0),
+    gapYMm: within('own.gapYMm', 0, MOST_MM, 0),
+  };
+  if (read.problems.length > 0) return undefined;
+  const paper = ownPaper(size);
+  if (!paper)
+    read.add([
+      {
+        field: 'own.columns',
+        message: say('so many labels do not fit on the page; check sizes, gaps and counts'),
+      },
+    ]);
+  return paper;
 }
 
 /** @returns an origin, also of `192.168.1.20:4810` as one types it; `undefined` where it is no address or has more behind it. */

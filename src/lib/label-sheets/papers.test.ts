@@ -1,29 +1,34 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { PAPERS, perSheet, placeLabels, placesOf, type Paper } from './papers.ts';
+import { ownPaper, PAPERS, perSheet, placeLabels, placesOf, type OwnSize, type Paper } from './papers.ts';
 
 const paper = (id: string): Paper => PAPERS.find((entry) => entry.id === id) ?? expect.fail(id);
 /** To a hundredth of a mm. */
 const near = (value: number) => expect.closeTo(value, 2);
 
 describe('PAPERS', () => {
-  // Margins of sheets as they are sold (memory).
-  it('have their labels where the sheets that are sold have them', () => {
-    expect(paper('a4-2x7')).toMatchObject({ marginLeftMm: near(4.65), marginTopMm: near(15.15) });
-    expect(paper('a4-3x7')).toMatchObject({ marginLeftMm: near(7.25), marginTopMm: near(15.15) });
-    expect(paper('a4-2x4')).toMatchObject({ marginLeftMm: near(4.65), marginTopMm: near(13.1) });
-    const [inSixteenths, half] = [25.4 / 16, 12.7];
-    expect(paper('letter-2x5')).toMatchObject({
-      marginLeftMm: near(2.5 * inSixteenths),
-      marginTopMm: near(half),
+  it('have their labels in the middle of the page', () => {
+    expect(paper('a4-2x4-whole')).toMatchObject({ marginLeftMm: near(0), marginTopMm: near(0.5) });
+    expect(paper('a4-2x6')).toMatchObject({ marginLeftMm: near(5), marginTopMm: near(13.5) });
+    // 8 1/2 × 11 in: 1/4 in beside two of 4 in, 1/2 in above four of 2 1/2 in
+    expect(paper('letter-2x4')).toMatchObject({ marginLeftMm: near(6.35), marginTopMm: near(12.7) });
+  });
+
+  it("can be of a size of one's own, if it fits on the page", () => {
+    const own: OwnSize = { page: 'a4', widthMm: 60, heightMm: 30, columns: 3, rows: 9, gapXMm: 2, gapYMm: 1 };
+    expect(ownPaper(own)).toMatchObject({
+      marginLeftMm: near((210 - 3 * 60 - 2 * 2) / 2),
+      marginTopMm: near((297 - 9 * 30 - 8 * 1) / 2),
+      pitchXMm: 62,
+      pitchYMm: 31,
     });
-    expect(paper('letter-2x3')).toMatchObject({
-      marginLeftMm: near(2.5 * inSixteenths),
-      marginTopMm: near(half),
-    });
-    expect(paper('letter-3x10')).toMatchObject({
-      marginLeftMm: near(3 * inSixteenths),
-      marginTopMm: near(half),
+    expect(ownPaper({ ...own, columns: 4 })).toBeUndefined();
+    expect(ownPaper({ ...own, rows: 10 })).toBeUndefined();
+    expect(ownPaper({ ...own, page: 'single', columns: 4 })).toMatchObject({
+      pageWidthMm: 60,
+      pageHeightMm: 30,
+      columns: 1,
+      rows: 1,
     });
   });
 
@@ -51,11 +56,11 @@ describe('PAPERS', () => {
 
 describe('placeLabels', () => {
   it('skips the used places of the first sheet, and fills whole sheets after it', () => {
-    const sheets = placeLabels(paper('a4-2x7'), 20, 13);
-    expect(sheets.map((places) => places.length)).toEqual([2, 14, 4]);
-    expect(sheets[0]?.[0]).toEqual({ xMm: near(4.65), yMm: near(15.15 + 6 * 38.1) });
-    expect(sheets[0]?.[1]).toEqual({ xMm: near(4.65 + 101.6), yMm: near(15.15 + 6 * 38.1) });
-    expect(sheets[2]?.[0]).toEqual({ xMm: near(4.65), yMm: near(15.15) });
+    const sheets = placeLabels(paper('a4-2x6'), 20, 11);
+    expect(sheets.map((places) => places.length)).toEqual([2, 12, 6]);
+    expect(sheets[0]?.[0]).toEqual({ xMm: near(5), yMm: near(13.5 + 5 * 45) });
+    expect(sheets[0]?.[1]).toEqual({ xMm: near(5 + 100), yMm: near(13.5 + 5 * 45) });
+    expect(sheets[2]?.[0]).toEqual({ xMm: near(5), yMm: near(13.5) });
   });
 
   it('places every label once, for any count and first place', () => {
@@ -78,7 +83,7 @@ describe('placeLabels', () => {
     );
   });
 
-  it.each([0, 15, 1.5, NaN])('refuses place %s of 14', (startAt) => {
-    expect(() => placeLabels(paper('a4-2x7'), 1, startAt)).toThrow('no place');
+  it.each([0, 13, 1.5, NaN])('refuses place %s of 12', (startAt) => {
+    expect(() => placeLabels(paper('a4-2x6'), 1, startAt)).toThrow('no place');
   });
 });

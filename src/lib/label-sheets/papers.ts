@@ -29,7 +29,7 @@ export type Paper = {
 
 /** Blank at the edge of a label, so that a sheet that went in a little askew still fits. */
 const LEAST_PADDING_MM = 1.5;
-/** What office printers leave blank along the edge of the page, and label printers on a roll (common practice). */
+/** What office printers leave blank along the edge of the page, and label printers on a roll (rule of thumb). */
 const SHEET_EDGE_MM = 5;
 const ROLL_EDGE_MM = 2;
 /** A label with less room than this inside is dense. */
@@ -39,15 +39,16 @@ type Grid = {
   readonly page: readonly [widthMm: number, heightMm: number];
   readonly grid: readonly [columns: number, rows: number];
   readonly label: readonly [widthMm: number, heightMm: number];
-  /** Between two columns; the grid is centred on the page and its rows touch, as on the sheets that are sold. */
+  /** Between two columns and two rows; the grid is centred on the page. */
   readonly gapXMm?: number;
+  readonly gapYMm?: number;
   readonly edgeMm: number;
 };
 
-function paper(id: string, name: Text, { page, grid, label, gapXMm = 0, edgeMm }: Grid): Paper {
+function paper(id: string, name: Text, { page, grid, label, gapXMm = 0, gapYMm = 0, edgeMm }: Grid): Paper {
   const [[pageWidthMm, pageHeightMm], [columns, rows], [labelWidthMm, labelHeightMm]] = [page, grid, label];
   const marginLeftMm = (pageWidthMm - columns * labelWidthMm - (columns - 1) * gapXMm) / 2;
-  const marginTopMm = (pageHeightMm - rows * labelHeightMm) / 2;
+  const marginTopMm = (pageHeightMm - rows * labelHeightMm - (rows - 1) * gapYMm) / 2;
   const padding = (marginMm: number) => Math.max(LEAST_PADDING_MM, edgeMm - marginMm);
   const [paddingXMm, paddingYMm] = [padding(marginLeftMm), padding(marginTopMm)];
   const roomMm2 = (labelWidthMm - 2 * paddingXMm) * (labelHeightMm - 2 * paddingYMm);
@@ -63,7 +64,7 @@ function paper(id: string, name: Text, { page, grid, label, gapXMm = 0, edgeMm }
     marginLeftMm,
     marginTopMm,
     pitchXMm: labelWidthMm + gapXMm,
-    pitchYMm: labelHeightMm,
+    pitchYMm: labelHeightMm + gapYMm,
     paddingXMm,
     paddingYMm,
     sizeClass: roomMm2 >= FULL_FROM_MM2 ? 'full' : 'dense',
@@ -80,50 +81,67 @@ const single = (widthMm: number, heightMm: number): Grid => ({
   edgeMm: ROLL_EDGE_MM,
 });
 
-/** Sizes that label sheets and rolls are commonly sold in (common practice; measure yours). */
+/** Rules of thumb: pages cut in even parts, and round sizes. Those who have other labels enter them. */
 export const PAPERS: readonly [Paper, ...Paper[]] = [
-  paper('a4-2x4', text('A4, 2 × 4 of 99.1 × 67.7 mm'), {
-    ...A4,
-    grid: [2, 4],
-    label: [99.1, 67.7],
-    gapXMm: 2.5,
-  }),
   paper('a4-2x4-whole', text('A4, 2 × 4 of 105 × 74 mm'), { ...A4, grid: [2, 4], label: [105, 74] }),
-  paper('a4-2x7', text('A4, 2 × 7 of 99.1 × 38.1 mm'), {
-    ...A4,
-    grid: [2, 7],
-    label: [99.1, 38.1],
-    gapXMm: 2.5,
-  }),
-  paper('a4-3x7', text('A4, 3 × 7 of 63.5 × 38.1 mm'), {
-    ...A4,
-    grid: [3, 7],
-    label: [63.5, 38.1],
-    gapXMm: 2.5,
-  }),
+  paper('a4-2x6', text('A4, 2 × 6 of 100 × 45 mm'), { ...A4, grid: [2, 6], label: [100, 45] }),
   paper('a4-3x8', text('A4, 3 × 8 of 70 × 37 mm'), { ...A4, grid: [3, 8], label: [70, 37] }),
-  paper('letter-2x3', text('US letter, 2 × 3 of 4 × 3 1/3 in'), {
+  paper('letter-2x4', text('US letter, 2 × 4 of 4 × 2 1/2 in'), {
     ...LETTER,
-    grid: [2, 3],
-    label: [inch(4), inch(10 / 3)],
-    gapXMm: inch(3 / 16),
+    grid: [2, 4],
+    label: [inch(4), inch(2.5)],
   }),
-  paper('letter-2x5', text('US letter, 2 × 5 of 4 × 2 in'), {
+  paper('letter-3x8', text('US letter, 3 × 8 of 2 1/2 × 1 1/4 in'), {
     ...LETTER,
-    grid: [2, 5],
-    label: [inch(4), inch(2)],
-    gapXMm: inch(3 / 16),
+    grid: [3, 8],
+    label: [inch(2.5), inch(1.25)],
   }),
-  paper('letter-3x10', text('US letter, 3 × 10 of 2 5/8 × 1 in'), {
-    ...LETTER,
-    grid: [3, 10],
-    label: [inch(2.625), inch(1)],
-    gapXMm: inch(1 / 8),
-  }),
-  paper('roll-100x62', text('Single labels, 100 × 62 mm'), single(100, 62)),
-  paper('roll-4x6', text('Single labels, 4 × 6 in'), single(inch(4), inch(6))),
-  paper('roll-2x1', text('Single labels, 2 1/4 × 1 1/4 in'), single(inch(2.25), inch(1.25))),
+  paper('single-100x60', text('Single labels, 100 × 60 mm'), single(100, 60)),
+  paper('single-60x40', text('Single labels, 60 × 40 mm'), single(60, 40)),
+  paper('single-4x3', text('Single labels, 4 × 3 in'), single(inch(4), inch(3))),
 ];
+
+/** What labels of another size are on. */
+export const PAGES = ['a4', 'letter', 'single'] as const;
+export type Page = (typeof PAGES)[number];
+export const PAGE_WORDS: Readonly<Record<Page, Text>> = {
+  a4: text('A4 sheets'),
+  letter: text('US letter sheets'),
+  single: text('one label at a time'),
+};
+
+/** Labels of a size of one's own, mm; of single labels only width and height count. */
+export type OwnSize = {
+  readonly page: Page;
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly columns: number;
+  readonly rows: number;
+  readonly gapXMm: number;
+  readonly gapYMm: number;
+};
+/** In addresses. */
+export const OWN_SIZE = 'own';
+
+/**
+ * @example ownPaper({ page: 'a4', widthMm: 60, heightMm: 30, columns: 3, rows: 9, gapXMm: 2, gapYMm: 0 })
+ * @returns the paper, its labels centred on the page; `undefined` where they do not fit on it
+ */
+export function ownPaper(size: OwnSize): Paper | undefined {
+  const { page, widthMm, heightMm, columns, rows, gapXMm, gapYMm } = size;
+  const grid: Grid =
+    page === 'single'
+      ? single(widthMm, heightMm)
+      : {
+          ...(page === 'a4' ? A4 : LETTER),
+          grid: [columns, rows],
+          label: [widthMm, heightMm],
+          gapXMm,
+          gapYMm,
+        };
+  const made = paper(OWN_SIZE, text('your own size'), grid);
+  return made.marginLeftMm < 0 || made.marginTopMm < 0 ? undefined : made;
+}
 
 export const perSheet = ({ columns, rows }: Paper): number => columns * rows;
 

@@ -541,7 +541,7 @@ describe('the card', () => {
     expect(waitText({ steepMin: 0 })).toBe('');
     expect(waitText({ steepMin: 10 })).toBe('wait 10 min');
     expect(waitText({ steepMin: 20, steepSeaLevelMin: 10 })).toBe('wait 20 min (10 at sea level)');
-    expect(waitText({ steepMin: 9, stirAfterMin: 5 })).toBe('wait 5 min, stir, wait 4 min more');
+    expect(waitText({ steepMin: 15, stirAfterMin: 8 })).toBe('wait 8 min, stir, wait 7 min more');
     expect(waitText({ steepMin: 18, steepSeaLevelMin: 9, stirAfterMin: 10 })).toBe(
       'wait 10 min, stir, wait 8 min more (9 min in all at sea level)',
     );

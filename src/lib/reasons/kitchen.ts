@@ -21,14 +21,12 @@ import type { Reason, ReasonList, Reasons } from './reason.ts';
 
 /** Why the figures of a way of drying are what they are. */
 const PROCESS_WHY: Readonly<Record<keyof typeof PROCESS_FIELDS, Text>> = {
-  residualShare: text(
-    'freeze-dried food ends at 1 to 4 %, dehydrated dishes at some 5 to 10 % (common practice)',
-  ),
+  residualShare: text('freeze drying takes out nearly all water, warm air leaves more (rule of thumb)'),
   mostResidualShare: text('a little above what is expected (common practice); damper food may spoil'),
   lossBoundPerH: text('a loss that small is within what a kitchen scale tells apart (common practice)'),
-  waterShare: text('a little less than all of it: more can be poured on, none taken away (common practice)'),
-  steepMin: text('freeze-dried 5 min, stir, 4 min more; what was dried warm takes longer (common practice)'),
-  stirAfterMin: text('about half-way, when the dry middle can be reached (common practice)'),
+  waterShare: text('a little less than all of it: you can add more, but not take any away (rule of thumb)'),
+  steepMin: text('one wait with a stir half-way; food dried in warm air takes longer (rule of thumb)'),
+  stirAfterMin: text('half-way, when the dry middle can be reached (rule of thumb)'),
 };
 
 const FIGURE_WHY: Readonly<Record<keyof typeof FIGURES, Text>> = {
@@ -57,9 +55,7 @@ export function equipmentReasons(shown: ShownIn): Reasons {
       of: {
         dryers: {
           label: say('The dryers listed at first'),
-          why: say(
-            'small machines for the home, with trays, limits and power as are usual for them (common practice); measure yours, and keep to what its maker allows',
-          ),
+          why: say('rules of thumb in round figures: put in yours, and keep to its manual'),
         },
         'dryers.priceMinor': {
           label: say('Price of the machine'),
@@ -68,7 +64,7 @@ export function equipmentReasons(shown: ShownIn): Reasons {
         expectedBatches: {
           label: say('Batches it is to last'),
           value: '300',
-          why: say('about one a week for six years (common practice)'),
+          why: say('about one a week for six years (rule of thumb)'),
         },
       },
     },
@@ -92,9 +88,7 @@ export function equipmentReasons(shown: ShownIn): Reasons {
       of: {
         pouches: {
           label: say('The pouches listed at first'),
-          why: say(
-            'sizes commonly sold for one to four servings, with usual weights and volumes (common practice); weigh and fill yours',
-          ),
+          why: say('rules of thumb in round figures: weigh and fill yours'),
         },
         'pouches.priceMinor': price,
         ...figure('headspaceShare'),
@@ -105,7 +99,7 @@ export function equipmentReasons(shown: ShownIn): Reasons {
       of: {
         absorbers: {
           label: say('The absorbers listed at first'),
-          why: say('sizes commonly sold for pouches of up to two litres (common practice)'),
+          why: say('rules of thumb in round figures: put in yours'),
         },
         'absorbers.tareG': {
           label: say('Weight of one'),
@@ -122,7 +116,7 @@ export function equipmentReasons(shown: ShownIn): Reasons {
         'storage.months': {
           label: say('Months in the table'),
           why: say(
-            'on the careful side of common practice; for dehydrated food after extension guidance (memory). Rules where you live go before them',
+            'rules of thumb on the careful side. For dried foods in general: 4 months to 1 year (University of Georgia Cooperative Extension). Local rules come first',
           ),
         },
         ...figure('storageTemperatureC'),
@@ -191,12 +185,12 @@ function dishReasons(shown: ShownIn): ReasonList {
       waterShare: {
         label: recipeLabel('waterShare'),
         value: sayList(byProcess(({ waterShare }) => show(waterShare, 'share', shown.unitSystem))),
-        why: say('a little less than all of it: more can be poured on, none taken away (common practice)'),
+        why: say('a little less than all of it: you can add more, but not take any away (rule of thumb)'),
       },
       steepMin: {
         label: recipeLabel('steepMin'),
         value: sayList(byProcess(({ steepMin }) => `${steepMin} min`)),
-        why: say('freeze-dried 5 min, stir, 4 min more; what was dried warm takes longer (common practice)'),
+        why: say('one wait with a stir half-way; food dried in warm air takes longer (rule of thumb)'),
       },
     },
   };
@@ -291,7 +285,7 @@ export function batchReasons(kitchen: Kitchen): Reasons {
           label: say('Hours of a run'),
           value: sayList(hours),
           why: say(
-            'for a full load while no run of this dryer is known (common practice); from {runs, plural, one {# run} other {# runs}} on, a line through your own',
+            'for a full load while no run of this dryer is known (rule of thumb); from {runs, plural, one {# run} other {# runs}} on, a line through your own',
             { runs: LEAST_RUNS },
           ),
         },
@@ -334,7 +328,7 @@ export function batchReasons(kitchen: Kitchen): Reasons {
           value: PROCESSES.map(
             (process) => `${shownFixed(USUAL_BULK[process], 2)} g/ml ${say(PROCESS_WORDS[process])}`,
           ).join(', '),
-          why: say('crumbled dry dish, until a cup of it is weighed (common practice)'),
+          why: say('crumbled dry dish, until you weigh a cup of it (rule of thumb)'),
         },
         'fills.container': {
           label: say('Pouches'),

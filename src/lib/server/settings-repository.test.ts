@@ -46,13 +46,13 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
     useCatalog('de', german);
     const app = await openTestApp();
     const dryers = async () => (await app.settings.getKitchen()).dryers.map(({ name }) => name);
-    expect(await dryers()).toEqual(['freeze dryer', 'dehydrator']);
+    expect(await dryers()).toEqual(['freeze dryer', 'dehydrator', 'large freeze dryer']);
     useLanguage(() => 'de');
     await app.settings.keepKitchen(await app.settings.getKitchen());
     useLanguage(() => 'en');
-    expect(await dryers()).toEqual(['Gefriertrockner', 'Dörrgerät']);
+    expect(await dryers()).toEqual(['Gefriertrockner', 'Dörrgerät', 'großer Gefriertrockner']);
     await app.settings.keepKitchen(defaultKitchen());
-    expect(await dryers()).toEqual(['Gefriertrockner', 'Dörrgerät']);
+    expect(await dryers()).toEqual(['Gefriertrockner', 'Dörrgerät', 'großer Gefriertrockner']);
   });
 
   test('a batch that was begun before the equipment was kept leaves it its English names', async () => {

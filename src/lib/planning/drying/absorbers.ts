@@ -40,8 +40,8 @@ export function chooseAbsorbers(
 }
 
 /**
- * The rule of thumb that preservers tell each other, for a check: oxygen-absorbing capacity by pouch volume, ml
- * (common practice: about 100 for a litre of dense food, some 300 to 400 for a gallon).
+ * What to hold the calculation against: oxygen-absorbing capacity by pouch volume, ml, between a pouch that is filled tight and one that is mostly air
+ * (rule of thumb).
  */
 export const ruleOfThumbMl = (pouchMl: number): { readonly low: number; readonly high: number } => ({
   low: pouchMl * 0.07,

@@ -25,8 +25,11 @@ export type DryFood = {
   readonly servingMl: number;
 };
 
-/** Weight of a millilitre of dry dish, crumbled, before a cup of it is weighed, g (common practice: a serving of some 110 g fills about 1 1/4 cups). */
-export const USUAL_BULK: Readonly<Record<Process, number>> = { 'freeze-dried': 0.37, dehydrated: 0.45 };
+/**
+ * Weight of a millilitre of dry dish, crumbled, before a cup of it is weighed, g. Rule of thumb, in the middle of what dry foods weigh:
+ * potato flakes 0.25, short noodles 0.36 to 0.44, lentils 0.81 (USDA National Nutrient Database SR26, weights of a cup).
+ */
+export const USUAL_BULK: Readonly<Record<Process, number>> = { 'freeze-dried': 0.4, dehydrated: 0.5 };
 
 /**
  * What is dry and one serving of it, in the share of the dish that went onto the trays and from there into pouches. Before it is weighed dry: what is expected.

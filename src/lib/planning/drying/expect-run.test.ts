@@ -16,13 +16,13 @@ const expected = (runs: readonly Run[], waterG = 2000, preFrozen = false) =>
 describe('a run', () => {
   it('of a dryer without runs is a usual one, shorter with less on the trays', () => {
     const { hours, energyKwh, basis } = expected([]);
-    expect(basis).toEqual({ energy: { meanPowerW: 900 } });
-    expect(hours.value).toBeCloseTo(26 * (0.4 + 0.6 * 0.7), 9);
+    expect(basis).toEqual({ energy: { meanPowerW: 1000 } });
+    expect(hours.value).toBeCloseTo(24 * (0.4 + 0.6 * 0.7), 9);
     expect(hours.low).toBeLessThan(hours.value);
-    expect(hours.high).toBe(34);
-    expect(energyKwh.value).toBeCloseTo(hours.value * 0.9, 9);
+    expect(hours.high).toBe(36);
+    expect(energyKwh.value).toBeCloseTo(hours.value, 9);
     expect(expectRun(dryer, false, 2000, 0, []).hours.value).toBeLessThan(hours.value);
-    expect(expectRun(dryer, false, 9000, 9, []).hours.value).toBe(26);
+    expect(expectRun(dryer, false, 9000, 9, []).hours.value).toBe(24);
   });
 
   it('is in part proportional to water after one or two', () => {

@@ -30,20 +30,20 @@ export type ExpectedRun = {
 
 /** Runs from which a line is drawn. */
 export const LEAST_RUNS = 3;
-/** Spread of a single run about a proportional guess (common practice). */
+/** Spread of a single run about a proportional guess (rule of thumb). */
 const FEW_RUNS_SPREAD = 0.25;
 /**
- * Hours of a full load of a cooked mixed dish (common practice): about a day in a freeze dryer when it goes in unfrozen, some hours less when it
- * goes in frozen hard; 8 to 14 h in warm air, where freezing does not matter.
+ * Hours of a full load of a cooked mixed dish, a rule of thumb until runs of the dryer are known: about a day in a freeze dryer, less when it goes in frozen
+ * hard; half a day in warm air, where freezing does not matter.
  */
 export const USUAL_H: Record<Process, { readonly plain: Range; readonly preFrozen: Range }> = {
-  'freeze-dried': { plain: [20, 26, 34], preFrozen: [16, 21, 28] },
-  dehydrated: { plain: [7, 10, 14], preFrozen: [7, 10, 14] },
+  'freeze-dried': { plain: [18, 24, 36], preFrozen: [15, 20, 30] },
+  dehydrated: { plain: [8, 12, 16], preFrozen: [8, 12, 16] },
 };
 type Range = readonly [low: number, value: number, high: number];
-/** The thinner the layer the faster, but a run never gets short: hours of an empty load over those of a full one (common practice). */
+/** The thinner the layer the faster, but a run never gets short: hours of an empty load over those of a full one (rule of thumb). */
 const LEAST_LOAD_SHARE = 0.4;
-/** Mean power of unmetered runs is known to about this share (common practice). */
+/** Mean power of unmetered runs is known to about this share (rule of thumb). */
 const POWER_SPREAD = 0.3;
 
 /**

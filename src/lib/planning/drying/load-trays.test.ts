@@ -8,21 +8,21 @@ const load = (loadedG: number, tareG = 0) =>
 
 describe('a tray', () => {
   it('takes what its weight limit and its depth both allow', () => {
-    expect(trayCapacityG(dryer, 1)).toBe(1100);
-    // 1.9 cm × 930 cm² × 0.4 g/ml
-    expect(trayCapacityG(dryer, 0.4)).toBeCloseTo(706.8, 9);
+    expect(trayCapacityG(dryer, 1)).toBe(1000);
+    // 2 cm × 800 cm² × 0.4 g/ml
+    expect(trayCapacityG(dryer, 0.4)).toBeCloseTo(640, 9);
   });
 
   it('is counted full by full', () => {
     expect(traysFor(0, dryer, 1)).toBe(0);
-    expect(traysFor(1100, dryer, 1)).toBe(1);
-    expect(traysFor(1101, dryer, 1)).toBe(2);
+    expect(traysFor(1000, dryer, 1)).toBe(1);
+    expect(traysFor(1001, dryer, 1)).toBe(2);
     expect(traysFor(6000, dryer, 1)).toBe(6);
   });
 
   it('is weighed without its tare and measured in depth', () => {
-    expect(load(1430, 500)).toEqual({ wetG: 930, depthMm: 10, tooHeavy: false, tooDeep: false });
-    expect(load(1101)).toMatchObject({ tooHeavy: true, tooDeep: false });
+    expect(load(1300, 500)).toEqual({ wetG: 800, depthMm: 10, tooHeavy: false, tooDeep: false });
+    expect(load(1001)).toMatchObject({ tooHeavy: true, tooDeep: false });
     expect(load(1800)).toMatchObject({ tooHeavy: true, tooDeep: true });
   });
 });

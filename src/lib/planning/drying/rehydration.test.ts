@@ -12,7 +12,7 @@ const shareAfter = (findings: readonly WaterFinding[], waterShare?: number) =>
 
 describe('the water share', () => {
   it('starts at the usual one of the way of drying, or at that of the recipe', () => {
-    expect(shareAfter([])).toEqual({ share: 0.95, startShare: 0.95, history: [] });
+    expect(shareAfter([])).toEqual({ share: 0.9, startShare: 0.9, history: [] });
     expect(shareAfter([], 0.8).share).toBe(0.8);
   });
 

@@ -25,7 +25,7 @@ export type Label = {
         readonly serving: string;
       }
     | undefined;
-  /** Waiting time at sea level, with the stirring: "wait 5 min, stir, wait 4 min more". */
+  /** Waiting time at sea level, with the stirring: "wait 6 min, stir, wait 6 min more". */
   readonly steep: string | undefined;
   readonly energy: { readonly pouch: string; readonly serving: string };
   /** Of one serving. */

@@ -129,43 +129,51 @@ export type Weekday = z.infer<typeof Weekday>;
 /** How a text is said. */
 type Called = (name: Text) => string;
 
-/** Common practice throughout; weigh and measure your own. Tray figures are of small machines for the home. */
+/** Rules of thumb, in round figures and of no machine: a middle, a small and a large one. Put in yours. */
 const usualDryers = (called: Called): Dryer[] => [
   {
     name: called(text('freeze dryer')),
     process: 'freeze-dried',
     trayCount: 4,
-    trayAreaCm2: 930,
-    trayLimitG: 1100,
-    depthLimitMm: 19,
-    meanPowerW: 900,
+    trayAreaCm2: 800,
+    trayLimitG: 1000,
+    depthLimitMm: 20,
+    meanPowerW: 1000,
     priceMinor: 0,
     expectedBatches: 300,
   },
   {
     name: called(text('dehydrator')),
     process: 'dehydrated',
+    trayCount: 5,
+    trayAreaCm2: 800,
+    trayLimitG: 400,
+    depthLimitMm: 10,
+    meanPowerW: 500,
+    priceMinor: 0,
+    expectedBatches: 300,
+  },
+  {
+    name: called(text('large freeze dryer')),
+    process: 'freeze-dried',
     trayCount: 6,
-    trayAreaCm2: 900,
-    trayLimitG: 500,
-    depthLimitMm: 8,
-    meanPowerW: 450,
+    trayAreaCm2: 1500,
+    trayLimitG: 2000,
+    depthLimitMm: 20,
+    meanPowerW: 2000,
     priceMinor: 0,
     expectedBatches: 300,
   },
 ];
 
-/**
- * Freeze-dried food ends at 1 to 4 % moisture, dehydrated dishes at some 5 to 10 % (common practice). "5 min, stir, 4 min more" and about as much
- * boiling water as dry mix, or a little less, are common practice for freeze-dried dishes; what was dried warm takes longer.
- */
+/** Rules of thumb, put in yours. Freeze drying takes out nearly all water, warm air leaves more; one wait with a stir half-way. */
 const USUAL_PROCESSES: Record<Process, ProcessFigures> = {
   'freeze-dried': {
     residualShare: 0.02,
     mostResidualShare: 0.05,
     lossBoundPerH: 0.005,
-    waterShare: 0.95,
-    steepMin: 9,
+    waterShare: 0.9,
+    steepMin: 10,
     stirAfterMin: 5,
   },
   dehydrated: {
@@ -178,21 +186,22 @@ const USUAL_PROCESSES: Record<Process, ProcessFigures> = {
   },
 };
 
+/** Rules of thumb, in round figures: weigh and fill yours. */
 const usualPouches = (called: Called): PouchSize[] => [
   {
-    label: called(text('foil, 1.7 l')),
+    label: called(text('foil, 2 l')),
     barrier: 'foil pouch',
-    volumeMl: 1700,
-    tareG: 16,
-    priceMinor: 35,
+    volumeMl: 2000,
+    tareG: 20,
+    priceMinor: 40,
     canBeCut: true,
   },
   {
-    label: called(text('foil, 0.9 l')),
+    label: called(text('foil, 1 l')),
     barrier: 'foil pouch',
-    volumeMl: 900,
+    volumeMl: 1000,
     tareG: 10,
-    priceMinor: 25,
+    priceMinor: 30,
     canBeCut: false,
   },
   {
@@ -200,18 +209,19 @@ const usualPouches = (called: Called): PouchSize[] => [
     barrier: 'foil pouch',
     volumeMl: 500,
     tareG: 6,
-    priceMinor: 18,
+    priceMinor: 20,
     canBeCut: false,
   },
 ];
 const USUAL_ABSORBERS: AbsorberSize[] = [
-  { label: '100 ml', oxygenMl: 100, tareG: 2, priceMinor: 8 },
-  { label: '300 ml', oxygenMl: 300, tareG: 4, priceMinor: 12 },
+  { label: '100 ml', oxygenMl: 100, tareG: 2, priceMinor: 10 },
+  { label: '200 ml', oxygenMl: 200, tareG: 3, priceMinor: 10 },
+  { label: '500 ml', oxygenMl: 500, tareG: 5, priceMinor: 20 },
 ];
 
 /**
- * Months at 20 °C. Common practice, on the careful side of what home preservers tell each other; fat turns rancid first.
- * Dehydrated in plastic: extension guidance gives most dried foods 4 to 12 months (National Center for Home Food Preservation, memory).
+ * Months at 20 °C. Rules of thumb, on the careful side; fat turns rancid first. Dehydrated in plastic: extension guidance gives dried foods in general
+ * 4 months to 1 year (University of Georgia Cooperative Extension, So Easy to Preserve).
  */
 function usualStorage(): StorageRule[] {
   const rule = (
