@@ -7,12 +7,11 @@ import type { TripPlan } from '../lib/planning/model/trip-plan.ts';
 import { Trip } from '../lib/planning/model/trip.ts';
 import { gapShare, MenuFinder } from '../lib/menu-search/find-menu.ts';
 import type { Stock } from '../lib/planning/model/pouch-lot.ts';
-import { buildMenuModel } from '../lib/planning/optimiser/menu-model.ts';
+import { buildMenuModel } from '../lib/planning/menu/menu-model.ts';
 import { menuProgram } from '../lib/planning/optimiser/menu-program.ts';
 import { EFFORTS } from '../lib/planning/optimiser/search-menu.ts';
 import { writeLp } from '../lib/planning/optimiser/write-lp.ts';
-import { planTrip } from '../lib/planning/plan-trip.ts';
-import { poseMenuProblem } from '../lib/planning/pose-menu-problem.ts';
+import { buildMenuProblem, planTrip } from '../lib/planning/plan-trip.ts';
 import { wordedPlan } from '../lib/presentation/worded-plan.ts';
 import { speaking } from '../lib/server/language-of-request.ts';
 import { isLanguage, LANGUAGES } from '../lib/texts/say.ts';
@@ -129,7 +128,7 @@ async function planFor(
   if (!SEARCHES.includes(options.search))
     throw new BadInput(`--search "${options.search}" is not known; it is one of: ${SEARCHES.join(', ')}`);
   if (options['export-model'] !== undefined) {
-    const model = buildMenuModel(poseMenuProblem(trip, stock, settings));
+    const model = buildMenuModel(buildMenuProblem(trip, stock, settings));
     await writeModel(options['export-model'], writeLp(menuProgram(model), trip.name));
   }
   const { plan, said } = await planned(trip, stock, settings, options.search);

@@ -7,9 +7,9 @@ import { Food } from '../lib/planning/model/composition.ts';
 import { Kitchen } from '../lib/planning/model/kitchen.ts';
 import { PouchLot } from '../lib/planning/model/pouch-lot.ts';
 import { Recipe } from '../lib/planning/model/recipe.ts';
-import { Settings } from '../lib/planning/model/settings.ts';
+import { SettingsFields } from '../lib/planning/model/settings.ts';
+import { TripPlan } from '../lib/planning/model/trip-plan.ts';
 import { Trip } from '../lib/planning/model/trip.ts';
-import { WordedPlan } from '../lib/presentation/worded-plan.ts';
 import { ROOT } from './run.ts';
 
 const FOLDER = path.join(ROOT, 'docs/schema');
@@ -39,7 +39,7 @@ const SCHEMAS: readonly (Entry & { readonly description: string })[] = [
   {
     file: 'settings.json',
     title: 'Settings',
-    schema: Settings,
+    schema: SettingsFields,
     io: 'input',
     description: 'What holds for every trip of a household.',
   },
@@ -74,7 +74,7 @@ const SCHEMAS: readonly (Entry & { readonly description: string })[] = [
   {
     file: 'trip-plan.json',
     title: 'Trip plan',
-    schema: WordedPlan,
+    schema: TripPlan,
     io: 'output',
     description: 'What planTrip makes of a trip and a stock.',
   },

@@ -3,7 +3,7 @@ import { sharePacks } from '../../src/lib/planning/carry/share-packs.ts';
 import { demandOf } from '../../src/lib/planning/demand/day-demand.ts';
 import { planWater } from '../../src/lib/planning/hydration/plan-water.ts';
 import { firstExpired } from '../../src/lib/planning/menu/first-expired.ts';
-import { planMenu } from '../../src/lib/planning/menu/plan-menu.ts';
+import { completeMenu, poseMenu } from '../../src/lib/planning/menu/plan-menu.ts';
 import { resolveTrip } from '../../src/lib/planning/model/resolve-trip.ts';
 import { defaultSettings } from '../../src/lib/planning/model/settings.ts';
 import { Trip } from '../../src/lib/planning/model/trip.ts';
@@ -64,7 +64,10 @@ for (let run = 0; run < RUNS; run++) {
   const legs = plannedLegs(trip, resolved, known);
   const demand = timed('demand', () => demandOf(resolved, legs, () => 12_000, settings));
   const burdens = timed('burdens', () => mealBurdens(resolved, legs, demand, settings));
-  const { menu } = timed('menu', () => planMenu(resolved, demand, stock, burdens, settings, firstExpired));
+  const { menu } = timed('menu', () => {
+    const posed = poseMenu(resolved, demand, stock, burdens, settings);
+    return completeMenu(resolved, stock, posed, firstExpired.choose(posed.problem), firstExpired.name);
+  });
   const { water } = timed('hydration', () => planWater(resolved, legs, demand, menu, settings));
   const { fuel } = timed('stove', () => planFuel(resolved, menu, water, settings));
   const { carry } = timed('carry', () => sharePacks(resolved, menu, stock, water, fuel));

@@ -12,14 +12,12 @@ const { readFoodsCsv } = await import('../../src/lib/foods/read-foods-csv.ts');
 const { parseJson } = await import('../../src/lib/parse-json.ts');
 const { Settings } = await import('../../src/lib/planning/model/settings.ts');
 const { Trip } = await import('../../src/lib/planning/model/trip.ts');
-const { sayWhy } = await import('../../src/lib/planning/menu/why.ts');
 const { readGpx } = await import('../../src/lib/planning/route/read-gpx.ts');
 const { RouteError } = await import('../../src/lib/planning/route/route-error.ts');
 const { readJsonFile } = await import('../../src/lib/read-json-file.ts');
 const { neutralise, restore } = await import('../../src/lib/shelf-csv/spreadsheet-safe.ts');
 const { otherFile } = await import('../../src/lib/shelf-csv/text-encoding.ts');
 const { readCell, readDate, readNumber } = await import('../../src/lib/shelf-csv/read-cell.ts');
-const { useLanguage } = await import('../../src/lib/texts/say.ts');
 
 /** Eight times the text may take some eight times the steps; with the square of its length it would be 64 times. */
 const SHORT = 1000;
@@ -158,9 +156,6 @@ describe('a text that a careless pattern would try in ever more ways', () => {
       ] as const)
         expectLinear((n) => readCell({ kind }, make(n), rules), IN_A_CELL);
       expectLinear((n) => restore(neutralise(make(n))));
-      useLanguage(() => 'de');
-      expectLinear((n) => sayWhy(`least cost in all: next best here, ${make(n)} points more, for `));
-      useLanguage(() => 'en');
     },
   );
 

@@ -4,7 +4,15 @@ import { DIETS } from '../../src/lib/planning/model/diets.ts';
 import { PouchLot, type Stock } from '../../src/lib/planning/model/pouch-lot.ts';
 import { Trip } from '../../src/lib/planning/model/trip.ts';
 import { addDays } from '../../src/lib/planning/model/calendar.ts';
-import { FUEL_KINDS, MAIN_MEALS, MEAL_KINDS } from '../../src/lib/planning/model/words.ts';
+import {
+  FUEL_KINDS,
+  MAIN_MEALS,
+  MEAL_KINDS,
+  MEAL_STOPS,
+  PORTION_SIZES,
+  SERVING_STYLES,
+  TASTES,
+} from '../../src/lib/planning/model/words.ts';
 
 /** Random shelves and trips that the schemas accept, for the properties every plan must have. */
 
@@ -42,6 +50,13 @@ const lotWith = (code: string): fc.Arbitrary<PouchLot> =>
       allergens: optional(fc.subarray([...ALLERGENS], { maxLength: 3 })),
       diets: fc.subarray([...DIETS], { maxLength: 2 }),
       costMinor: optional(fc.integer({ min: 0, max: 900 })),
+      kind: optional(fc.constantFrom('main' as const, 'extra' as const, 'drink' as const)),
+      pieces: optional(fc.integer({ min: 1, max: 8 })),
+      cookAfter: fc.oneof(
+        { weight: 9, arbitrary: fc.constant(undefined) },
+        { weight: 1, arbitrary: fc.constantFrom('cook' as const, 'boil hard' as const) },
+      ),
+      pouchTakesBoilingWater: optional(fc.boolean()),
     })
     .map(({ kcalPerG, waterPerG, stirShare, ...lot }) =>
       PouchLot.parse(
@@ -84,11 +99,55 @@ export const trips: fc.Arbitrary<Trip> = fc
           { weight: 4, arbitrary: fc.constant([]) },
           { weight: 1, arbitrary: fc.subarray([...DIETS], { maxLength: 1 }) },
         ),
+        portion: fc.oneof(
+          { weight: 4, arbitrary: fc.constant(undefined) },
+          { weight: 1, arbitrary: fc.constantFrom(...PORTION_SIZES) },
+        ),
+        tastes: fc.oneof(
+          { weight: 3, arbitrary: fc.constant(undefined) },
+          {
+            weight: 1,
+            arbitrary: fc.array(
+              fc.record({
+                food: fc.constantFrom('stew', 'dal', 'goulash', 'soup', 'trail bar'),
+                taste: fc.constantFrom(...TASTES),
+              }),
+              { maxLength: 3 },
+            ),
+          },
+        ),
         maxLoadG: optional(fc.integer({ min: 0, max: 25_000 })),
         baseLoadG: optional(fc.integer({ min: 0, max: 15_000 })),
       }),
       { minLength: 1, maxLength: 5 },
     ),
+    /** After whom of the party a second cook group begins. */
+    splitAfter: fc.oneof(
+      { weight: 3, arbitrary: fc.constant(undefined) },
+      { weight: 1, arbitrary: fc.integer({ min: 1, max: 4 }) },
+    ),
+    servingStyle: optional(fc.constantFrom(...SERVING_STYLES)),
+    mealRules: fc.oneof(
+      { weight: 2, arbitrary: fc.constant(undefined) },
+      {
+        weight: 1,
+        arbitrary: fc.array(
+          fc
+            .record({
+              days: optional(fc.constantFrom([1], [2], 'rest days' as const)),
+              meals: optional(fc.subarray([...MEAL_KINDS], { minLength: 1 })),
+              style: optional(fc.constantFrom(...SERVING_STYLES)),
+              stop: optional(fc.constantFrom(...MEAL_STOPS)),
+              elsewhere: optional(fc.constantFrom('everyone' as const, 'no one' as const)),
+              extras: optional(fc.boolean()),
+              dish: optional(fc.constantFrom('dal', 'soup', 'porridge')),
+            })
+            .map(present),
+          { maxLength: 3 },
+        ),
+      },
+    ),
+    reserveMeals: fc.constantFrom(undefined, undefined, 1, 2),
     days: fc.array(
       fc.record({
         walkingH: optional(amount(0, 10)),
@@ -109,7 +168,15 @@ export const trips: fc.Arbitrary<Trip> = fc
       reserve: optional(amount(0, 0.6)),
     }),
   })
-  .map(({ party, days, stove, ...trip }) => {
+  .map(({ party, days, stove, splitAfter, ...trip }) => {
+    const names = party.map((_, index) => `eater ${index + 1}`);
+    const cookGroups =
+      splitAfter !== undefined && splitAfter < names.length
+        ? [
+            { name: 'first', eaters: names.slice(0, splitAfter) },
+            { name: 'second', eaters: names.slice(splitAfter) },
+          ]
+        : undefined;
     const oneDayBackwards =
       trip.dayCount === 1 &&
       trip.firstMeal &&
@@ -118,6 +185,7 @@ export const trips: fc.Arbitrary<Trip> = fc
     return Trip.parse(
       present({
         ...trip,
+        cookGroups,
         lastMeal: oneDayBackwards ? undefined : trip.lastMeal,
         name: 'random trip',
         startDate: START,

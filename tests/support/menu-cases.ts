@@ -1,60 +1,67 @@
 import fc from 'fast-check';
+import loadHighs from 'highs';
+import { highsPrograms } from '../../src/lib/menu-search/highs-program.ts';
+import { buildMenuModel, type MenuModel } from '../../src/lib/planning/menu/menu-model.ts';
 import type { MenuProblem } from '../../src/lib/planning/menu/menu-problem.ts';
 import { defaultSettings, Settings } from '../../src/lib/planning/model/settings.ts';
-import {
-  buildMenuModel,
-  type MenuModel,
-  type OpenedAt,
-} from '../../src/lib/planning/optimiser/menu-model.ts';
-import { randomFrom } from '../../src/lib/planning/optimiser/random.ts';
-import { searchToEnd } from '../../src/lib/planning/optimiser/search-menu.ts';
-import { poseMenuProblem } from '../../src/lib/planning/pose-menu-problem.ts';
+import type { MenuProgram } from '../../src/lib/planning/optimiser/menu-program.ts';
+import { searchToEnd, type SearchOptions } from '../../src/lib/planning/optimiser/search-menu.ts';
+import { writeLp } from '../../src/lib/planning/optimiser/write-lp.ts';
+import { buildMenuProblem } from '../../src/lib/planning/plan-trip.ts';
 import { stocks, trips } from './arbitraries.ts';
 
 /** Costs and rules of every kind, free ones among them. */
 export const menuSettings: fc.Arbitrary<Settings> = fc
   .record({
-    maxRecipesPerMeal: fc.integer({ min: 1, max: 3 }),
     repeatAfterDays: fc.integer({ min: 0, max: 3 }),
-    mealFloorShare: fc.constantFrom(0, 0.5, 0.8),
-    eatUpToShare: fc.constantFrom(1, 1.2),
+    dryOpenDays: fc.integer({ min: 1, max: 4 }),
+    proteinFloorG: fc.constantFrom(0, 20, 35),
     leftOverKcal: fc.constantFrom(0, 0.3, 0.6),
-    aboveCeilingKcal: fc.constantFrom(0.1, 0.3),
-    smallMealKcal: fc.constantFrom(0, 1),
+    secondDish: fc.constantFrom(0, 40),
+    repeat: fc.constantFrom(0, 15),
+    proteinG: fc.constantFrom(0, 0.1, 2),
   })
-  .map(({ leftOverKcal, aboveCeilingKcal, smallMealKcal, ...rules }) =>
+  .map(({ repeatAfterDays, dryOpenDays, proteinFloorG, ...costs }) =>
     Settings.parse({
-      ...rules,
-      menuCosts: { ...defaultSettings().menuCosts, leftOverKcal, aboveCeilingKcal, smallMealKcal },
+      repeatAfterDays,
+      dryOpenDays,
+      proteinFloorG,
+      menuCosts: { ...defaultSettings().menuCosts, ...costs },
     }),
   );
 
+/** A counterexample is shown by what it was made of. */
+const shownAs = <T extends object>(value: T, from: unknown): T =>
+  Object.defineProperty(value, fc.toStringMethod, { value: () => fc.stringify(from) });
+
 export const menuProblems: fc.Arbitrary<MenuProblem> = fc
   .tuple(trips, stocks, menuSettings)
-  .map(([trip, stock, settings]) => poseMenuProblem(trip, stock, settings));
+  .map(([trip, stock, settings]) =>
+    shownAs(buildMenuProblem(trip, stock, settings), { trip, stock, menuCosts: settings.menuCosts }),
+  );
 
-export const menuModels: fc.Arbitrary<MenuModel> = menuProblems.map(buildMenuModel);
+export const menuModels: fc.Arbitrary<MenuModel> = menuProblems.map((problem) =>
+  shownAs(buildMenuModel(problem), { party: problem.party, stock: problem.stock, days: problem.demand.length }),
+);
 
-/** A menu that breaks no rule, laid at random: here a pouch, there a pouch. */
-export function randomMenu(model: MenuModel, seed: number): OpenedAt[] {
-  const random = randomFrom(seed);
-  const opened: OpenedAt[] = [];
-  const free = model.lots.map(({ stock }) => stock);
-  for (const slot of model.slots) {
-    const recipes = new Set<number>();
-    for (const lot of model.lots) {
-      const most = Math.min(lot.most[slot.index] ?? 0, free[lot.index] ?? 0);
-      if (most === 0 || random() < 0.5) continue;
-      if (!recipes.has(lot.recipe) && recipes.size >= model.settings.maxRecipesPerMeal) continue;
-      const pouches = 1 + Math.floor(random() * most);
-      recipes.add(lot.recipe);
-      free[lot.index] = (free[lot.index] ?? 0) - pouches;
-      opened.push({ slot: slot.index, lot: lot.index, pouches });
-    }
-  }
-  return opened;
-}
+const open = await highsPrograms();
+const highs = await loadHighs();
 
 /** The outcome of a whole search. */
-export const searched = (model: MenuModel, work: number, start: readonly OpenedAt[] = []) =>
-  searchToEnd(model, { seed: 1, work, start });
+export const searched = (model: MenuModel, options: Partial<SearchOptions> = {}) =>
+  searchToEnd(model, open, { effort: 'quick', ...options });
+
+/** What HiGHS makes of a program, read back from its file. */
+export function solved(program: MenuProgram, mostNodes = 1_000_000) {
+  const { Status, ObjectiveValue, Columns } = highs.solve(writeLp(program, 'a menu'), {
+    output_flag: false,
+    mip_rel_gap: 0,
+    mip_abs_gap: 1e-6,
+    mip_max_nodes: mostNodes,
+  });
+  const values = program.columns.map(({ name }) => {
+    const column = Columns[name];
+    return column && 'Primal' in column ? column.Primal : 0;
+  });
+  return { isOptimal: Status === 'Optimal', points: ObjectiveValue, values };
+}

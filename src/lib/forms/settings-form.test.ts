@@ -11,7 +11,7 @@ import {
 } from './settings-form.ts';
 
 const METRIC = defaultSettings();
-const US: Settings = { ...METRIC, unitSystem: 'us', currency: 'USD', openFromShare: 0.6789, hotWaterC: 71 };
+const US: Settings = { ...METRIC, unitSystem: 'us', currency: 'USD', proteinFloorG: 17.25, hotWaterC: 71 };
 const PARTS = Object.keys(SETTINGS_PARTS) as SettingsPart[];
 
 function read(fields: Entered, part: SettingsPart, current: Settings) {
@@ -36,12 +36,12 @@ describe('readSettingsPart', () => {
       ...settingsFields(US),
       hotWaterC: ['180'],
       waterAtRestMl: ['2'],
-      maxRecipesPerMeal: ['5'],
+      repeatAfterDays: ['5'],
     };
     const { settings } = read(fields, 'water', US);
     expect(settings?.hotWaterC).toBeCloseTo(82.2222, 3);
     expect(settings?.waterAtRestMl).toBeCloseTo(1892.706, 2);
-    expect(settings?.maxRecipesPerMeal).toBe(METRIC.maxRecipesPerMeal);
+    expect(settings?.repeatAfterDays).toBe(METRIC.repeatAfterDays);
   });
 
   it('wants shares of 100 % in all, and says where', () => {
@@ -58,25 +58,24 @@ describe('readSettingsPart', () => {
   });
 
   it('takes the usual value for a figure that is left empty', () => {
-    const current = { ...METRIC, maxRecipesPerMeal: 7 };
+    const current = { ...METRIC, dryOpenDays: 7 };
     expect(
-      read({ ...settingsFields(current), maxRecipesPerMeal: [''] }, 'menu', current).settings
-        ?.maxRecipesPerMeal,
+      read({ ...settingsFields(current), dryOpenDays: [''] }, 'menu', current).settings?.dryOpenDays,
     ).toBe(3);
   });
 
   it('refuses figures out of range or unreadable, by name', () => {
     const fields = {
       ...settingsFields(METRIC),
-      maxRecipesPerMeal: ['11'],
+      dryOpenDays: ['0'],
       repeatAfterDays: ['often'],
-      openFromShare: ['1'],
+      proteinFloorG: ['101'],
     };
     expect(
       read(fields, 'menu', METRIC)
         .problems.map(({ field }) => field)
         .sort(),
-    ).toEqual(['maxRecipesPerMeal', 'openFromShare', 'repeatAfterDays']);
+    ).toEqual(['dryOpenDays', 'proteinFloorG', 'repeatAfterDays']);
   });
 
   it('reads what a menu costs; a cost left empty takes its usual value', () => {
@@ -85,14 +84,10 @@ describe('readSettingsPart', () => {
       ...settingsFields(current),
       'menuCosts.repeat': [''],
       'menuCosts.carriedKgH': ['2,5'],
-      mealFloorShare: ['40'],
-      proteinFloorG: ['0'],
     };
     expect(read(fields, 'costs', current).settings).toEqual({
       ...current,
       menuCosts: { ...current.menuCosts, repeat: METRIC.menuCosts.repeat, carriedKgH: 2.5 },
-      mealFloorShare: 0.4,
-      proteinFloorG: 0,
     });
   });
 
@@ -101,13 +96,11 @@ describe('readSettingsPart', () => {
       ...settingsFields(METRIC),
       'menuCosts.missingKcal': ['-1'],
       'menuCosts.repeat': ['much'],
-      proteinFloorG: ['200'],
     };
     const { problems } = read(fields, 'costs', METRIC);
     expect(problems.map(({ field }) => settingsLabel(field)).sort()).toEqual([
-      'A kcal missing',
-      'A recipe that comes again too soon',
-      'Least protein in 1,000 kcal',
+      'A kcal missing from a day',
+      'A recipe again too soon, per person',
     ]);
     expect(problems.find(({ field }) => field.endsWith('missingKcal'))?.message).toBe('must not be negative');
   });

@@ -13,8 +13,8 @@ import type { Entered, FormReader } from './read-form.ts';
 export const SETTINGS_PARTS = {
   units: ['unitSystem', 'currency'],
   shares: ['mealShares'],
-  menu: ['maxRecipesPerMeal', 'repeatAfterDays', 'openFromShare', 'eatUpToShare'],
-  costs: ['menuCosts', 'mealFloorShare', 'proteinFloorG'],
+  menu: ['repeatAfterDays', 'dryOpenDays', 'proteinFloorG'],
+  costs: ['menuCosts'],
   water: ['waterAtRestMl', 'drinkPerWalkingHourMl', 'hotWaterC', 'insulatedSteep'],
   fuel: ['fuelContainers'],
   staples: ['staples'],
@@ -23,11 +23,8 @@ export type SettingsPart = keyof typeof SETTINGS_PARTS;
 
 /** What each figure measures; the others are bare numbers. */
 const QUANTITIES = {
-  maxRecipesPerMeal: undefined,
   repeatAfterDays: undefined,
-  openFromShare: 'share',
-  eatUpToShare: 'share',
-  mealFloorShare: 'share',
+  dryOpenDays: undefined,
   proteinFloorG: undefined,
   waterAtRestMl: 'water',
   drinkPerWalkingHourMl: 'pour',
@@ -36,17 +33,14 @@ const QUANTITIES = {
 type FigureName = keyof typeof QUANTITIES;
 
 const FIGURE_LABELS: Readonly<Record<FigureName, Text>> = {
-  maxRecipesPerMeal: text('Different recipes at one meal, at most'),
   repeatAfterDays: text('Days before a recipe comes again'),
-  openFromShare: text('Open a pouch when this much of it is needed'),
-  eatUpToShare: text("Eat at most, of the day's target"),
-  mealFloorShare: text('Least of a meal, of what is planned for it'),
-  proteinFloorG: text('Least protein in 1,000 kcal'),
+  dryOpenDays: text('Days that opened dry food keeps'),
+  proteinFloorG: text('Min protein per 1,000 kcal'),
   waterAtRestMl: text('Water of a day at rest, with the water in the food'),
   drinkPerWalkingHourMl: text('More for each hour of walking'),
   hotWaterC: text('"Hot" water is heated to'),
 };
-/** The costs of a menu, in the order of the form: what is paid for, and why. */
+/** The costs of a menu, in the order of the form: what is paid for, and what a cost of so many points means. */
 export const COST_FIELDS: readonly {
   readonly cost: keyof MenuCosts;
   readonly label: Text;
@@ -54,44 +48,48 @@ export const COST_FIELDS: readonly {
 }[] = [
   {
     cost: 'missingKcal',
-    label: text('A kcal missing'),
-    hint: text('Hunger: the measure for all the others.'),
-  },
-  {
-    cost: 'smallMealKcal',
-    label: text("A kcal missing to a meal's least"),
-    hint: text('So that no meal is given up for a larger one.'),
+    label: text('A kcal missing from a day'),
+    hint: text('The measure for all the others.'),
   },
   {
     cost: 'leftOverKcal',
     label: text('A kcal opened and not eaten'),
-    hint: text('Waste that is carried on or carried out.'),
+    hint: text('At 0.3, throwing away 100 kcal is as bad as 30 kcal of hunger.'),
   },
   {
-    cost: 'aboveCeilingKcal',
-    label: text('A kcal eaten beyond the most of a day'),
-    hint: text('Food that nobody needed, though somebody ate it.'),
+    cost: 'secondDish',
+    label: text('A second dish to cook at a meal'),
+    hint: text('At 40, a second pot is cooked only if it saves someone 40 kcal of hunger.'),
   },
   {
     cost: 'repeat',
-    label: text('A recipe that comes again too soon'),
-    hint: text('Boredom; 0 where nobody minds.'),
+    label: text('A recipe again too soon, per person'),
+    hint: text('At 15, someone would miss 15 kcal to avoid it. 0 if no one minds.'),
+  },
+  {
+    cost: 'disliked',
+    label: text('A plate that its eater would rather not have'),
+    hint: text('At 20, someone would miss 20 kcal to avoid it.'),
   },
   {
     cost: 'carriedKgH',
     label: text('A kilogram carried for an hour'),
-    hint: text('Pouches, and water for them: heavy ones early, thirsty ones near water.'),
+    hint: text('Raise it for lighter packs: heavy pouches first, thirsty ones near water.'),
   },
-  { cost: 'fuelG', label: text('A gram of fuel'), hint: text('It has to be bought and carried.') },
+  {
+    cost: 'fuelG',
+    label: text('A gram of fuel'),
+    hint: text('Raise it for food that needs less hot water.'),
+  },
   {
     cost: 'shelfLifeYear',
     label: text('A year of shelf life given up'),
-    hint: text('Old stock first: what keeps longer stays at home.'),
+    hint: text('Raise it to use older pouches first.'),
   },
   {
     cost: 'proteinG',
-    label: text('A gram of protein missing'),
-    hint: text('Counts for food that states its protein only.'),
+    label: text('A gram of protein short'),
+    hint: text('Per person and day, for food that declares its protein.'),
   },
 ];
 
@@ -234,7 +232,7 @@ export function readSettingsPart(
         return numbers(SETTINGS_PARTS.menu);
       case 'costs':
         return {
-          ...numbers(['mealFloorShare', 'proteinFloorG']),
+          ...numbers(['proteinFloorG']),
           menuCosts: Object.fromEntries(
             COST_FIELDS.map(({ cost }) => [cost, read.number(`menuCosts.${cost}`)]),
           ),

@@ -1,5 +1,4 @@
 import type { TripPlan } from '../planning/model/trip-plan.ts';
-import { pouchBurden, type MenuModel, type OpenedAt } from '../planning/optimiser/menu-model.ts';
 
 /** What menus are compared by, side by side. */
 export type MenuFigures = {
@@ -7,9 +6,11 @@ export type MenuFigures = {
   /** Food and its packaging, g. */
   readonly foodG: number;
   readonly missingKcal: number;
+  readonly leftOverServings: number;
+  readonly pouches: number;
   readonly recipes: number;
-  /** Water for the pouches, carried from the last source before the meal: kg for an hour of walking. */
-  readonly waterKgH: number;
+  /** Dishes cooked in a pot, over the whole trip. */
+  readonly pots: number;
   /** With its reserve, g. */
   readonly fuelG: number;
   /** Money in minor units, as far as it is known; undefined where no lot states a cost. */
@@ -17,21 +18,20 @@ export type MenuFigures = {
 };
 
 /** @param plan the plan with this menu on the table; @param points its score */
-export function menuFigures(
-  plan: TripPlan,
-  model: MenuModel,
-  opened: readonly OpenedAt[],
-  points: number,
-): MenuFigures {
+export function menuFigures(plan: TripPlan, points: number): MenuFigures {
+  const opened = plan.menu.meals.flatMap((meal) =>
+    meal.opened.map(({ recipe, style }) => ({ recipe, style, at: `${meal.day} ${meal.meal} ${meal.group}` })),
+  );
   return {
     points,
     foodG: plan.totals.foodG + plan.totals.packagingG,
     missingKcal: plan.totals.missingKcal,
-    recipes: new Set(plan.menu.meals.flatMap((meal) => meal.opened.map(({ recipe }) => recipe))).size,
-    waterKgH: [...model.kept, ...opened].reduce((sum, { slot, lot, pouches }) => {
-      const [of, burden] = [model.lots[lot], model.burdens[slot]];
-      return of && burden ? sum + pouches * pouchBurden(of.lot, burden, model.walkedH).waterKgH : sum;
-    }, 0),
+    leftOverServings: plan.totals.servingsLeftOver,
+    pouches: plan.totals.pouches,
+    recipes: new Set(opened.map(({ recipe }) => recipe)).size,
+    pots: new Set(
+      opened.flatMap(({ recipe, style, at }) => (style === 'shared pot' ? [`${at} ${recipe}`] : [])),
+    ).size,
     fuelG: plan.fuel.withReserveG,
     costMinor: plan.totals.costMinor,
   };

@@ -1,28 +1,60 @@
 import { forgetUnlocked } from '../planning/menu/edit-menu.ts';
-import type { MenuPlanner, MenuProblem } from '../planning/menu/menu-problem.ts';
-import type { Stock } from '../planning/model/pouch-lot.ts';
+import { layByExpiry } from '../planning/menu/lay-by-expiry.ts';
+import { buildMenuModel, type MenuModel } from '../planning/menu/menu-model.ts';
+import type { Dish, DishStyle, MealChoice, MenuProblem } from '../planning/menu/menu-problem.ts';
+import type { ModelMenu } from '../planning/menu/menu-state.ts';
+import { fromModel, toModel } from '../planning/menu/place-menu.ts';
+import { brokenRules, scoreMenu, type BrokenRule, type MenuScore } from '../planning/menu/score-menu.ts';
+import type { PouchLot, Stock } from '../planning/model/pouch-lot.ts';
+import type { Reason } from '../planning/model/reasons.ts';
 import type { Settings } from '../planning/model/settings.ts';
 import type { TripPlan } from '../planning/model/trip-plan.ts';
 import type { Trip } from '../planning/model/trip.ts';
-import { buildMenuModel, type MenuModel, type OpenedAt } from '../planning/optimiser/menu-model.ts';
-import { chosenMenu, fromModel } from '../planning/optimiser/place-menu.ts';
-import { brokenRules, scoreMenu, type MenuScore } from '../planning/optimiser/score-menu.ts';
-import { planTrip, SETTLED_KCAL, targetChangeKcal } from '../planning/plan-trip.ts';
-import { poseMenuProblem } from '../planning/pose-menu-problem.ts';
-import { firstExpiredMenu } from './find-menu.ts';
+import { buildMenuProblem, completePlan, SETTLED_KCAL, targetChangeKcal } from '../planning/plan-trip.ts';
 
 /** A menu as it stands, made by hand or found, scored like a found one. */
 export type StandingMenu = {
   readonly problem: MenuProblem;
   readonly model: MenuModel;
-  /** The pouches of the meals that are not locked. */
-  readonly opened: readonly OpenedAt[];
+  /** The meals that are not locked. */
+  readonly menu: ModelMenu;
   readonly score: MenuScore;
   /** The points of first expired, first out. */
   readonly firstExpiredPoints: number;
-  /** What a hand may do and a search may not, in words; a bound does not hold for such a menu. */
-  readonly broken: readonly string[];
+  /** What a hand may do and a search may not; a bound does not hold for such a menu. */
+  readonly broken: readonly BrokenRule[];
 };
+
+/** The dishes of a plan's meals, as a planner chooses them. */
+export function standingChoices(plan: TripPlan, stock: Stock): MealChoice[] {
+  const lots = new Map(stock.map((lot) => [lot.code, lot]));
+  return plan.menu.meals.map(({ day, meal, group, opened, portions }) => {
+    const rows = opened.flatMap((row) => {
+      const lot = lots.get(row.code);
+      return lot ? [{ ...row, lot }] : [];
+    });
+    const eaten = portions.flatMap((portion) => {
+      const lot = lots.get(portion.code);
+      return lot ? [{ ...portion, lot }] : [];
+    });
+    const keyOf = ({ lot, style }: { lot: PouchLot; style?: DishStyle | undefined }) =>
+      `${lot.recipe}\n${style ?? 'own pouch'}`;
+    const dishes = [...new Set([...rows, ...eaten].map(keyOf))].map((key): Dish => {
+      const own = rows.filter((row) => keyOf(row) === key);
+      const of = eaten.filter((row) => keyOf(row) === key);
+      const recipe = (own[0] ?? of[0])?.lot.recipe ?? '';
+      const kept = own[0];
+      return {
+        recipe,
+        role: kept?.role ?? of[0]?.role ?? 'main',
+        style: kept?.style ?? 'own pouch',
+        opened: own.map(({ lot, pouches }) => ({ lot, pouches })),
+        portions: of.map(({ eater, lot, servings }) => ({ eater, lot, servings })),
+      };
+    });
+    return { day, meal, group, dishes };
+  });
+}
 
 /**
  * Scores the menu of a plan.
@@ -37,29 +69,17 @@ export function standingMenu(
   settings: Settings,
   known?: MenuProblem,
 ): StandingMenu {
-  const lots = new Map(stock.map((lot) => [lot.code, lot]));
-  const meals = plan.menu.meals
-    .filter(({ locked }) => !locked)
-    .map(({ day, meal, opened }) => ({
-      day,
-      meal,
-      opened: opened.flatMap(({ code, pouches, why }) => {
-        const lot = lots.get(code);
-        return lot ? [{ lot, pouches, why }] : [];
-      }),
-    }));
-  const asItStands: MenuPlanner = { name: plan.menu.planner, choose: () => meals };
-  const posed = poseMenuProblem(forgetUnlocked(trip), stock, settings, asItStands);
+  const posed = buildMenuProblem(forgetUnlocked(trip, stock), stock, settings, plan.demand);
   const problem = known && targetChangeKcal(known.demand, posed.demand) <= SETTLED_KCAL ? known : posed;
   const model = buildMenuModel(problem);
-  const opened = chosenMenu(model, meals);
+  const menu = toModel(model, standingChoices(plan, stock));
   return {
     problem,
     model,
-    opened,
-    score: scoreMenu(model, opened),
-    firstExpiredPoints: scoreMenu(model, firstExpiredMenu(model, problem)).points,
-    broken: brokenRules(model, opened),
+    menu,
+    score: scoreMenu(model, menu),
+    firstExpiredPoints: scoreMenu(model, layByExpiry(model)).points,
+    broken: brokenRules(model, menu),
   };
 }
 
@@ -68,19 +88,13 @@ export function planWithMenu(
   trip: Trip,
   stock: Stock,
   settings: Settings,
-  { model, opened, why }: { model: MenuModel; opened: readonly OpenedAt[]; why: string },
+  { model, menu, reason }: { model: MenuModel; menu: ModelMenu; reason: Reason },
 ): TripPlan {
-  const meals = fromModel(model, opened, () => why);
-  return planTrip(forgetUnlocked(trip), stock, settings, { name: why, choose: () => meals });
-}
-
-/** @returns whether two menus of one model open the same pouches at the same meals. */
-export function sameMenu(one: readonly OpenedAt[], other: readonly OpenedAt[]): boolean {
-  const words = (opened: readonly OpenedAt[]) =>
-    opened
-      .filter(({ pouches }) => pouches > 0)
-      .map(({ slot, lot, pouches }) => `${slot} ${lot} ${pouches}`)
-      .sort()
-      .join();
-  return words(one) === words(other);
+  return completePlan(
+    forgetUnlocked(trip, stock),
+    stock,
+    settings,
+    fromModel(model, menu, () => reason),
+    reason.code,
+  );
 }

@@ -230,7 +230,7 @@ describe('fuel from home', () => {
       settings,
     );
     expect(fuel.containers).toEqual([
-      { label: 'canister from spring', count: 1, netG: 55, tareG: 95, started: true },
+      { label: 'canister from spring', group: '1', count: 1, netG: 55, tareG: 95, started: true },
     ]);
     const empty = planTrip(
       exampleTrip({ ...dinner, stove: { started: [{ ...started[0]!, grossG: 100 }] } }),

@@ -3,15 +3,22 @@ import { demandNotices, demandOf, type WalkingLoad } from './demand/day-demand.t
 import { planWater } from './hydration/plan-water.ts';
 import { learnedDefaults } from './learning/learned-figures.ts';
 import { firstExpired } from './menu/first-expired.ts';
-import type { MenuPlanner } from './menu/menu-problem.ts';
-import { planMenu } from './menu/plan-menu.ts';
+import type { MealBurden, MealChoice, MenuPlanner, MenuProblem } from './menu/menu-problem.ts';
+import { completeMenu, poseMenu } from './menu/plan-menu.ts';
 import type { Stock } from './model/pouch-lot.ts';
 import { tidyNumbers } from './model/tidy-numbers.ts';
 import type { Settings } from './model/settings.ts';
-import { resolveTrip } from './model/resolve-trip.ts';
+import { resolveTrip, type ResolvedTrip } from './model/resolve-trip.ts';
 import type { CarryPlan, DayDemand, MenuPlan, Totals, TripPlan } from './model/trip-plan.ts';
 import type { Trip } from './model/trip.ts';
-import { knownDays, knownLegs, legSummary, plannedLegs, routeNotices } from './route/trip-legs.ts';
+import {
+  knownDays,
+  knownLegs,
+  legSummary,
+  plannedLegs,
+  routeNotices,
+  type PlannedLeg,
+} from './route/trip-legs.ts';
 import { findShortfall } from './shortfall/find-shortfall.ts';
 import { mealBurdens } from './stove/meal-burdens.ts';
 import { planFuel } from './stove/plan-fuel.ts';
@@ -21,6 +28,30 @@ import { makeCard } from './trail-card/make-card.ts';
 const MOST_ROUNDS = 8;
 /** The coupling has settled when no eater's daily target moves by more, kcal: far below what a label or an equation knows. */
 export const SETTLED_KCAL = 10;
+
+/** What a trip is planned on, which does not change from round to round. */
+type Ground = {
+  readonly trip: ResolvedTrip;
+  readonly legs: readonly PlannedLeg[];
+  readonly burdens: readonly MealBurden[];
+  readonly demandUnder: (loads: WalkingLoad) => DayDemand[];
+};
+
+function groundOf(trip: Trip, settings: Settings): Ground {
+  const learned = learnedDefaults(settings.learned);
+  const known = knownLegs(trip, learned);
+  const resolved = resolveTrip(trip, knownDays(trip, known), learned);
+  const legs = plannedLegs(trip, resolved, known);
+  const demandUnder = (loads: WalkingLoad) => demandOf(resolved, legs, loads, settings);
+  // which meals there are, and where, does not hang on the loads
+  const burdens = mealBurdens(resolved, legs, demandUnder(baseLoads(resolved)), settings);
+  return { trip: resolved, legs, burdens, demandUnder };
+}
+
+const baseLoads =
+  (trip: ResolvedTrip): WalkingLoad =>
+  (_, eater) =>
+    trip.party.find((other) => other.name === eater)?.baseLoadG ?? 0;
 
 /**
  * The spine: from a trip and a stock to everything the party has to know. Pure: the same input gives the same plan, to the byte of its JSON.
@@ -40,19 +71,12 @@ export function planTrip(
   settings: Settings,
   planner: MenuPlanner = firstExpired,
 ): TripPlan {
-  const learned = learnedDefaults(settings.learned);
-  const known = knownLegs(trip, learned);
-  const resolved = resolveTrip(trip, knownDays(trip, known), learned);
-  const legs = plannedLegs(trip, resolved, known);
-
-  const demandUnder = (loads: WalkingLoad) => demandOf(resolved, legs, loads, settings);
-  let demand = demandUnder(
-    (_, eater) => resolved.party.find((other) => other.name === eater)?.baseLoadG ?? 0,
-  );
-  // which meals there are, and where, does not hang on the loads
-  const burdens = mealBurdens(resolved, legs, demand, settings);
+  const ground = groundOf(trip, settings);
+  const { trip: resolved, legs, burdens, demandUnder } = ground;
   const planWith = (demand: readonly DayDemand[]) => {
-    const { menu, notices: menuNotices } = planMenu(resolved, demand, stock, burdens, settings, planner);
+    const posed = poseMenu(resolved, demand, stock, burdens, settings);
+    const chosen = planner.choose(posed.problem);
+    const { menu, notices: menuNotices } = completeMenu(resolved, stock, posed, chosen, planner.name);
     const { water, notices: waterNotices } = planWater(resolved, legs, demand, menu, settings);
     const { fuel, notices: fuelNotices, assumptions } = planFuel(resolved, menu, water, settings);
     const { carry, notices: loadNotices } = sharePacks(resolved, menu, stock, water, fuel);
@@ -66,6 +90,7 @@ export function planTrip(
     };
   };
 
+  let demand = demandUnder(baseLoads(resolved));
   let round = planWith(demand);
   let steps = 1;
   let next = demandUnder(loadsOf(round.carry));
@@ -97,6 +122,39 @@ export function planTrip(
     totals: totalsOf(menu, stock, carry, fuel),
   });
 }
+
+/**
+ * The menu problem of a trip: what a search is given. The meals that the trip lists are kept.
+ *
+ * @param demand the needs of a plan of this trip, `plan.demand`, whose loads they are of; left out: of first expired, first out
+ * @example const problem = buildMenuProblem(trip, stock, settings);
+ *   const plan = completePlan(trip, stock, settings, firstExpired.choose(problem), 'first expired, first out');
+ * @throws RouteError where the days do not lie along the route
+ */
+export function buildMenuProblem(
+  trip: Trip,
+  stock: Stock,
+  settings: Settings,
+  demand: readonly DayDemand[] = planTrip(trip, stock, settings).demand,
+): MenuProblem {
+  const { trip: resolved, burdens } = groundOf(trip, settings);
+  return poseMenu(resolved, demand, stock, burdens, settings).problem;
+}
+
+/**
+ * The plan of a trip with a menu that was chosen for it.
+ *
+ * @param chosen the meals that the trip does not list
+ * @param planner who chose them
+ * @throws RouteError where the days do not lie along the route
+ */
+export const completePlan = (
+  trip: Trip,
+  stock: Stock,
+  settings: Settings,
+  chosen: readonly MealChoice[],
+  planner: string,
+): TripPlan => planTrip(trip, stock, settings, { name: planner, choose: () => [...chosen] });
 
 function loadsOf(carry: CarryPlan): WalkingLoad {
   const loads = new Map(carry.loads.map((load) => [`${load.day} ${load.eater}`, load.meanWalkingG]));

@@ -17,6 +17,19 @@ const EXAMPLES: readonly Notice[] = [
   notice('lot-gone', {}, at),
   notice('lot-past-date', { recipe: 'chili', bestBefore: '2027-07-01' }, at),
   notice('too-few-pouches', { recipe: 'chili', wanted: 3, free: 1 }, at),
+  notice('meal-eaten-elsewhere', {}, at),
+  notice('portion-not-for-eater', { recipe: 'chili' }, { ...at, eater: 'Ada' }),
+  notice('portions-beyond-pouches', { recipe: 'chili', wanted: 2.5, there: 2 }, at),
+  notice('needs-stove', { recipe: 'chili' }, at),
+  notice('shared-out-anew', { meals: 3 }),
+  notice('reserve-short', { meals: 2, missingKcal: 800 }),
+  notice('cook-groups-proposed', {
+    groups: [
+      ['Ada', 'Bo'],
+      ['Cy', 'Di'],
+    ],
+  }),
+  notice('nobody-may-carry', { recipe: 'nut bar', avoiders: ['Ada'] }),
   notice('hungry', { missingKcal: 812, days: [1, 3] }, { eater: 'Ada' }),
   notice(
     'hungry-by-exclusions',

@@ -1,7 +1,9 @@
 import { allergenLabel } from '../planning/model/allergens.ts';
 import { dietLabel } from '../planning/model/diets.ts';
 import type { Notice, NoticeCode, NoticeOf } from '../planning/model/notices.ts';
+import { MOST_IN_PROPOSED_GROUP } from '../planning/model/meal-rules.ts';
 import { FUEL_WORDS, MEAL_WORDS } from '../planning/model/words.ts';
+import { friendlyAmount } from '../planning/units/fractions.ts';
 import { show, shownExactly, type UnitSystem } from '../planning/units/show.ts';
 import { energyText } from './figures.ts';
 import { say, sayList } from '../texts/say.ts';
@@ -33,6 +35,47 @@ const WORDS: WordsOf = {
     say(
       'The {meal} on day {day} needs {wanted} of lot {code} ({recipe}), but only {free, plural, one {# is} other {# are}} free for this trip. Choose another pouch or seal more.',
       { ...whereOf(notice), ...notice.params },
+    ),
+  'meal-eaten-elsewhere': (notice) =>
+    say('Everyone eats elsewhere for {meal} on day {day}, so its pouches stay at home.', whereOf(notice)),
+  'portion-not-for-eater': (notice) =>
+    say(
+      "The {meal} on day {day} has {recipe} ({code}) on {eater}'s plate, which is not suitable for {eater}. It was taken off. Choose another dish.",
+      { ...whereOf(notice), recipe: notice.params.recipe, eater: notice.eater ?? '' },
+    ),
+  'portions-beyond-pouches': (notice) =>
+    say(
+      'The {meal} on day {day} hands out {wanted} servings of {recipe} ({code}), but only {there} are there. Portions are smaller now. Add a pouch or change the portions.',
+      {
+        ...whereOf(notice),
+        recipe: notice.params.recipe,
+        wanted: friendlyAmount(notice.params.wanted),
+        there: friendlyAmount(notice.params.there),
+      },
+    ),
+  'needs-stove': (notice) =>
+    say(
+      '{recipe} ({code}) for {meal} on day {day} cannot be made safely as planned: it needs the stove, must be cooked after rehydrating, or would soak too long. Cook it in a pot, or choose another dish.',
+      { ...whereOf(notice), recipe: notice.params.recipe },
+    ),
+  'shared-out-anew': ({ params: { meals } }) =>
+    say(
+      '{meals, plural, one {# meal is} other {# meals are}} from an older menu. Portions are now whole quarters. Plan the menu again for better ones.',
+      { meals },
+    ),
+  'reserve-short': ({ params: { meals, missingKcal } }, units) =>
+    say(
+      'The reserve of {meals, plural, one {# meal} other {# meals}} is {missing} short: the shelf has no more main dishes that keep. Add pouches or plan a smaller reserve.',
+      { meals, missing: energyText(missingKcal, units) },
+    ),
+  'cook-groups-proposed': ({ params: { groups } }) =>
+    say(
+      'More than {most} people do not cook in one pot, so this plan has {count} cook groups: {groups}. Change them under Group.',
+      {
+        most: MOST_IN_PROPOSED_GROUP,
+        count: groups.length,
+        groups: groups.map((names) => sayList(names)).join('; '),
+      },
     ),
   hungry: ({ eater = '', params }, units) =>
     say(
@@ -136,6 +179,11 @@ const WORDS: WordsOf = {
       'Check whether fires and stoves are banned on your route at that time of year. Never use a stove in a closed tent or hut: carbon monoxide can kill.',
     ),
 
+  'nobody-may-carry': ({ params: { recipe, avoiders } }) =>
+    say(
+      '{recipe} contains, or may contain, what everyone in the group avoids ({avoiders}), so no one may carry it. Leave it at home or declare its allergens.',
+      { recipe, avoiders: sayList(avoiders) },
+    ),
   'over-carry-limit': ({ eater = '', day = 0, params: { days, when } }) =>
     say(
       '{eater} is over the carry limit on {count, plural, one {day} other {days}} {days}; the heaviest is day {day}, {when}. Cut the base weight, raise the limit, or share the load among more people.',

@@ -6,11 +6,10 @@ import {
   MOST_PER_HOUR_ML,
 } from '$lib/planning/hydration/fluid-replacement.ts';
 import { AT_CAMP_SHARE } from '$lib/planning/hydration/plan-water.ts';
-import { SITTING_SHARE } from '$lib/planning/menu/menu-problem.ts';
-import { FED_SHARE } from '$lib/planning/menu/plan-menu.ts';
+import { MEAL_FREE_FROM, MEAL_FREE_TO, SITTING_SHARE } from '$lib/planning/menu/menu-costs.ts';
+import { FED_SHARE } from '$lib/planning/menu/hunger-notices.ts';
 import type { Kitchen } from '$lib/planning/model/kitchen.ts';
 import type { Settings } from '$lib/planning/model/settings.ts';
-import { NEAR_SHARE } from '$lib/planning/optimiser/other-menus.ts';
 import { SETTLED_KCAL } from '$lib/planning/plan-trip.ts';
 import { STEPS_PER_COOKING } from '$lib/planning/shortfall/fill-dryer.ts';
 import {
@@ -173,10 +172,19 @@ export const menuAssumptions = (settings: Settings): ReasonList => ({
       value: percent(SITTING_SHARE),
       why: say('of what the meal should bring: nobody eats much more at once (common practice)'),
     },
-    opened: {
-      label: say('A pouch is opened'),
-      value: say('from {share}', { share: percent(settings.openFromShare) }),
-      why: say('of it needed; the settings hold this and the other rules of the menu'),
+    mealSize: {
+      label: say('Meal size'),
+      value: say('{from} to {to}', { from: percent(MEAL_FREE_FROM), to: percent(MEAL_FREE_TO) }),
+      why: say('of what is planned is as good as exact: pouches do not come out even (common practice)'),
+    },
+    portions: {
+      label: say('Portions'),
+      why: say('quarters of a serving from a pot, half pouches from the hand (common practice)'),
+    },
+    openFood: {
+      label: say('Opened dry food'),
+      value: say('{days, plural, one {# day} other {# days}}', { days: settings.dryOpenDays }),
+      why: say('eaten from until then (common practice); the settings have your value'),
     },
     leftOver: {
       label: say('What is left over'),
@@ -199,11 +207,6 @@ export const pointsAssumptions = (): ReasonList => ({
       why: say(
         'taste, not physics: one point is one kcal missing to a day, and the settings say what else costs how many (common practice)',
       ),
-    },
-    otherMenus: {
-      label: say('Other menus'),
-      value: say('up to {share} more points', { share: percent(NEAR_SHARE) }),
-      why: say('so that each stays a good menu by your own costs (common practice)'),
     },
     trials: { label: say('What would help'), why: say('found by trying; more may be possible') },
   },

@@ -10,13 +10,8 @@ const WHY = {
   unitSystem: text('most of the world measures so'),
   currency: text('one had to be taken; nothing is converted when you change it'),
   mealShares: text('what a hiking day is mostly split into (common practice)'),
-  maxRecipesPerMeal: text('more pots and pouches than that are hardly cooked at once (common practice)'),
   repeatAfterDays: text('the same on two days running is what people tire of first (common practice)'),
-  openFromShare: text('with less of it needed, more than a third would be wasted (common practice)'),
-  eatUpToShare: text(
-    'a hungry day takes a fifth more than planned; beyond that food comes home (common practice)',
-  ),
-  mealFloorShare: text('half of a meal still feels like one (common practice)'),
+  dryOpenDays: text('bars and powders draw damp once they are open; in damp air take less (common practice)'),
   proteinFloorG: text('0.8 g per kg of body mass for 70 kg, at 2800 kcal (DRI 2005; memory)'),
   waterAtRestMl: text(
     'between the 2.0 l for women and 2.5 l for men of EFSA 2010, moderate weather, food included (memory)',
@@ -32,12 +27,10 @@ const WHY = {
 
 const COST_WHY: Readonly<Record<keyof MenuCosts, Text>> = {
   missingKcal: text('the measure for all the others'),
-  smallMealKcal: text(
-    'as bad as hunger: it keeps a meal from being given up for a larger one (common practice)',
-  ),
   leftOverKcal: text('waste is a third as bad as hunger (common practice)'),
-  aboveCeilingKcal: text('eaten without need is as good as wasted (common practice)'),
-  repeat: text('one would go 60 kcal hungry rather than eat the same again (common practice)'),
+  secondDish: text('another pot costs fuel, water and time (common practice)'),
+  repeat: text('for a group of four, as much as 60 kcal (common practice)'),
+  disliked: text('a little worse than the same dish again (common practice)'),
   carriedKgH: text('one would go 1 kcal hungry for a kilogram less in an hour (common practice)'),
   fuelG: text('a gram burnt is a gram bought and carried (common practice)'),
   shelfLifeYear: text('enough to take the older of two like pouches, no more (common practice)'),
@@ -64,18 +57,15 @@ export function settingsReasons(system: UnitSystem): Reasons {
     menu: {
       method: 'menu',
       of: {
-        ...of('maxRecipesPerMeal', WHY.maxRecipesPerMeal),
         ...of('repeatAfterDays', WHY.repeatAfterDays),
-        ...of('openFromShare', WHY.openFromShare, '%'),
-        ...of('eatUpToShare', WHY.eatUpToShare, '%'),
+        ...of('dryOpenDays', WHY.dryOpenDays),
+        ...of('proteinFloorG', WHY.proteinFloorG, 'g'),
       },
     },
     costs: {
       method: 'menu',
       of: {
         ...Object.assign({}, ...COST_FIELDS.map(({ cost }) => of(`menuCosts.${cost}`, COST_WHY[cost]))),
-        ...of('mealFloorShare', WHY.mealFloorShare, '%'),
-        ...of('proteinFloorG', WHY.proteinFloorG, 'g'),
       },
     },
     water: {

@@ -7,10 +7,11 @@ import { forgetUnlocked } from '../planning/menu/edit-menu.ts';
 import type { MenuProblem } from '../planning/menu/menu-problem.ts';
 import type { Wish } from '../planning/menu/wishes.ts';
 import type { Stock } from '../planning/model/pouch-lot.ts';
+import type { Reason } from '../planning/model/reasons.ts';
 import type { Settings } from '../planning/model/settings.ts';
 import type { Trip } from '../planning/model/trip.ts';
-import type { OneMore, Relaxed } from '../planning/optimiser/explain-menu.ts';
-import type { OpenedAt } from '../planning/optimiser/menu-model.ts';
+import type { ModelMenu } from '../planning/menu/menu-state.ts';
+import type { OneMore, RelaxedRule } from '../planning/optimiser/explain-menu.ts';
 import type { Effort } from '../planning/optimiser/search-menu.ts';
 import { targetChangeKcal } from '../planning/plan-trip.ts';
 import { language, say, type Language } from '../texts/say.ts';
@@ -26,7 +27,7 @@ export type Given = { readonly trip: Trip; readonly stock: Stock; readonly setti
 /** A menu that can be taken: the best that was found, or one that puts a wish first. */
 export type Choice = {
   readonly name: Wish | 'best found';
-  readonly opened: readonly OpenedAt[];
+  readonly menu: ModelMenu;
   readonly figures: MenuFigures;
 };
 
@@ -35,25 +36,28 @@ export type Known = {
   readonly problem: MenuProblem;
   /** What no menu is under, points. */
   readonly bound: number | undefined;
-  readonly found: { readonly opened: readonly OpenedAt[]; readonly points: number } | undefined;
+  readonly found: { readonly menu: ModelMenu; readonly points: number } | undefined;
   /** Comparisons made from one menu. */
   readonly compared:
     | {
-        readonly from: readonly OpenedAt[];
+        readonly from: ModelMenu;
         readonly oneMore: readonly OneMore[];
-        readonly relaxed: readonly Relaxed[];
+        readonly relaxed: readonly RelaxedRule[];
         readonly choices: readonly Choice[];
       }
     | undefined;
 };
+
+/** Why dishes of a chosen menu stand where they do. */
+export const choiceReason = (name: Choice['name']): Reason =>
+  name === 'best found' ? { code: 'best found' } : { code: 'of a choice', choice: name };
 
 /** Trips whose menus are remembered; the one asked for longest ago is forgotten first. */
 const MOST_KEPT = 20;
 
 /** What is asked of a search, as JSON; its reasons are said in a language. */
 type Asked = { readonly language: Language } & (
-  | ({ readonly effort: Effort } & Given)
-  | { readonly problem: MenuProblem; readonly opened: readonly OpenedAt[] }
+  ({ readonly effort: Effort } & Given) | { readonly problem: MenuProblem; readonly menu: ModelMenu }
 );
 
 /**
@@ -86,14 +90,14 @@ export class MenuSearches {
   }
 
   /** Remembers what was found for a trip. */
-  keep(id: string, given: Given, { problem, opened, score, bound }: FoundMenu): void {
+  keep(id: string, given: Given, { problem, menu, score, bound }: FoundMenu): void {
     const before = this.known(id, given);
     const same = before && targetChangeKcal(before.problem.demand, problem.demand) === 0 ? before : undefined;
     const bounds = [same?.bound, bound].filter((points) => points !== undefined);
     this.#put(id, given, {
       problem,
       bound: bounds.length > 0 ? Math.max(...bounds) : undefined,
-      found: same?.found && same.found.points <= score.points ? same.found : { opened, points: score.points },
+      found: same?.found && same.found.points <= score.points ? same.found : { menu, points: score.points },
       compared: same?.compared,
     });
   }
@@ -103,32 +107,30 @@ export class MenuSearches {
    *
    * @throws UserError `Refused` while another search for this trip runs, or where it was stopped; Error where it cannot be run
    */
-  async compare(id: string, given: Given, { problem, model, opened, score }: StandingMenu): Promise<void> {
+  async compare(id: string, given: Given, { problem, model, menu, score }: StandingMenu): Promise<void> {
     const { trip, stock, settings } = given;
     const known = this.known(id, given);
     const found = known?.problem === problem ? known.found : undefined;
-    const asked: Asked = { language: language(), problem, opened };
+    const asked: Asked = { language: language(), problem, menu };
     const weighed = (await this.#queue.run('compare', id, trip.name, asked)) as Weighed;
     const others = weighed.others.map((other) => ({
       name: other.wish,
-      opened: other.opened,
+      menu: other.menu,
       points: other.score.points,
     }));
     const best = [found ?? [], others]
       .flat()
-      .reduce((one, other) => (other.points < one.points ? other : one), { opened, points: score.points });
+      .reduce((one, other) => (other.points < one.points ? other : one), { menu, points: score.points });
     const choices = [{ ...best, name: 'best found' as const }, ...others];
     const compared = {
-      from: opened,
+      from: menu,
       oneMore: weighed.oneMore,
       relaxed: weighed.relaxed,
-      choices: choices.map(({ name, opened, points }): Choice => ({
+      choices: choices.map(({ name, menu: chosen, points }): Choice => ({
         name,
-        opened,
+        menu: chosen,
         figures: menuFigures(
-          planWithMenu(trip, stock, settings, { model, opened, why: name }),
-          model,
-          opened,
+          planWithMenu(trip, stock, settings, { model, menu: chosen, reason: choiceReason(name) }),
           points,
         ),
       })),
@@ -136,7 +138,7 @@ export class MenuSearches {
     this.#put(id, given, {
       problem,
       bound: known?.problem === problem ? known.bound : undefined,
-      found: { opened: best.opened, points: best.points },
+      found: { menu: best.menu, points: best.points },
       compared,
     });
   }
@@ -169,7 +171,7 @@ export class MenuSearches {
           signal,
           progress: ({ done, points, bound }) => progress({ done, points, bound }),
         });
-      return this.#finder.weigh(asked.problem, asked.opened, signal).catch((caught: unknown) => {
+      return this.#finder.weigh(asked.problem, asked.menu, signal).catch((caught: unknown) => {
         if (!signal.aborted) throw caught;
         throw new UserError('Refused', say('The comparison was stopped; the menu is as it was.'));
       });
@@ -187,4 +189,4 @@ export class MenuSearches {
 }
 
 const fingerprint = ({ trip, stock, settings }: Given): string =>
-  digestOf([forgetUnlocked(trip), stock, settings]);
+  digestOf([forgetUnlocked(trip, stock), stock, settings]);

@@ -41,7 +41,7 @@ it('plans a trip that lists no meal', async () => {
   const opened = await openTripFile(app, file({ ...TRIP, menu: [] }));
   if (!('value' in opened)) expect.fail(JSON.stringify(opened));
   expect(opened.value.stored.trip.menu.some((meal) => meal.opened.length > 0)).toBe(true);
-  expect(listedMeal(opened.value.stored.trip, { day: 1, meal: 'dinner' })).toBeDefined();
+  expect(listedMeal(opened.value.stored.trip, { day: 1, meal: 'dinner', group: '1' })).toBeDefined();
 });
 
 it.each([

@@ -15,7 +15,7 @@ import {
 import { changeMenu, changeTrip, planStoredTrip } from './plan-stored-trip.ts';
 import { expectUserError, madeUpLot, madeUpTrip, openTestApp } from './test-data.ts';
 
-const DINNER: MealPlace = { day: 1, meal: 'dinner' };
+const DINNER: MealPlace = { day: 1, meal: 'dinner', group: '1' };
 const TRIP = madeUpTrip({ dayCount: 2, firstMeal: 'dinner', lastMeal: 'breakfast' });
 const lot = (code: string, meal: 'dinner' | 'breakfast', energyKcal: number, bestBefore = '2027-02-01') =>
   madeUpLot({
@@ -172,7 +172,12 @@ describe('a search for a better menu', () => {
     await fillShelf();
     expect(await obstacle()).toBeUndefined();
     await planStoredMeals(app, id);
-    await changeMenu(app, id, (trip) => trip.menu.reduce((all, meal) => lockMeal(all, meal, true), trip));
+    await changeMenu(app, id, (trip) =>
+      trip.menu.reduce(
+        (all, meal) => lockMeal(all, { ...DINNER, day: meal.day, meal: meal.meal }, true),
+        trip,
+      ),
+    );
     expect(await obstacle()).toContain('Every meal of this trip is locked');
     const { version } = (await planStoredTrip(app, id)).stored;
     await app.trips.setAside(id, version, [{ code: 'D2', pouches: 1 }]);
@@ -191,7 +196,10 @@ describe('another menu', () => {
     await takeChoice(app, id, 'lightest');
     expect(await dinnerOf(id)).toEqual([['D2', 2]]);
     const { trip } = (await planStoredTrip(app, id)).stored;
-    expect(listedMeal(trip, { day: 2, meal: 'breakfast' })?.opened[0]?.why).toContain('"lightest"');
+    expect(listedMeal(trip, { ...DINNER, day: 2, meal: 'breakfast' })?.opened[0]?.reason).toEqual({
+      code: 'of a choice',
+      choice: 'lightest',
+    });
   });
 
   it('is refused when the shelf has changed since, or the name is none', async () => {

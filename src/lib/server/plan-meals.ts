@@ -2,14 +2,13 @@ import type { FoundMenu } from '../menu-search/find-menu.ts';
 import type { Searched } from '../menu-search/search-state.ts';
 import { planWithMenu, standingMenu } from '../menu-search/standing-menu.ts';
 import { forgetUnlocked, keepMenu, listedMeal } from '../planning/menu/edit-menu.ts';
-import { writtenWhy } from '../planning/menu/why.ts';
-import { buildMenuModel } from '../planning/optimiser/menu-model.ts';
+import { buildMenuModel } from '../planning/menu/menu-model.ts';
 import type { Effort } from '../planning/optimiser/search-menu.ts';
 import { planTrip } from '../planning/plan-trip.ts';
 import type { Trip } from '../planning/model/trip.ts';
 import type { App } from './app.ts';
 import { UserError } from './errors.ts';
-import type { Choice, Given } from './menu-searches.ts';
+import { choiceReason, type Choice, type Given } from './menu-searches.ts';
 import { packedWords, planStoredTrip, refuseWhilePacked, type PlannedTrip } from './plan-stored-trip.ts';
 import type { StoredTrip } from './trip-repository.ts';
 import { say } from '../texts/say.ts';
@@ -49,7 +48,7 @@ export async function planMeals(
 }
 
 function planByExpiry({ trip, stock, settings }: Given): Trip {
-  const open = forgetUnlocked(trip);
+  const open = forgetUnlocked(trip, stock);
   const plan = planTrip(open, stock, settings);
   return plan.totals.pouches > 0 ? keepMenu(open, plan.menu) : open;
 }
@@ -143,10 +142,12 @@ export async function takeChoice(app: App, id: string, name: string | undefined)
       ),
     );
   const model = buildMenuModel(known.problem);
-  const why =
-    choice.name === 'best found' ? writtenWhy('bestFound') : writtenWhy('ofWish', { wish: choice.name });
-  const plan = planWithMenu(stored.trip, stock, settings, { model, opened: choice.opened, why });
-  await saveMenu(app, stored, keepMenu(forgetUnlocked(stored.trip), plan.menu));
+  const plan = planWithMenu(stored.trip, stock, settings, {
+    model,
+    menu: choice.menu,
+    reason: choiceReason(choice.name),
+  });
+  await saveMenu(app, stored, keepMenu(forgetUnlocked(stored.trip, stock), plan.menu));
   return choice.name;
 }
 

@@ -10,7 +10,7 @@ import { createPlannedTrip } from './plan-meals.ts';
 import { changeMenu, planStoredTrip } from './plan-stored-trip.ts';
 import { useLanguage } from '../texts/say.ts';
 
-const DINNER: MealPlace = { day: 1, meal: 'dinner' };
+const DINNER: MealPlace = { day: 1, meal: 'dinner', group: '1' };
 const TRIP = Trip.parse({
   name: 'Ridge walk',
   startDate: '2026-07-04',
@@ -69,7 +69,7 @@ it('a change of one meal leaves the others alone, also when the shelf has someth
   const { id } = (await createPlannedTrip(app, TRIP)).stored;
   const before = await dinnerOf(id);
   await app.shelf.addLot(lot('D0', 'dinner', '2026-07-10'));
-  await changeMenu(app, id, (trip) => removePouch(trip, { day: 2, meal: 'breakfast' }, 'B1'));
+  await changeMenu(app, id, (trip) => removePouch(trip, { ...DINNER, day: 2, meal: 'breakfast' }, 'B1'));
   expect(await dinnerOf(id)).toEqual(before);
 });
 
@@ -78,11 +78,11 @@ it('changes made at the same time all land', async () => {
   const { id } = (await createPlannedTrip(app, TRIP)).stored;
   await Promise.all([
     changeMenu(app, id, (trip) => lockMeal(trip, DINNER, true)),
-    changeMenu(app, id, (trip) => addPouch(trip, { day: 1, meal: 'drink' }, 'D2')),
+    changeMenu(app, id, (trip) => addPouch(trip, { ...DINNER, meal: 'drink' }, 'D2')),
   ]);
   const { stored } = await planStoredTrip(app, id);
   expect(listedMeal(stored.trip, DINNER)?.locked).toBe(true);
-  expect(listedMeal(stored.trip, { day: 1, meal: 'drink' })?.opened).toContainEqual({
+  expect(listedMeal(stored.trip, { ...DINNER, meal: 'drink' })?.opened).toContainEqual({
     code: 'D2',
     pouches: 1,
   });

@@ -2,7 +2,7 @@ import type { Transaction } from 'kysely';
 import type { z } from 'zod';
 import { defaultKitchen, Kitchen } from '../planning/model/kitchen.ts';
 import type { Observation } from '../planning/model/observation.ts';
-import { defaultSettings, Settings } from '../planning/model/settings.ts';
+import { defaultSettings, Settings, SettingsFields } from '../planning/model/settings.ts';
 import { reading, writing, type Database } from './database/open-database.ts';
 import type { Tables } from './database/tables.ts';
 import { digestOf } from './digest.ts';
@@ -14,7 +14,7 @@ const HOUSEHOLD = 'household';
 const KITCHEN = 'kitchen';
 /** A row of its own, so that saving a form takes nothing of it away. */
 const LEARNED = 'learned';
-const { learned: Learned } = Settings.shape;
+const { learned: Learned } = SettingsFields.shape;
 const MOST_LEARNED = 2000;
 
 export class SettingsRepository {

@@ -4,6 +4,7 @@ import csv from './de/csv.json' with { type: 'json' };
 import drying from './de/drying.json' with { type: 'json' };
 import kitchen from './de/kitchen.json' with { type: 'json' };
 import kitchenPages from './de/kitchen-pages.json' with { type: 'json' };
+import menu from './de/menu.json' with { type: 'json' };
 import model from './de/model.json' with { type: 'json' };
 import notices from './de/notices.json' with { type: 'json' };
 import offline from './de/offline.json' with { type: 'json' };
@@ -26,6 +27,7 @@ export const german: Catalog = {
   ...drying,
   ...kitchen,
   ...kitchenPages,
+  ...menu,
   ...model,
   ...notices,
   ...offline,

@@ -3,21 +3,34 @@ import type { MealOption } from '$lib/planning/menu/meal-options.ts';
 import { defaultSettings } from '$lib/planning/model/settings.ts';
 import { Trip } from '$lib/planning/model/trip.ts';
 import { planTrip } from '$lib/planning/plan-trip.ts';
-import { narrowed, readPlace } from './meal-place.ts';
+import { narrowed, placeKey, readPlace } from './meal-place.ts';
 
 const trip = Trip.parse({ name: 'T', startDate: '2026-07-04', dayCount: 2, party: [{ name: 'A' }] });
 const plan = planTrip(trip, [], defaultSettings());
 
 it('readPlace takes only meals that the trip has', () => {
-  expect(readPlace('2', 'breakfast', plan)).toEqual({ day: 2, meal: 'breakfast', date: '2026-07-05' });
-  for (const [day, meal] of [
-    ['1', 'breakfast'],
-    ['3', 'lunch'],
-    ['2', 'brunch'],
-    ['two', 'lunch'],
-    [undefined, undefined],
-  ])
-    expect(readPlace(day, meal, plan)).toBeUndefined();
+  expect(readPlace('2-breakfast', plan)).toEqual({
+    day: 2,
+    meal: 'breakfast',
+    group: '1',
+    date: '2026-07-05',
+  });
+  for (const key of ['1-breakfast', '3-lunch', '2-brunch', 'two-lunch', '2-breakfast-1', '', undefined])
+    expect(readPlace(key, plan)).toBeUndefined();
+});
+
+it('placeKey tells the meals of cook groups apart', () => {
+  const party = ['A', 'B'].map((name) => ({ name }));
+  const cookGroups = party.map(({ name }) => ({ name: `Tent ${name}`, eaters: [name] }));
+  const { menu } = planTrip(Trip.parse({ ...trip, party, cookGroups }), [], defaultSettings());
+  const keys = menu.meals.map((meal) => placeKey(meal, menu.groups));
+  expect(new Set(keys).size).toBe(keys.length);
+  for (const meal of menu.meals)
+    expect(readPlace(placeKey(meal, menu.groups), { menu })).toMatchObject({
+      day: meal.day,
+      meal: meal.meal,
+      group: meal.group,
+    });
 });
 
 describe('narrowed', () => {

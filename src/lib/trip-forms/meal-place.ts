@@ -2,14 +2,22 @@ import type { MealPlace } from '$lib/planning/menu/edit-menu.ts';
 import type { MealOption } from '$lib/planning/menu/meal-options.ts';
 import type { TripPlan } from '$lib/planning/model/trip-plan.ts';
 
+/** A meal in an address or a form: `2-dinner` is the dinner of day 2 of the first cook group, `2-dinner-1` that of the second. */
+export function placeKey(
+  { day, meal, group }: MealPlace,
+  groups: readonly { readonly name: string }[],
+): string {
+  const index = groups.findIndex(({ name }) => name === group);
+  return index > 0 ? `${day}-${meal}-${index}` : `${day}-${meal}`;
+}
+
 /** @returns which meal of the plan is meant, with its date; `undefined` where it has no such meal. */
 export function readPlace(
-  day: string | undefined,
-  meal: string | undefined,
-  plan: TripPlan,
+  key: string | undefined,
+  { menu }: Pick<TripPlan, 'menu'>,
 ): (MealPlace & { readonly date: string }) | undefined {
-  const found = plan.menu.meals.find((other) => String(other.day) === day && other.meal === meal);
-  return found && { day: found.day, meal: found.meal, date: found.date };
+  const found = menu.meals.find((meal) => placeKey(meal, menu.groups) === key);
+  return found && { day: found.day, meal: found.meal, group: found.group, date: found.date };
 }
 
 /** A list to choose from that is longer than this is narrowed by a word instead of scrolled. */

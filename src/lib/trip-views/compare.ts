@@ -39,7 +39,9 @@ export function compareTrips(a: TripPlan, b: TripPlan): Comparison {
   const walking = (plan: TripPlan) => plan.legs.reduce((sum, { walkingH }) => sum + walkingH, 0);
 
   const opened = (plan: TripPlan, day: number, meal: MealKind): string[] =>
-    (plan.menu.meals.find((other) => other.day === day && other.meal === meal)?.opened ?? [])
+    plan.menu.meals
+      .filter((other) => other.day === day && other.meal === meal)
+      .flatMap((other) => other.opened)
       .map(({ pouches, recipe, code }) => `${pouches} × ${recipe} (${code})`)
       .sort();
   const days = Math.max(a.demand.length, b.demand.length);

@@ -44,7 +44,10 @@ it('wants only so much of each food as is not dried', () => {
 });
 
 it('names the containers that are taken full', () => {
-  const started = { label: 'begun', count: 1, netG: 50, tareG: 100, started: true };
-  const full = { label: 'canister', count: 2, netG: 230, tareG: 150, started: false };
-  expect(fullContainers({ ...plan.fuel, containers: [started, full] })).toEqual([full]);
+  const group = '1';
+  const started = { group, label: 'begun', count: 1, netG: 50, tareG: 100, started: true };
+  const full = { group, label: 'canister', count: 2, netG: 230, tareG: 150, started: false };
+  expect(
+    fullContainers({ ...plan.fuel, containers: [started, full, { ...full, group: '2', count: 1 }] }),
+  ).toEqual([{ label: 'canister', count: 3 }]);
 });

@@ -44,5 +44,11 @@ export function shoppingItems(
   });
 }
 
-/** @returns containers of fuel that the trip takes full: from home or from a shop. */
-export const fullContainers = ({ containers }: FuelPlan) => containers.filter(({ started }) => !started);
+/** @returns containers of fuel that the trip takes full, of all cook groups together: from home or from a shop. */
+export const fullContainers = ({ containers }: FuelPlan): { label: string; count: number }[] =>
+  [
+    ...Map.groupBy(
+      containers.filter(({ started }) => !started),
+      ({ label }) => label,
+    ),
+  ].map(([label, rows]) => ({ label, count: rows.reduce((sum, { count }) => sum + count, 0) }));

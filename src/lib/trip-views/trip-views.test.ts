@@ -138,16 +138,18 @@ describe('menuByDay', () => {
 });
 
 describe('commonReason', () => {
-  const menuOf = (...reasons: string[]) => ({
+  const menuOf = (...recipes: string[]) => ({
     ...plan.menu,
     meals: plan.menu.meals.slice(0, 1).map((meal) => ({
       ...meal,
-      opened: reasons.flatMap((why) => meal.opened.slice(0, 1).map((lot) => ({ ...lot, why }))),
+      opened: recipes.flatMap((recipe) =>
+        meal.opened.slice(0, 1).map((lot) => ({ ...lot, reason: { code: 'as good' as const, recipe } })),
+      ),
     })),
   });
 
   it('is the one that would be repeated most', () =>
-    expect(commonReason(menuOf('b', 'a', 'c', 'a', 'c', 'a'))).toBe('a'));
+    expect(commonReason(menuOf('b', 'a', 'c', 'a', 'c', 'a'))).toEqual({ code: 'as good', recipe: 'a' }));
 
   it('is none where hardly any reason stands twice, or nothing is opened', () => {
     expect(commonReason(menuOf('a', 'a', 'b', 'c', 'd', 'e', 'f', 'g', 'h'))).toBeUndefined();
@@ -203,7 +205,7 @@ it('a line of the card holds what is eaten and what is left over', () => {
   const [line] = cardView(plan).days.flatMap(({ meals }) => meals.flatMap(({ pouches }) => pouches));
   if (!line) throw new Error('The card has no line.');
   const shares = [1.5, 0.75].map((servings) => ({ eater: 'Ada', servings, energyKcal: 0 }));
-  expect(servingsOf({ ...line, shares, leftOverServings: 0.25 })).toBe(2.5);
+  expect(servingsOf({ ...line, shares, leftOverServings: 0.25, staysOpenServings: 0 })).toBe(2.5);
 });
 
 it('missingByDay lists every day, also those that have enough', () => {

@@ -1,90 +1,74 @@
 import type { MenuFigures } from '../menu-search/menu-figures.ts';
 import type { Running, Searched } from '../menu-search/search-state.ts';
-import type { MenuCosts, Settings } from '../planning/model/settings.ts';
-import type { OneMore, Relaxed } from '../planning/optimiser/explain-menu.ts';
-import type { MenuModel } from '../planning/optimiser/menu-model.ts';
-import type { MenuScore } from '../planning/optimiser/score-menu.ts';
-import { fromCore, toCore } from '../planning/units/convert.ts';
+import { DAY_FREE_FROM, DAY_FREE_TO, MEAL_FREE_FROM, MEAL_FREE_TO } from '../planning/menu/menu-costs.ts';
+import type { MenuModel } from '../planning/menu/menu-model.ts';
+import { SCORE_TERMS, type MenuScore, type ScoreTerm } from '../planning/menu/score-menu.ts';
+import type { Settings } from '../planning/model/settings.ts';
+import type { OneMore, RelaxedRule } from '../planning/optimiser/explain-menu.ts';
+import { fromCore } from '../planning/units/convert.ts';
 import { showMoney } from '../planning/units/money.ts';
 import { show, type UnitSystem } from '../planning/units/show.ts';
 import { MEAL_WORDS } from '../planning/model/words.ts';
-import { say, sayNumber, text, type Text } from '../texts/say.ts';
+import { CHOICE_WORDS } from '../planning/menu/wishes.ts';
+import { say, sayList, sayNumber, text, type Text } from '../texts/say.ts';
 
 const oneDigit = (value: number): string =>
   sayNumber(value, { minimumFractionDigits: 1, maximumFractionDigits: 1 });
 
 export const shownPoints = (points: number): string => oneDigit(points + 0);
 const seconds = (elapsedMs: number): string => `${Math.max(1, Math.round(elapsedMs / 1000))} s`;
-/** Weight carried over hours of walking. */
-const shownCarrying = (kgH: number, system: UnitSystem): string =>
-  `${show(toCore(kgH, 'kg'), 'pack', system)} × h`;
-
 /** One line of what a menu's points are made of. */
 export type TermRow = {
-  readonly term: keyof MenuCosts;
+  readonly term: ScoreTerm;
   readonly name: string;
   readonly what: string;
-  readonly amount: string;
   readonly points: string;
 };
 
-/** @returns what a menu's points are made of, in the order of the costs in the settings */
+/** @returns what a menu's points are made of */
 export function termRows({ terms }: MenuScore, settings: Settings, system: UnitSystem): TermRow[] {
-  const energy = (kcal: number) => show(kcal, 'energy', system);
   const share = (of: number) => show(of, 'share', system);
-  const words: Readonly<
-    Record<keyof MenuCosts, readonly [name: string, what: string, amount: (amount: number) => string]>
-  > = {
-    missingKcal: [say('Energy missing'), say('What eaters fall short of their targets, day by day.'), energy],
-    smallMealKcal: [
-      say('Meals too small'),
-      say('What meals fall short of {share} of what is planned for them.', {
-        share: share(settings.mealFloorShare),
+  const words: Readonly<Record<ScoreTerm, readonly [name: string, what: string]>> = {
+    hunger: [
+      say('Hungry days'),
+      say('A person has less than {low} or more than {high} of a day’s energy.', {
+        low: share(DAY_FREE_FROM),
+        high: share(DAY_FREE_TO),
       }),
-      energy,
     ],
-    leftOverKcal: [say('Left over'), say('Opened, and eaten by nobody.'), energy],
-    aboveCeilingKcal: [
-      say('More than enough'),
-      say('Eaten above {share} of the target of a day.', { share: share(settings.eatUpToShare) }),
-      energy,
+    mealSize: [
+      say('Meal sizes'),
+      say('A meal is under {low} or over {high} of its plan; a little for every step away from the plan.', {
+        low: share(MEAL_FREE_FROM),
+        high: share(MEAL_FREE_TO),
+      }),
     ],
-    repeat: [
-      say('The same again'),
+    leftOver: [say('Leftovers'), say('Opened and not eaten.')],
+    dishes: [
+      say('Dishes'),
+      say('Pots to wash, second dishes, pouches handed out, meals without a main dish.'),
+    ],
+    repeats: [
+      say('Repeats'),
       settings.repeatAfterDays === 0
-        ? say('Recipes may come again as often as they like.')
-        : say(
-            'Times that a recipe comes twice on a day, or again within {days, plural, one {# day} other {# days}}.',
-            { days: settings.repeatAfterDays },
-          ),
-      (times) => say('{count, plural, one {# time} other {# times}}', { count: times }),
+        ? say('Dishes may come again as often as they like.')
+        : say('A person eats a dish again within {days, plural, one {# day} other {# days}}.', {
+            days: settings.repeatAfterDays,
+          }),
     ],
-    carriedKgH: [
-      say('Carrying'),
-      say('Pouches, and the water for them from the last source, by the hours walked with them.'),
-      (kgH) => shownCarrying(kgH, system),
-    ],
-    fuelG: [
-      say('Fuel'),
-      say('Burnt for the water of the meals, without a reserve.'),
-      (g) => show(g, 'food', system),
-    ],
-    shelfLifeYear: [
-      say('Shelf life given up'),
-      say('How long the opened pouches would still have kept, up to two years each.'),
-      (years) => say('{years} years', { years: oneDigit(years) }),
-    ],
-    proteinG: [
-      say('Protein missing'),
-      say('What the food of a day falls short of {floor} in 1,000 kcal, where it is stated.', {
+    tastes: [say('Tastes'), say('Plates someone would rather not have, less those they like.')],
+    extras: [say('Extras'), say('Each piece to bag, and each further sort on a day.')],
+    burden: [say('Weight, fuel and age'), say('Pouches and water carried, fuel burnt, shelf life given up.')],
+    protein: [
+      say('Protein'),
+      say('A person’s day is below {floor} per 1,000 kcal, where the food states it.', {
         floor: show(settings.proteinFloorG, 'food', system),
       }),
-      (g) => show(g, 'food', system),
     ],
   };
-  return (Object.keys(words) as (keyof MenuCosts)[]).map((term) => {
-    const [name, what, amount] = words[term];
-    return { term, name, what, amount: amount(terms[term].amount), points: shownPoints(terms[term].points) };
+  return SCORE_TERMS.map((term) => {
+    const [name, what] = words[term];
+    return { term, name, what, points: shownPoints(terms[term]) };
   });
 }
 
@@ -164,7 +148,7 @@ export function oneMoreRows(model: MenuModel, oneMore: readonly OneMore[]) {
           {
             code: of.code,
             recipe: of.recipe,
-            at: say('day {day}, {meal}', { day: at.day, meal: say(MEAL_WORDS[at.meal]) }),
+            at: say('day {day}, {meal}', { day: model.days[at.day] ?? 0, meal: say(MEAL_WORDS[at.meal]) }),
             points: shownPoints(points),
           },
         ]
@@ -173,22 +157,62 @@ export function oneMoreRows(model: MenuModel, oneMore: readonly OneMore[]) {
 }
 
 /** @returns what each relaxed rule would save, in sentences */
-export function relaxedInWords(relaxed: readonly Relaxed[], settings: Settings): string[] {
+export function relaxedInWords(relaxed: readonly RelaxedRule[]): string[] {
   return relaxed.map(({ rule, points }) => {
     const gain =
-      points >= 0.05
+      points >= 0.5
         ? say('about {points} points fewer', { points: shownPoints(points) })
-        : say('nothing better was found');
-    return rule === 'recipes'
-      ? say('With {more, plural, one {# recipe} other {# recipes}} at a meal instead of {most}: {gain}.', {
-          more: settings.maxRecipesPerMeal + 1,
-          most: settings.maxRecipesPerMeal,
-          gain,
-        })
-      : say(
-          'With recipes coming again as soon as they like: {gain}, besides what the repeats of this menu cost.',
-          { gain },
-        );
+        : say('nothing better found');
+    return rule === 'repeats'
+      ? say('If dishes may come again at once: {gain}.', { gain })
+      : say('If a second dish cost no effort: {gain}.', { gain });
+  });
+}
+
+/** What each wish would cost beside the menu as it is, in sentences. */
+export function wishesInWords(
+  now: MenuFigures,
+  choices: readonly { readonly name: keyof typeof CHOICE_WORDS; readonly figures: MenuFigures }[],
+  system: UnitSystem,
+): string[] {
+  return choices.flatMap(({ name, figures }) => {
+    if (name === 'best found') return [];
+    const heavierG = figures.foodG - now.foodG;
+    const pouches = figures.pouches - now.pouches;
+    const left = figures.leftOverServings - now.leftOverServings;
+    const parts = [
+      ...(Math.abs(heavierG) >= 5
+        ? [
+            heavierG > 0
+              ? say('{weight} heavier', { weight: show(heavierG, 'food', system) })
+              : say('{weight} lighter', { weight: show(-heavierG, 'food', system) }),
+          ]
+        : []),
+      ...(pouches !== 0
+        ? [
+            pouches > 0
+              ? say('{count, plural, one {# pouch} other {# pouches}} more', { count: pouches })
+              : say('{count, plural, one {# pouch} other {# pouches}} fewer', { count: -pouches }),
+          ]
+        : []),
+      ...(Math.abs(left) >= 0.25
+        ? [
+            left > 0
+              ? say('{servings} servings more left over', {
+                  servings: sayNumber(left, { maximumFractionDigits: 1 }),
+                })
+              : say('{servings} servings fewer left over', {
+                  servings: sayNumber(-left, { maximumFractionDigits: 1 }),
+                }),
+          ]
+        : []),
+    ];
+    return [
+      say('{wish}: {what}.', {
+        wish: say(CHOICE_WORDS[name]),
+        what: parts.length > 0 ? sayList(parts) : say('no heavier, and as many pouches'),
+      }),
+    ];
   });
 }
 
@@ -200,8 +224,13 @@ const FIGURES: readonly (readonly [
   [text('Points'), ({ points }) => shownPoints(points)],
   [text('Food and packaging'), ({ foodG }, system) => show(foodG, 'pack', system)],
   [text('Energy missing'), ({ missingKcal }, system) => show(missingKcal, 'energy', system)],
-  [text('Different recipes'), ({ recipes }) => String(recipes)],
-  [text('Carrying water for the meals'), ({ waterKgH }, system) => shownCarrying(waterKgH, system)],
+  [text('Different dishes'), ({ recipes }) => String(recipes)],
+  [text('Pouches'), ({ pouches }) => String(pouches)],
+  [text('Dishes from a pot'), ({ pots }) => String(pots)],
+  [
+    text('Servings left over'),
+    ({ leftOverServings }) => sayNumber(leftOverServings, { maximumFractionDigits: 1 }),
+  ],
   [text('Fuel with reserve'), ({ fuelG }, system) => show(fuelG, 'food', system)],
   [
     text('Cost, as far as known'),

@@ -1,8 +1,6 @@
 import type { Attachment } from 'svelte/attachments';
-import type { MealPlace } from '$lib/planning/menu/edit-menu';
-
-/** A pouch that is dragged from one meal to another. */
-export type Dragged = MealPlace & { readonly code: string };
+/** A pouch that is dragged from one meal to another. @property place the meal, as `placeKey` names it */
+export type Dragged = { readonly place: string; readonly code: string };
 
 const TYPE = 'application/x-ridgelarder-pouch';
 

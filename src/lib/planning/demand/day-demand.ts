@@ -1,6 +1,7 @@
 import { say } from '../../texts/say.ts';
 import type { ResolvedDay, ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { Settings } from '../model/settings.ts';
+import { takingOf } from '../model/meal-rules.ts';
 import { notice, type Notice } from '../model/notices.ts';
 import type { DayDemand, EaterDayDemand, Estimate } from '../model/trip-plan.ts';
 import { MEAL_KINDS, type MainMeal, type MealKind } from '../model/words.ts';
@@ -37,7 +38,7 @@ export function mealsOfDay(trip: ResolvedTrip, day: ResolvedDay, settings: Setti
  * Energy that each eater needs on each day, kcal, and how it falls on the meals.
  *
  * An entered need stands as it is. A need from body data is planned for at the chosen point of its range, less the planned deficit (never for minors).
- * A day that begins or ends between meals needs the shares of the meals that it has.
+ * A day that begins or ends between meals needs the shares of the meals that it has, and who eats elsewhere needs nothing of that meal.
  */
 export function demandOf(
   trip: ResolvedTrip,
@@ -55,10 +56,9 @@ export function demandOf(
       const plannedKcal = basis === 'entered' ? need.value : pointOf(need, trip.planFor);
       const deficitKcal = basis === 'adult body' ? plannedKcal * trip.deficitShare : 0;
       const fullDayKcal = plannedKcal - deficitKcal;
-      const mealKcal = Object.fromEntries(
-        meals.map((meal) => [meal, fullDayKcal * settings.mealShares[meal]]),
-      );
-      const targetKcal = meals.reduce((sum, meal) => sum + fullDayKcal * settings.mealShares[meal], 0);
+      const own = meals.filter((meal) => !takingOf(trip, day, meal).elsewhere.has(eater.name));
+      const mealKcal = Object.fromEntries(own.map((meal) => [meal, fullDayKcal * settings.mealShares[meal]]));
+      const targetKcal = own.reduce((sum, meal) => sum + fullDayKcal * settings.mealShares[meal], 0);
       return {
         eater: eater.name,
         basis,

@@ -5,6 +5,8 @@ import { notice, type Notice } from '../model/notices.ts';
 import type {
   DayDemand,
   DayWater,
+  FromOpen,
+  MenuMeal,
   MenuPlan,
   WaterLoad,
   WaterPlan,
@@ -207,22 +209,25 @@ function momentsOf(
 function cookMl(menu: MenuPlan, day: number, meals: readonly MealKind[]): number {
   return menu.meals
     .filter((meal) => meal.day === day && meals.includes(meal.meal))
-    .reduce((sum, meal) => sum + meal.opened.reduce((water, lot) => water + lot.waterMl, 0), 0);
+    .reduce((sum, meal) => sum + waterInto(meal).reduce((water, lot) => water + lot.waterMl, 0), 0);
 }
 
+/** What has water added to it at a meal: pouches opened there, and food from pouches that were open. */
+export const waterInto = ({
+  opened,
+  fromOpen,
+}: Pick<MenuMeal, 'opened' | 'fromOpen'>): readonly Pick<FromOpen, 'waterMl' | 'waterKind'>[] => [
+  ...opened,
+  ...fromOpen,
+];
+
 /** Water added to what one eater eats on a day, ml. */
-function foodWaterMl(menu: MenuPlan, day: number, eater: string): number {
-  let ml = 0;
-  for (const meal of menu.meals) {
-    if (meal.day !== day) continue;
-    for (const portion of meal.portions) {
-      const lot =
-        portion.eater === eater ? meal.opened.find((opened) => opened.code === portion.code) : undefined;
-      if (lot) ml += (lot.waterMl * portion.servings) / lot.servings;
-    }
-  }
-  return ml;
-}
+const foodWaterMl = (menu: MenuPlan, day: number, eater: string): number =>
+  menu.meals
+    .filter((meal) => meal.day === day)
+    .flatMap(({ portions }) => portions)
+    .filter((portion) => portion.eater === eater)
+    .reduce((sum, portion) => sum + portion.waterMl, 0);
 
 function capacityNotices(trip: ResolvedTrip, water: WaterPlan): Notice[] {
   const capacityMl = trip.party.reduce((sum, eater) => sum + eater.waterCapacityMl, 0);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { ONE_GROUP } from '../../../../tests/support/examples.ts';
 import { PouchLot } from '../model/pouch-lot.ts';
 import { defaultSettings } from '../model/settings.ts';
 import { Trip } from '../model/trip.ts';
@@ -14,7 +15,7 @@ import {
 } from './by-hand.ts';
 import { listedMeal, type MealPlace } from './edit-menu.ts';
 
-const DINNER: MealPlace = { day: 1, meal: 'dinner' };
+const DINNER: MealPlace = { day: 1, meal: 'dinner', group: ONE_GROUP };
 const lot = (code: string, pouches: number, other: Partial<PouchLot> = {}): PouchLot =>
   PouchLot.parse({
     code,
@@ -96,7 +97,7 @@ describe('changes by hand', () => {
     ['a lot that is not on the shelf', () => swapByHand(table, DINNER, 'L1', 'NOWHERE')],
     ['to swap a lot that is not on the meal', () => swapByHand(table, DINNER, 'L2', 'L1')],
     ['to take a lot that is not on the meal', () => takeByHand(table, DINNER, 'L2')],
-    ['a day that the trip does not have', () => addByHand(table, { day: 9, meal: 'dinner' }, 'L1')],
+    ['a day that the trip does not have', () => addByHand(table, { ...DINNER, day: 9 }, 'L1')],
   ])('refuses %s', (_, change) =>
     expect(change()).toEqual({ refused: expect.stringMatching(/^Day \d, dinner: /) }),
   );
@@ -121,7 +122,7 @@ describe('changes by hand', () => {
 });
 
 describe('moving a pouch', () => {
-  const BREAKFAST: MealPlace = { day: 2, meal: 'breakfast' };
+  const BREAKFAST: MealPlace = { day: 2, meal: 'breakfast', group: ONE_GROUP };
   const two = Trip.parse({
     ...trip,
     dayCount: 2,

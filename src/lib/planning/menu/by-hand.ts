@@ -1,6 +1,6 @@
 import { say } from '../../texts/say.ts';
 import type { Stock } from '../model/pouch-lot.ts';
-import type { TripPlan } from '../model/trip-plan.ts';
+import type { MenuMeal, TripPlan } from '../model/trip-plan.ts';
 import type { Trip } from '../model/trip.ts';
 import { MEAL_WORDS } from '../model/words.ts';
 import { addPouch, pouchesListed, removePouch, setPouches, swapPouch, type MealPlace } from './edit-menu.ts';
@@ -67,7 +67,7 @@ export function removeByHand(table: Table, at: MealPlace, code: string): Outcome
 export function moveByHand(table: Table, from: MealPlace, code: string, to: MealPlace): Outcome {
   const before = pouchesListed(table.trip, from, code);
   if (before === 0) return notThere(from, code);
-  if (from.day === to.day && from.meal === to.meal)
+  if (from.day === to.day && from.meal === to.meal && from.group === to.group)
     return { refused: say('Day {day}, {meal}: {code} is there already.', { ...wordsOf(to), code }) };
   if (!optionOf({ ...table, plan: withoutOne(table.plan, from, code) }, to, code)) return notFree(to, code);
   return {
@@ -84,7 +84,7 @@ export function moveByHand(table: Table, from: MealPlace, code: string, to: Meal
 /** The plan as if a meal opened one pouch of a lot fewer, so that this pouch is free for another. */
 function withoutOne(plan: TripPlan, at: MealPlace, code: string): TripPlan {
   const meals = plan.menu.meals.map((meal) =>
-    meal.day === at.day && meal.meal === at.meal
+    meal.day === at.day && meal.meal === at.meal && meal.group === at.group
       ? {
           ...meal,
           opened: meal.opened.map((lot) => (lot.code === code ? { ...lot, pouches: lot.pouches - 1 } : lot)),
@@ -103,8 +103,17 @@ const removed = (at: MealPlace, code: string): string =>
 function optionOf({ trip, plan, stock }: Table, at: MealPlace, code: string) {
   const date = plan.demand.find(({ day }) => day === at.day)?.date;
   const lot = stock.filter((other) => other.code === code);
-  return date === undefined ? undefined : mealOptions(trip.party, lot, plan.menu, at, date)[0];
+  return date === undefined ? undefined : mealOptions(eatersAt(trip, plan, at), lot, plan.menu, at, date)[0];
 }
+
+/** Who eats a meal, as the trip has them. */
+export const eatersAt = (trip: Trip, { menu }: Pick<TripPlan, 'menu'>, at: MealPlace): Trip['party'] => {
+  const names = mealOf(menu, at)?.eaters ?? [];
+  return trip.party.filter(({ name }) => names.includes(name));
+};
+
+const mealOf = ({ meals }: TripPlan['menu'], at: MealPlace): MenuMeal | undefined =>
+  meals.find(({ day, meal, group }) => day === at.day && meal === at.meal && group === at.group);
 
 const notThere = (at: MealPlace, code: string): Outcome => ({
   refused: say('Day {day}, {meal}: lot {code} is not on this meal any more. Look at the meal again.', {

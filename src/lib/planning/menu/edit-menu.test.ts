@@ -1,22 +1,25 @@
 import { describe, expect, it } from 'vitest';
+import { exampleLot, exampleMeal, exampleMenu, ONE_GROUP } from '../../../../tests/support/examples.ts';
 import { Trip, type TripInput } from '../model/trip.ts';
-import type { MenuMeal, MenuPlan } from '../model/trip-plan.ts';
 import {
   addPouch,
   dropMeals,
   forgetUnlocked,
   keepMenu,
   listedMeal,
+  lockDish,
   lockMeal,
+  lockPlate,
   pouchesListed,
   removePouch,
+  setPortion,
   setPouches,
   swapPouch,
   type MealPlace,
 } from './edit-menu.ts';
 
-const DINNER: MealPlace = { day: 1, meal: 'dinner' };
-const LUNCH: MealPlace = { day: 2, meal: 'lunch' };
+const DINNER: MealPlace = { day: 1, meal: 'dinner', group: ONE_GROUP };
+const LUNCH: MealPlace = { day: 2, meal: 'lunch', group: ONE_GROUP };
 
 const trip = (menu: TripInput['menu'] = []): Trip =>
   Trip.parse({
@@ -37,47 +40,40 @@ const withDinner = trip([
   { ...LUNCH, opened: [{ code: 'L3', pouches: 1 }] },
 ]);
 
-const served = (at: MealPlace, code: string, pouches: number): MenuMeal => ({
-  ...at,
-  date: '2026-07-04',
-  locked: false,
-  byHand: false,
-  opened: [
-    {
-      code,
-      recipe: code,
-      pouches,
-      servings: 1,
-      energyKcal: 1,
-      waterMl: 1,
-      waterKind: 'boiling',
-      why: 'the rule',
-    },
-  ],
-  portions: [],
-  targetKcal: 0,
-  eatenKcal: 0,
-  leftOverServings: 0,
-  leftOverKcal: 0,
-});
-const menuOf = (...meals: MenuMeal[]): MenuPlan => ({ planner: 'test', meals, energy: [] });
+const menuOf = exampleMenu;
+const served = (at: MealPlace, code: string, pouches: number) =>
+  exampleMeal([{ code, pouches }], {
+    ...at,
+    portions: [
+      {
+        eater: 'A',
+        code,
+        role: 'main',
+        style: 'shared pot',
+        servings: 1.5,
+        energyKcal: 900,
+        waterMl: 525,
+      },
+    ],
+  });
 
 describe('keepMenu', () => {
-  it('lists what was planned and leaves listed meals as they are', () => {
-    const kept = keepMenu(
-      withDinner,
-      menuOf(served(DINNER, 'X', 9), served({ day: 2, meal: 'snack' }, 'L4', 3)),
-    );
-    expect(kept.menu).toEqual([
-      ...withDinner.menu,
-      {
-        day: 2,
-        meal: 'snack',
-        locked: false,
-        byHand: false,
-        opened: [{ code: 'L4', pouches: 3, why: 'the rule' }],
-      },
+  it('lists what was planned with its portions, and leaves listed meals as they are', () => {
+    const SNACK: MealPlace = { day: 2, meal: 'snack', group: ONE_GROUP };
+    const kept = keepMenu(withDinner, menuOf(served(DINNER, 'X', 9), served(SNACK, 'L4', 3)));
+    expect(kept.menu.map(({ day, meal }) => [day, meal])).toEqual([
+      [1, 'dinner'],
+      [2, 'snack'],
+      [2, 'lunch'],
     ]);
+    expect(listedMeal(kept, DINNER)).toEqual(listedMeal(withDinner, DINNER));
+    expect(listedMeal(kept, SNACK)).toEqual({
+      ...SNACK,
+      locked: false,
+      byHand: false,
+      opened: [{ code: 'L4', pouches: 3, role: 'main', style: 'shared pot', reason: { code: 'oldest' } }],
+      portions: [{ eater: 'A', code: 'L4', servings: 1.5, style: 'shared pot' }],
+    });
   });
 
   it('makes a trip that is valid and does not change when kept again', () => {
@@ -85,6 +81,45 @@ describe('keepMenu', () => {
     const kept = keepMenu(trip(), menu);
     expect(Trip.safeParse(kept).success).toBe(true);
     expect(keepMenu(kept, menu)).toEqual(kept);
+  });
+
+  it('gives a meal of before, which has no group, to the only one', () => {
+    const { group: _, ...at } = DINNER;
+    const before = trip([{ ...at, opened: [{ code: 'L1', pouches: 2, why: 'first to expire' }] }]);
+    expect(keepMenu(before, menuOf(served(DINNER, 'X', 9))).menu).toEqual([
+      { ...before.menu[0], group: ONE_GROUP },
+    ]);
+  });
+});
+
+describe('portions', () => {
+  const planned = keepMenu(trip(), menuOf(served(DINNER, 'L1', 2)));
+  const portionsOf = (changed: Trip) =>
+    listedMeal(changed, DINNER)?.portions?.map(({ eater, code, servings }) => [eater, code, servings]);
+
+  it('are changed by hand, added, and taken off', () => {
+    const less = setPortion(planned, DINNER, { eater: 'A', code: 'L1' }, 1);
+    expect(portionsOf(less)).toEqual([['A', 'L1', 1]]);
+    expect(listedMeal(less, DINNER)?.byHand).toBe(true);
+    const two = setPortion(less, DINNER, { eater: 'B', code: 'L1', style: 'shared pot' }, 0.5);
+    expect(portionsOf(two)).toEqual([
+      ['A', 'L1', 1],
+      ['B', 'L1', 0.5],
+    ]);
+    expect(portionsOf(setPortion(two, DINNER, { eater: 'A', code: 'L1' }, 0))).toEqual([['B', 'L1', 0.5]]);
+  });
+
+  it('of a lot whose pouches change are shared out anew, and the others stay', () => {
+    const both = setPouches(setPortion(planned, DINNER, { eater: 'B', code: 'L2' }, 1), DINNER, 'L2', 1);
+    const own = {
+      ...both,
+      menu: both.menu.map((meal) => ({
+        ...meal,
+        opened: meal.opened.map((lot) => ({ ...lot, style: 'own pouch' as const })),
+      })),
+    };
+    expect(portionsOf(setPouches(own, DINNER, 'L1', 1))).toEqual([]);
+    expect(portionsOf(setPouches(planned, DINNER, 'L1', 1))).toEqual([]);
   });
 });
 
@@ -148,11 +183,13 @@ describe('addPouch, setPouches, removePouch', () => {
   });
 });
 
-describe('lockMeal and forgetUnlocked', () => {
+describe('locks', () => {
+  const STOCK = ['L1', 'L2', 'L3'].map((code) => exampleLot({ code, servingsPerPouch: 1 }));
+
   it('planning again keeps the locked meals only, changed by hand or not', () => {
     const locked = lockMeal(addPouch(withDinner, LUNCH, 'L4'), DINNER, true);
-    expect(forgetUnlocked(locked).menu).toEqual([listedMeal(locked, DINNER)]);
-    expect(forgetUnlocked(lockMeal(locked, DINNER, false)).menu).toEqual([]);
+    expect(forgetUnlocked(locked, STOCK).menu).toEqual([listedMeal(locked, DINNER)]);
+    expect(forgetUnlocked(lockMeal(locked, DINNER, false), STOCK).menu).toEqual([]);
   });
 
   it('a lock is no change by hand', () => {
@@ -161,10 +198,74 @@ describe('lockMeal and forgetUnlocked', () => {
       byHand: false,
     });
   });
+
+  it('of a dish keeps it with its portions, and leaves the rest of the meal to the planner', () => {
+    const planned = keepMenu(trip(), menuOf(served(DINNER, 'L1', 2)));
+    const two = addPouch(planned, DINNER, 'L2');
+    const withPortions = setPortion(
+      setPortion(two, DINNER, { eater: 'A', code: 'L1' }, 1),
+      DINNER,
+      { eater: 'B', code: 'L2' },
+      1,
+    );
+    const kept = forgetUnlocked(lockDish(withPortions, DINNER, ['L2'], true), STOCK).menu;
+    expect(kept).toMatchObject([
+      {
+        toFill: true,
+        opened: [{ code: 'L2', pouches: 1, locked: true }],
+        portions: [{ eater: 'B', code: 'L2', servings: 1 }],
+      },
+    ]);
+    expect(
+      forgetUnlocked(lockDish(lockDish(withPortions, DINNER, ['L2'], true), DINNER, ['L2'], false), STOCK)
+        .menu,
+    ).toEqual([]);
+  });
+
+  it('of a plate keeps the pouches of its eater; of a pot, the whole pot', () => {
+    const own = {
+      ...exampleMeal([{ code: 'L1', pouches: 3, style: 'own pouch' }], { eaters: ['A', 'B'] }),
+      portions: [
+        {
+          eater: 'A',
+          code: 'L1',
+          role: 'main',
+          style: 'own pouch',
+          servings: 0.5,
+          energyKcal: 1,
+          waterMl: 1,
+        },
+        { eater: 'B', code: 'L1', role: 'main', style: 'own pouch', servings: 2, energyKcal: 1, waterMl: 1 },
+      ] as const,
+    };
+    const planned = keepMenu(trip(), menuOf({ ...own, portions: [...own.portions] }));
+    const plates = lockPlate(planned, DINNER, 'A', true);
+    expect(forgetUnlocked(plates, STOCK).menu).toMatchObject([
+      { toFill: true, opened: [{ code: 'L1', pouches: 1 }], portions: [{ eater: 'A', servings: 0.5 }] },
+    ]);
+    expect(forgetUnlocked(lockPlate(plates, DINNER, 'A', false), STOCK).menu).toEqual([]);
+    const pot = keepMenu(trip(), menuOf(served(DINNER, 'L1', 2)));
+    expect(forgetUnlocked(lockPlate(pot, DINNER, 'A', true), STOCK).menu).toMatchObject([
+      { toFill: true, opened: [{ code: 'L1', pouches: 2 }], portions: [{ eater: 'A' }] },
+    ]);
+  });
+
+  it('outlive that the menu is kept again, while the rest of the meal comes from the planner', () => {
+    const planned = keepMenu(trip(), menuOf(served(DINNER, 'L1', 2)));
+    const open = forgetUnlocked(lockPlate(planned, DINNER, 'A', true), STOCK);
+    const again = keepMenu(
+      open,
+      menuOf(exampleMeal([{ code: 'L1', pouches: 2 }, { code: 'L2' }], { ...DINNER, lockedPlates: ['A'] })),
+    );
+    expect(listedMeal(again, DINNER)).toMatchObject({
+      lockedPlates: ['A'],
+      opened: [{ code: 'L1' }, { code: 'L2' }],
+    });
+    expect(listedMeal(again, DINNER)).not.toHaveProperty('toFill');
+  });
 });
 
 it('dropMeals drops those named and no others', () => {
-  expect(dropMeals(withDinner, [LUNCH, { day: 1, meal: 'snack' }]).menu).toEqual([
-    listedMeal(withDinner, DINNER),
-  ]);
+  const [dinner, ...others] = withDinner.menu;
+  expect(dropMeals(withDinner, others).menu).toEqual([dinner]);
 });

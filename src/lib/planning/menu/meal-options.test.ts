@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { exampleMeal, exampleMenu, ONE_GROUP } from '../../../../tests/support/examples.ts';
 import { PouchLot } from '../model/pouch-lot.ts';
 import { Trip } from '../model/trip.ts';
-import type { MenuPlan } from '../model/trip-plan.ts';
 import { freePouches, mealOptions } from './meal-options.ts';
 
 const lot = (code: string, other: Partial<PouchLot> = {}): PouchLot =>
@@ -28,27 +28,8 @@ const { party } = Trip.parse({
   dayCount: 1,
   party: [{ name: 'Ada' }, { name: 'Ben', allergens: ['milk'] }],
 });
-const AT = { day: 1, meal: 'dinner' } as const;
-const opens = (code: string, pouches: number): MenuPlan => ({
-  planner: 'test',
-  energy: [],
-  meals: [
-    {
-      ...AT,
-      date: '2026-07-04',
-      locked: false,
-      byHand: false,
-      opened: [
-        { code, recipe: '', pouches, servings: 1, energyKcal: 1, waterMl: 1, waterKind: 'none', why: '' },
-      ],
-      portions: [],
-      targetKcal: 1,
-      eatenKcal: 1,
-      leftOverServings: 0,
-      leftOverKcal: 0,
-    },
-  ],
-});
+const AT = { day: 1, meal: 'dinner', group: ONE_GROUP } as const;
+const opens = (code: string, pouches: number) => exampleMenu(exampleMeal([{ code, pouches }]));
 const NOTHING = opens('?', 1);
 const optionsFor = (stock: PouchLot[], menu = NOTHING) => mealOptions(party, stock, menu, AT, '2026-07-04');
 
@@ -90,11 +71,12 @@ describe('mealOptions', () => {
   });
 });
 
-it('freePouches takes off what the menu opens', () => {
-  expect(freePouches([lot('L1'), lot('L2')], opens('L1', 2))).toEqual(
+it('freePouches takes off what the menu opens, and the reserve', () => {
+  const reserve = [{ code: 'L2', recipe: 'Recipe L2', pouches: 1, servings: 2, energyKcal: 1000 }];
+  expect(freePouches([lot('L1'), lot('L2')], { ...opens('L1', 2), reserve })).toEqual(
     new Map([
       ['L1', 1],
-      ['L2', 3],
+      ['L2', 2],
     ]),
   );
 });

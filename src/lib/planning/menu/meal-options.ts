@@ -6,6 +6,7 @@ import type { Trip } from '../model/trip.ts';
 import { MEAL_WORDS } from '../model/words.ts';
 import type { MealPlace } from './edit-menu.ts';
 import { whyNotServed } from './exclusions.ts';
+import { pouchesNeeded } from './plan-menu.ts';
 import { byExpiry } from './by-expiry.ts';
 
 /** A lot that may be opened at a meal by hand. */
@@ -21,17 +22,20 @@ export type MealOption = {
   readonly against: readonly string[];
 };
 
-/** @returns pouches of each lot that no meal of the menu opens. */
-export function freePouches(stock: Stock, menu: MenuPlan): ReadonlyMap<string, number> {
+/** @returns pouches of each lot that no meal of the menu opens, and its reserve does not hold. */
+export function freePouches(
+  stock: Stock,
+  menu: Pick<MenuPlan, 'meals' | 'reserve'>,
+): ReadonlyMap<string, number> {
   const free = new Map(stock.map((lot) => [lot.code, lot.pouches]));
-  for (const { opened } of menu.meals)
-    for (const { code, pouches } of opened) free.set(code, (free.get(code) ?? 0) - pouches);
+  for (const { code, pouches } of pouchesNeeded(menu)) free.set(code, (free.get(code) ?? 0) - pouches);
   return free;
 }
 
 /**
  * The lots that can be put on a meal by hand: in date that day, with a free pouch, and allowed to at least one eater.
  *
+ * @param party who eats the meal
  * @param date date of the meal
  * @returns those that suit everybody first, then by best-before
  */

@@ -25,6 +25,13 @@ export const NOTICE_KINDS = {
   'lot-gone': kind('attention', 'menu', {}),
   'lot-past-date': kind('attention', 'menu', { recipe: Name, bestBefore: z.string() }),
   'too-few-pouches': kind('attention', 'menu', { recipe: Name, wanted: z.int(), free: z.int() }),
+  'meal-eaten-elsewhere': kind('caution', 'menu', {}),
+  'portion-not-for-eater': kind('attention', 'menu', { recipe: Name }),
+  'portions-beyond-pouches': kind('attention', 'menu', { recipe: Name, wanted: Amount, there: Amount }),
+  'needs-stove': kind('warning', 'menu', { recipe: Name }),
+  'shared-out-anew': kind('check', 'menu', { meals: z.int().positive() }),
+  'reserve-short': kind('attention', 'missing', { meals: z.int().positive(), missingKcal: Amount }),
+  'cook-groups-proposed': kind('note', 'party', { groups: z.array(z.array(Name)) }),
   hungry: kind('attention', 'missing', { missingKcal: Amount, days: z.array(Day) }),
   'hungry-by-exclusions': kind('attention', 'missing', {
     missingKcal: Amount,
@@ -67,6 +74,7 @@ export const NOTICE_KINDS = {
   'stove-safety': kind('warning', 'water', {}),
 
   // packs
+  'nobody-may-carry': kind('attention', 'loads', { recipe: Name, avoiders: z.array(Name) }),
   'over-carry-limit': kind('attention', 'loads', { days: z.array(Day), overG: Amount, when: z.string() }),
 } as const;
 

@@ -162,15 +162,15 @@ const points = (what: string) =>
     .describe(what);
 
 /**
- * What a menu costs, in points: the less, the better the menu. One point is one kcal missing to an eater's day, and the others say for what of theirs one would
- * give up as much. Not physics but taste (common practice): hunger before waste, waste before boredom, boredom before weight, weight before fuel and age.
+ * What a menu costs, in points: the less, the better the menu. One point is one kcal missing to a person's day, and the others say for what of theirs one would
+ * give up as much. Not physics but taste (rule of thumb).
  */
 export const MenuCosts = z.strictObject({
-  missingKcal: points("Each kcal missing to an eater's day").default(1),
-  smallMealKcal: points('Each kcal missing to the least that a meal should bring').default(1),
+  missingKcal: points("Each kcal missing to a person's day").default(1),
   leftOverKcal: points('Each kcal opened and not eaten').default(0.3),
-  aboveCeilingKcal: points('Each kcal eaten above the most that an eater eats in a day').default(0.3),
-  repeat: points('Each time that a recipe comes again too soon').default(60),
+  secondDish: points('A second dish to cook at one meal').default(40),
+  repeat: points('Each time that a person eats a dish again too soon').default(15),
+  disliked: points('Each plate of a dish that its eater would rather not have').default(20),
   carriedKgH: points(
     'Each kilogram of pouches, or of water for them, carried for an hour of walking',
   ).default(1),
@@ -178,12 +178,12 @@ export const MenuCosts = z.strictObject({
   shelfLifeYear: points(
     'Each year of shelf life that an opened pouch would still have had, up to two',
   ).default(2),
-  proteinG: points('Each gram of protein that a day falls short of the floor').default(0.1),
+  proteinG: points("Each gram of protein that a person's day falls short of the floor").default(0.1),
 });
 export type MenuCosts = z.infer<typeof MenuCosts>;
 
 /** What holds for every trip of a household until it is changed. */
-export const Settings = z.strictObject({
+export const SettingsFields = z.strictObject({
   unitSystem: z.enum(['metric', 'us']).default('metric').describe('Units shown: metric or US customary'),
   currency: z
     .string()
@@ -198,32 +198,18 @@ export const Settings = z.strictObject({
       sayLater('must add up to 100 %'),
     )
     .describe('Share of the energy of a full day that each meal brings'),
-  maxRecipesPerMeal: z
-    .int(sayLater('must be a whole number'))
-    .min(1, sayLater('must be at least 1'))
-    .max(10, sayLater('must be at most 10'))
-    .default(3)
-    .describe('Most different recipes at one meal'),
   repeatAfterDays: z
     .int(sayLater('must be a whole number of days'))
     .min(0, sayLater('must not be negative'))
     .max(14, sayLater('must be at most 14 days'))
     .default(1)
     .describe('Days for which another recipe is preferred before the same one comes again'),
-  openFromShare: Share.min(0.05, sayLater('must be at least 5 %'))
-    .default(0.65)
-    .describe('A pouch is opened when at least this share of it is needed'),
-  eatUpToShare: z
-    .number()
-    .min(1, sayLater('must be at least 100 %'))
-    .max(3, sayLater('must be at most 300 %'))
-    .default(1.2)
-    .describe(
-      "Most that an eater eats in a day, as a multiple of the day's target; what is opened above it is left over",
-    ),
-  mealFloorShare: Share.default(0.5).describe(
-    'Least that a meal should bring, as a share of what is planned for it',
-  ),
+  dryOpenDays: z
+    .int(sayLater('must be a whole number of days'))
+    .min(1, sayLater('must be at least 1 day'))
+    .max(14, sayLater('must be at most 14 days'))
+    .default(3)
+    .describe('Days on which an opened pouch of food that is eaten dry may be eaten of'),
   proteinFloorG: z
     .number(sayLater('must be a number of grams'))
     .min(0, sayLater('must not be negative'))
@@ -267,6 +253,30 @@ export const Settings = z.strictObject({
     .default(usualContainers),
   staples: z.array(Staple).max(200, sayLater('must list at most 200 foods')).default(usualStaples),
 });
-export type Settings = z.infer<typeof Settings>;
+/** Rules of menus that there are no more, from settings as they were stored before. */
+const RETIRED = ['maxRecipesPerMeal', 'openFromShare', 'eatUpToShare', 'mealFloorShare'];
+/** A repeat was counted once for a whole party, of about four. */
+const OLD_REPEAT_SHARE = 1 / 4;
+
+/** Settings of before as they are now; anything else as it is. */
+function takenOver(settings: unknown): unknown {
+  if (typeof settings !== 'object' || settings === null) return settings;
+  const now = Object.fromEntries(Object.entries(settings).filter(([name]) => !RETIRED.includes(name)));
+  const costs: unknown = now['menuCosts'];
+  if (typeof costs !== 'object' || costs === null || !('smallMealKcal' in costs)) return now;
+  const {
+    smallMealKcal: _small,
+    aboveCeilingKcal: _above,
+    repeat,
+    ...kept
+  } = costs as Record<string, unknown>;
+  return {
+    ...now,
+    menuCosts: { ...kept, ...(typeof repeat === 'number' && { repeat: repeat * OLD_REPEAT_SHARE }) },
+  };
+}
+
+export const Settings = z.preprocess(takenOver, SettingsFields);
+export type Settings = z.infer<typeof SettingsFields>;
 
 export const defaultSettings = (): Settings => Settings.parse({});

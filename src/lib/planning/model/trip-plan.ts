@@ -1,6 +1,18 @@
 import { z } from 'zod';
-import { Allergen, CalendarDate, FuelKind, MealKind, WaterKind } from './kinds.ts';
+import {
+  Allergen,
+  CalendarDate,
+  CookAfter,
+  FuelKind,
+  LotKind,
+  MealKind,
+  MealStop,
+  ServingStyle,
+  WaterKind,
+} from './kinds.ts';
 import { Notice } from './notices.ts';
+import { Reason } from './reasons.ts';
+import { DishStyle } from './trip.ts';
 import { LEG_BASES } from './words.ts';
 
 /*
@@ -64,40 +76,88 @@ export type DayDemand = z.infer<typeof DayDemand>;
 
 // menu
 
+/** Pouches opened at a meal. A lot that is both handed out and in a pot stands here twice, once for each style. */
 export const MenuPouches = z.strictObject({
   code: LotCode,
   recipe: z.string(),
+  role: LotKind,
+  style: DishStyle,
   pouches: z.int().positive(),
   servings: Amount.describe('Servings in the opened pouches'),
   energyKcal: Amount.describe('Energy in the opened pouches'),
-  waterMl: Amount.describe('Water to add to the opened pouches'),
+  waterMl: Amount.describe(
+    'Water to add at this meal; of food that keeps when opened, only to what is eaten',
+  ),
   waterKind: WaterKind,
-  why: z.string().describe('The rule that put it here'),
+  reason: Reason.describe('Why it stands here'),
+  locked: z.boolean().describe('Its dish is kept when the menu is planned again'),
 });
 export type MenuPouches = z.infer<typeof MenuPouches>;
 
+/** What is eaten at a meal from pouches that were opened before. */
+export const FromOpen = z.strictObject({
+  code: LotCode,
+  recipe: z.string(),
+  role: LotKind,
+  servings: Amount,
+  sinceDay: Day.describe('Day on which its pouch was opened'),
+  waterMl: Amount,
+  waterKind: WaterKind,
+});
+export type FromOpen = z.infer<typeof FromOpen>;
+
+/** Servings on a plate. Those of a pot are quarters by lot, and carry the energy of the mean of the pot. */
 export const Portion = z.strictObject({
   eater: EaterName,
   code: LotCode,
+  role: LotKind,
+  style: DishStyle,
   servings: Amount,
+  pieces: Amount.optional().describe('The same in pieces, where the lot is counted in pieces'),
   energyKcal: Amount,
+  waterMl: Amount.describe('Water that was added to it'),
 });
 export type Portion = z.infer<typeof Portion>;
 
+export const LotServings = z.strictObject({ code: LotCode, servings: Amount, energyKcal: Amount });
+export type LotServings = z.infer<typeof LotServings>;
+
+/** A meal of one cook group. What is opened and what comes from open pouches is eaten, stays open, or is left over. */
 export const MenuMeal = z.strictObject({
   day: Day,
   date: CalendarDate,
   meal: MealKind,
+  group: z.string().describe('Cook group'),
+  style: ServingStyle.describe('How the food was to come to people'),
+  stop: MealStop,
+  eaters: z.array(EaterName).describe('Who eats it with the group'),
+  elsewhere: z.array(EaterName).describe('Who of the group eats elsewhere'),
   locked: z.boolean(),
+  lockedPlates: z.array(EaterName),
   byHand: z.boolean(),
   opened: z.array(MenuPouches),
+  fromOpen: z.array(FromOpen),
   portions: z.array(Portion),
+  staysOpen: z
+    .array(z.strictObject({ code: LotCode, servings: Amount, untilDay: Day }))
+    .describe('Still to be eaten of, later, from pouches that are open now'),
+  leftOver: z.array(LotServings).describe('Opened and not eaten, by lot'),
   targetKcal: Amount,
   eatenKcal: Amount,
   leftOverServings: Amount.describe('Opened and not eaten; rehydrated food is not kept'),
   leftOverKcal: Amount,
 });
 export type MenuMeal = z.infer<typeof MenuMeal>;
+
+/** Pouches that are carried and not planned to be eaten. */
+export const ReservePouches = z.strictObject({
+  code: LotCode,
+  recipe: z.string(),
+  pouches: z.int().positive(),
+  servings: Amount,
+  energyKcal: Amount,
+});
+export type ReservePouches = z.infer<typeof ReservePouches>;
 
 export const EaterDayEnergy = z.strictObject({
   day: Day,
@@ -111,8 +171,12 @@ export type EaterDayEnergy = z.infer<typeof EaterDayEnergy>;
 
 export const MenuPlan = z.strictObject({
   planner: z.string().describe('Which planner chose the meals that were not given'),
-  meals: z.array(MenuMeal),
+  groups: z
+    .array(z.strictObject({ name: z.string(), eaters: z.array(EaterName) }))
+    .describe('Who cooks and eats together'),
+  meals: z.array(MenuMeal).describe('One for each day, meal and cook group'),
   energy: z.array(EaterDayEnergy),
+  reserve: z.array(ReservePouches).describe('Carried and not planned to be eaten'),
 });
 export type MenuPlan = z.infer<typeof MenuPlan>;
 
@@ -167,7 +231,9 @@ export const Boil = z.strictObject({
   day: Day,
   purpose: z.enum(['meal', 'melting', 'making safe']),
   meal: MealKind.optional(),
+  group: z.string().describe('Cook group whose stove it is'),
   waterMl: Amount,
+  potfuls: z.int().positive().describe('Times that the pot is filled for it'),
   fromC: z.number(),
   toC: z.number(),
   altitudeM: z.number(),
@@ -186,6 +252,7 @@ export const FuelPlan = z.strictObject({
   containers: z.array(
     z.strictObject({
       label: z.string(),
+      group: z.string().describe('Cook group that burns it'),
       count: z.int().positive(),
       netG: Amount.describe('Fuel in one'),
       tareG: Amount,
@@ -205,11 +272,22 @@ export const CarriedPouches = z.strictObject({
   pouches: z.int().positive(),
   day: Day,
   meal: MealKind,
+  group: z.string().describe('Cook group that opens them'),
   grossG: Amount,
 });
 export const Pack = z.strictObject({
   eater: EaterName,
   pouches: z.array(CarriedPouches),
+  reserve: z
+    .array(
+      z.strictObject({
+        code: LotCode,
+        recipe: z.string(),
+        pouches: z.int().positive(),
+        grossG: Amount,
+      }),
+    )
+    .describe('Pouches that are not planned to be eaten'),
   fuelContainers: z.array(z.strictObject({ label: z.string(), count: z.int().positive(), grossG: Amount })),
   foodG: Amount,
   packagingG: Amount,
@@ -288,9 +366,12 @@ export type Shortfall = z.infer<typeof Shortfall>;
 export const CardPouches = z.strictObject({
   code: LotCode,
   recipe: z.string(),
-  pouches: z.int().positive(),
+  role: LotKind,
+  style: DishStyle,
+  pouches: z.int().nonnegative().describe('Opened at this meal; none where it comes from an open pouch'),
+  openSinceDay: Day.optional().describe('Day on which the pouch was opened that is eaten of'),
   waterMl: Amount.describe('Water to add to all of these pouches together'),
-  waterMlPerPouch: Amount,
+  waterMlPerPouch: Amount.describe('Into each pouch; for each serving where no pouch is opened'),
   waterKind: WaterKind,
   steepMin: Amount.describe('Waiting time at this altitude'),
   steepSeaLevelMin: Amount,
@@ -298,17 +379,33 @@ export const CardPouches = z.strictObject({
     'Part of the waiting time at this altitude after which to stir; missing: none is stated',
   ),
   allergens: z.array(Allergen).optional().describe('Missing: nobody has stated them'),
+  cookAfter: CookAfter.optional().describe('What has to be done after the wait, before anyone eats'),
+  pourIntoPot: z.boolean().describe('Its pouch takes no boiling water, or is no plate: pour it out first'),
   carriedBy: z.array(z.strictObject({ eater: EaterName, pouches: z.int().positive() })),
-  shares: z.array(z.strictObject({ eater: EaterName, servings: Amount })),
+  shares: z.array(
+    z.strictObject({
+      eater: EaterName,
+      servings: Amount,
+      pieces: Amount.optional(),
+      pouches: Amount.optional().describe('Whole or half pouches, where each has their own'),
+      energyKcal: Amount,
+    }),
+  ),
+  staysOpenServings: Amount,
   leftOverServings: Amount,
 });
 export type CardPouches = z.infer<typeof CardPouches>;
 export const CardMeal = z.strictObject({
   meal: MealKind,
+  group: z.string(),
   boilMl: Amount,
   heatMl: Amount,
+  potfuls: z.int().nonnegative(),
   fuelG: Amount,
-  pouches: z.array(CardPouches),
+  pouches: z.array(CardPouches).describe('In the order in which they are made'),
+  firstFor: z
+    .array(EaterName)
+    .describe('Avoiders whose dish is made first, with its own spoon; empty where all may eat everything'),
 });
 export type CardMeal = z.infer<typeof CardMeal>;
 export const CardDay = z.strictObject({
@@ -326,6 +423,7 @@ export const TrailCard = z.strictObject({
   startDate: CalendarDate,
   endDate: CalendarDate,
   party: z.array(z.strictObject({ eater: EaterName, excludes: z.array(z.string()) })),
+  groups: z.array(z.strictObject({ name: z.string(), eaters: z.array(EaterName) })),
   days: z.array(CardDay),
   cautions: z.array(z.string()),
 });

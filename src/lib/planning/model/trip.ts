@@ -16,6 +16,7 @@ import {
 } from './kinds.ts';
 import { Body } from './body.ts';
 import { LotCode } from './pouch-lot.ts';
+import { Reason } from './reasons.ts';
 import { Route, Terrain, WalkingTimeMethod } from './route.ts';
 import { MEAL_WORDS } from './words.ts';
 
@@ -233,6 +234,10 @@ export const MealRule = z.strictObject({
 });
 export type MealRule = z.infer<typeof MealRule>;
 
+/** How a dish comes to people. */
+export const DishStyle = z.enum(['own pouch', 'shared pot']);
+export type DishStyle = z.infer<typeof DishStyle>;
+
 export const OpenedLot = z.strictObject({
   code: LotCode,
   pouches: z
@@ -244,9 +249,11 @@ export const OpenedLot = z.strictObject({
     .string()
     .max(400)
     .optional()
-    .describe('The rule by which the planner put it here; left out where it was not the planner'),
+    .describe('The rule by which a planner of before put it here, in words; read, and written no more'),
+  reason: Reason.optional().describe('Why the planner put it here; left out where it was not the planner'),
   role: LotKind.optional().describe('What it is on the plates; left out: what its lot is'),
-  style: z.enum(['own pouch', 'shared pot']).optional().describe('How it comes to people; left out: as fits'),
+  style: DishStyle.optional().describe('How it comes to people; left out: as fits'),
+  locked: z.boolean().optional().describe('Kept, with its dish, when the menu is planned again'),
 });
 export type OpenedLot = z.infer<typeof OpenedLot>;
 
@@ -266,13 +273,22 @@ export const ChosenMeal = z.strictObject({
         eater: ShortText,
         code: LotCode,
         servings: z.number().positive().max(1000).describe('Servings of the lot on this plate'),
+        style: DishStyle.optional().describe('Where the lot is both handed out and in a pot: which'),
+        role: LotKind.optional().describe('What it is on the plate, where it comes from an open pouch'),
       }),
     )
     .max(2000)
     .optional()
     .describe('Who eats how much of what; left out: shared out anew from the pouches'),
-  lockedDishes: z.array(ShortText).max(50).optional().describe('Dishes kept when the menu is planned again'),
-  lockedPlates: z.array(ShortText).max(40).optional().describe('Eaters whose plates are kept'),
+  lockedPlates: z
+    .array(ShortText)
+    .max(40)
+    .optional()
+    .describe('Eaters whose plates are kept when the menu is planned again'),
+  toFill: z
+    .boolean()
+    .optional()
+    .describe('Only a part of the meal is listed, and the planner sees to the rest; left out: it is whole'),
 });
 export type ChosenMeal = z.infer<typeof ChosenMeal>;
 
@@ -478,13 +494,14 @@ export const Trip = TripFields.superRefine((trip, context) => {
       );
     meals.add(key);
     const codes = new Set<string>();
-    opened.forEach(({ code }, position) => {
-      if (codes.has(code))
+    opened.forEach(({ code, style = '' }, position) => {
+      const key = `${style} ${code}`;
+      if (codes.has(key))
         fail(
           ['menu', index, 'opened', position, 'code'],
           say('lists "{code}" twice at one meal; add up the pouches', { code }),
         );
-      codes.add(code);
+      codes.add(key);
     });
   });
 });

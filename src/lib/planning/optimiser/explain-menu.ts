@@ -1,126 +1,152 @@
-import type { MenuCosts, Settings } from '../model/settings.ts';
-import { mostAtSitting, withSettings, type MenuModel, type OpenedAt } from './menu-model.ts';
-import { MenuTable } from './menu-table.ts';
-import { scoreMenu, type MenuScore } from './score-menu.ts';
+import { layMeal } from '../menu/lay-meal.ts';
+import { buildMenuModel, type MenuModel, type ModelSlot } from '../menu/menu-model.ts';
+import type { MenuProblem } from '../menu/menu-problem.ts';
+import { MenuState, type ModelMenu } from '../menu/menu-state.ts';
+import { fromModel, toModel } from '../menu/place-menu.ts';
+import { scoreMenu, SCORE_TERMS, type ScoreTerm } from '../menu/score-menu.ts';
+import type { Reason } from '../model/reasons.ts';
+import type { OpenProgram } from './linear-program.ts';
 import { searchToEnd } from './search-menu.ts';
 
-export type CostTerm = keyof MenuCosts;
-
-/** Why pouches stand where they do: what the menu would cost more with the next best lot in their place. */
-export type WhyHere = OpenedAt & {
-  readonly instead?: {
-    readonly lot: number;
-    readonly pouches: number;
-    readonly points: number;
-    readonly term: CostTerm;
-  };
-};
-/** What one more pouch of a lot on the shelf would gain, points. */
+/** Why a dish stands at a slot. */
+export type DishReason = { readonly slot: number; readonly dish: number; readonly reason: Reason };
+/** What one more pouch of a lot would gain, points. */
 export type OneMore = { readonly lot: number; readonly slot: number; readonly points: number };
 /** What a menu would gain, points, if a rule gave way. */
-export type Relaxed = { readonly rule: 'recipes' | 'repeats'; readonly points: number };
+export type RelaxedRule = { readonly rule: 'repeats' | 'one dish'; readonly points: number };
 
-/** Changes smaller than this are none, points. */
-const NOTHING = 0.005;
-/** Most lots named as worth one more. */
+/** Differences smaller than this are none, points. */
+const NOTHING = 0.05;
 const MOST_NAMED = 5;
+const MOST_LOTS_TRIED = 40;
 
-/** For each lot on the table: the best single lot to stand in for it, by trying them all. */
-export function whyHere(model: MenuModel, opened: readonly OpenedAt[]): WhyHere[] {
-  const table = new MenuTable(model, opened);
-  const before = scoreMenu(model, opened);
-  return opened.map((at): WhyHere => {
-    let best: { lot: number; pouches: number; points: number } | undefined;
-    for (const lot of table.candidates[at.slot] ?? []) {
-      if (lot === at.lot || table.freeOf(lot) <= 0) continue;
-      const even = (at.pouches * (table.kcal[at.lot] ?? 0)) / (table.kcal[lot] ?? 1);
-      for (const pouches of new Set([Math.floor(even), Math.ceil(even)])) {
-        if (pouches < 1) continue;
-        table.clearChanges();
-        if (!table.change(at.slot, at.lot, -at.pouches) || !table.change(at.slot, lot, pouches)) continue;
-        const points = table.peek() - table.points;
-        if (Number.isFinite(points) && (!best || points < best.points - 1e-9))
-          best = { lot, pouches, points };
-      }
-    }
-    if (!best) return at;
-    const swapped = [
-      ...opened.filter(({ slot, lot }) => slot !== at.slot || (lot !== at.lot && lot !== best.lot)),
-      {
-        slot: at.slot,
-        lot: best.lot,
-        pouches: best.pouches + table.pouchesAt(at.slot, best.lot),
-      },
-    ];
-    return {
-      ...at,
-      instead: { ...best, term: decidingTerm(before, scoreMenu(model, swapped)) },
-    };
+/** For each dish: whether it is the oldest for those who eat it, or what the next best would cost more. */
+export function reasonsOf(model: MenuModel, menu: ModelMenu): DishReason[] {
+  const state = MenuState.of(model, menu);
+  return model.slots.flatMap((slot) => {
+    const laying = state.layings[slot.index];
+    return (laying?.dishes ?? []).map(({ dish, lots, portions }): DishReason => {
+      const places = portions.map(({ place }) => place);
+      return { slot: slot.index, dish, reason: reasonFor(model, state, slot, dish, lots, places) };
+    });
   });
 }
 
-/** The term by which a menu is worse than another, the most. */
-function decidingTerm(before: MenuScore, after: MenuScore): CostTerm {
-  const terms = Object.keys(before.terms) as CostTerm[];
-  const worse = (term: CostTerm) => after.terms[term].points - before.terms[term].points;
-  return terms.reduce((most, term) => (worse(term) > worse(most) ? term : most));
+function reasonFor(
+  model: MenuModel,
+  state: MenuState,
+  slot: ModelSlot,
+  dish: number,
+  lots: readonly number[],
+  places: readonly number[],
+): Reason {
+  if (slot.task.dish === model.dishes[dish]) return { code: 'fixed dish' };
+  const eaters = places.map((place) => model.people[slot.people[place] ?? -1] ?? '');
+  const isForAll = places.length === slot.people.length;
+  // lots of a model stand in the order in which they expire
+  const oldest = Math.min(
+    ...slot.options
+      .filter((option) => places.every((place) => Number.isFinite(option.taste[place])))
+      .flatMap((option) => option.lots.filter((lot) => (state.free[lot] ?? 0) > 0 || lots.includes(lot))),
+  );
+  if (lots.includes(oldest))
+    return isForAll ? { code: 'oldest for all' } : { code: 'oldest for some', eaters };
+  if (!isForAll) {
+    const others = slot.people.flatMap((person, place) =>
+      places.includes(place) ? [] : [model.people[person] ?? ''],
+    );
+    const cannot = others.filter((name) =>
+      lots.every((lot) => !model.lots[lot]?.feeds[model.people.indexOf(name)]),
+    );
+    if (cannot.length === others.length && cannot.length > 0) return { code: 'oldest for some', eaters };
+  }
+  const without: ModelSlot = { ...slot, options: slot.options.filter((option) => option.dish !== dish) };
+  const before = scoreMenu(model, state.menu());
+  const laid = state.clear(slot.index);
+  const { laying } = layMeal(model, without, state.around(slot));
+  state.lay(laying);
+  const after = scoreMenu(model, state.menu());
+  state.clear(slot.index);
+  if (laid) state.lay(laid);
+  const next = laying.dishes.reduce<(typeof laying.dishes)[number] | undefined>(
+    (largest, other) => (!largest || other.portions.length > largest.portions.length ? other : largest),
+    undefined,
+  );
+  const points = after.points - before.points;
+  if (!next) return { code: 'no other' };
+  const recipe = model.dishes[next.dish] ?? '';
+  if (points < NOTHING) return { code: 'as good', recipe };
+  return {
+    code: 'next best',
+    recipe,
+    points: Math.round(points * 10) / 10,
+    cost: decidingTerm(before.terms, after.terms),
+  };
 }
 
-/** The lots of which one more pouch would gain most, put in by itself or for another pouch of the same meal; one for each recipe. */
-export function worthOneMore(model: MenuModel, opened: readonly OpenedAt[]): OneMore[] {
-  const more: MenuModel = {
-    ...model,
-    lots: model.lots.map((lot) => ({
-      ...lot,
-      stock: lot.stock + 1,
-      most: lot.most.map((most, slot) =>
-        most === 0 ? 0 : Math.min(most + 1, mostAtSitting(model.slots[slot]?.mostKcal ?? [], lot)),
-      ),
-    })),
-  };
-  const table = new MenuTable(more, opened);
+function decidingTerm(
+  before: Readonly<Record<ScoreTerm, number>>,
+  after: Readonly<Record<ScoreTerm, number>>,
+): ScoreTerm {
+  return SCORE_TERMS.reduce((most, term) =>
+    after[term] - before[term] > after[most] - before[most] ? term : most,
+  );
+}
+
+/** The lots of which one more pouch would gain most, at one meal laid anew; one for each dish. */
+export function worthOneMore(model: MenuModel, menu: ModelMenu): OneMore[] {
   const best = new Map<number, OneMore>();
-  for (const lot of model.lots) {
-    const used = lot.stock - (table.freeOf(lot.index) - 1);
-    if (used < lot.stock) continue; // there are free ones, and the menu is better without
-    for (const slot of table.openSlots) {
-      if ((more.lots[lot.index]?.most[slot] ?? 0) === 0) continue;
-      const tries = [undefined, ...(table.lotsAt[slot] ?? [])];
-      for (const out of tries) {
-        if (out === lot.index) continue;
-        table.clearChanges();
-        if (out !== undefined && !table.change(slot, out, -1)) continue;
-        if (!table.change(slot, lot.index, 1)) continue;
-        const points = table.points - table.peek();
-        if (points > (best.get(lot.recipe)?.points ?? NOTHING))
-          best.set(lot.recipe, { lot: lot.index, slot, points });
-      }
+  const state = MenuState.of(model, menu);
+  const points = state.points();
+  const usedUp = model.lots.filter(({ index }) => (state.free[index] ?? 0) === 0).slice(0, MOST_LOTS_TRIED);
+  for (const lot of usedUp) {
+    const more: MenuModel = {
+      ...model,
+      lots: model.lots.map((other) => (other === lot ? { ...lot, stock: lot.stock + 1 } : other)),
+    };
+    const trial = MenuState.of(more, menu);
+    for (const slot of model.slots) {
+      if (!slot.options.some(({ dish }) => dish === lot.dish)) continue;
+      const laid = trial.clear(slot.index);
+      trial.layBest(slot.index);
+      const gain = points - trial.points();
+      if (gain > (best.get(lot.dish)?.points ?? NOTHING))
+        best.set(lot.dish, { lot: lot.index, slot: slot.index, points: gain });
+      trial.clear(slot.index);
+      if (laid) trial.lay(laid);
     }
   }
   return [...best.values()].sort((a, b) => b.points - a.points).slice(0, MOST_NAMED);
 }
 
 /**
- * What a menu would gain if a rule gave way, by searching on from it: one recipe more at each meal; no recipe counted as a repeat.
- * A gain is what was found in so much work; more may be possible.
+ * What a menu would gain if a rule gave way, by searching on from it. A gain is what was found in so much work; more may be possible.
  */
-export function relaxedRules(model: MenuModel, opened: readonly OpenedAt[], work: number): Relaxed[] {
-  const { settings } = model;
-  const now = scoreMenu(model, opened);
-  const gain = (changed: Settings, from: number) => {
-    const relaxed = withSettings(model, changed);
-    const found = searchToEnd(relaxed, { seed: 1, work, start: opened });
-    return Math.max(0, from - scoreMenu(relaxed, found.opened).points);
+export function relaxedRules(
+  problem: MenuProblem,
+  model: MenuModel,
+  menu: ModelMenu,
+  open: OpenProgram,
+  work: number,
+): RelaxedRule[] {
+  const { settings } = problem;
+  const now = scoreMenu(model, menu);
+  const gain = (changed: MenuProblem, paid: number) => {
+    const relaxed = buildMenuModel(changed);
+    const start = toModel(relaxed, fromModel(model, menu));
+    const found = searchToEnd(relaxed, open, { effort: 'quick', starts: [start], work });
+    return Math.max(0, now.points - paid - found.points);
   };
+  const costs = settings.menuCosts;
   return [
-    {
-      rule: 'recipes',
-      points: gain({ ...settings, maxRecipesPerMeal: settings.maxRecipesPerMeal + 1 }, now.points),
-    },
     // what the repeats cost now is no gain by itself: the menu is the same
     {
       rule: 'repeats',
-      points: gain({ ...settings, repeatAfterDays: 0 }, now.points - now.terms.repeat.points),
+      points: gain({ ...problem, settings: { ...settings, repeatAfterDays: 0 } }, now.terms.repeats),
+    },
+    {
+      rule: 'one dish',
+      points: gain({ ...problem, settings: { ...settings, menuCosts: { ...costs, secondDish: 0 } } }, 0),
     },
   ];
 }

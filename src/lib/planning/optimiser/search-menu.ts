@@ -1,288 +1,303 @@
-import type { MenuModel, OpenedAt } from './menu-model.ts';
-import { MenuTable } from './menu-table.ts';
+import { layByExpiry } from '../menu/lay-by-expiry.ts';
+import type { Laying } from '../menu/lay-meal.ts';
+import type { MenuModel } from '../menu/menu-model.ts';
+import { MenuState, type EatenExtra, type ModelMenu } from '../menu/menu-state.ts';
+import type { OpenProgram } from './linear-program.ts';
+import { MasterProgram } from './master-program.ts';
+import { mergeLayings } from './merge-layings.ts';
 import { randomFrom, type Random } from './random.ts';
-
-/** Temperatures, points: where the search begins, at the least; where it begins again from the best; where it ends, when a tenth of a point counts. */
-const HOT = 40;
-const WARM = 6;
-const COLD = 0.04;
-/** A table of scarce food costs so much that the search has to begin hotter: at this share of the points of a meal. */
-const HOT_SHARE = 0.1;
-/** The work is cut into coolings: this many from the start, then as many from the best. */
-const FRESH = 2;
-const AGAIN = 4;
-/** Moves between two reports. */
-const SLICE = 20_000;
-/** Serving a day with walls costs about as much as this many other moves (measured). */
-const FLOW_WORK = 6;
 
 export const EFFORTS = ['quick', 'thorough'] as const;
 export type Effort = (typeof EFFORTS)[number];
 
-/** Work up to this many meals; beyond, it grows with the cube of their number, up to six times as much. */
-const SMALL_TRIP_MEALS = 48;
-const WORK: Readonly<Record<Effort, number>> = { quick: 600_000, thorough: 6_000_000 };
-
-/** The budget for a model, in moves: the same on every machine. */
-export function workFor(model: MenuModel, effort: Effort): number {
-  const growth = Math.min(6, Math.max(1, (model.slots.length / SMALL_TRIP_MEALS) ** 3));
-  return Math.round(WORK[effort] * growth);
-}
-
-export type SearchOptions = {
-  readonly seed: number;
-  /** Moves tried: the budget. */
-  readonly work: number;
-  readonly start: readonly OpenedAt[];
-  /** How often the search forgets the best and begins at the start, hot; none where the start is good. */
-  readonly fresh?: number;
-};
-export type SearchReport = {
-  /** Share of the budget used. */
+/** How far a search is. */
+export type SearchStep = {
+  /** Share of its work that is done. */
   readonly done: number;
   readonly points: number;
-  readonly opened: readonly OpenedAt[];
+  /** What no menu is under, points; -Infinity until it is known. */
+  readonly bound: number;
+  readonly menu: ModelMenu;
+};
+export type SearchOptions = {
+  readonly effort: Effort;
+  readonly seed?: number;
+  /** Menus to begin with; first expired, first out is always one. */
+  readonly starts?: readonly ModelMenu[];
+  /** Work for the search by pieces, in `WORK_UNITS`; left out: by effort and size. */
+  readonly work?: number;
 };
 
+/** Share of the meals that a dive settles at a time. */
+const DIVE_SHARE = 0.08;
+/** Rounds of pricing at most, after which the bound is taken as it is. */
+const MOST_ROUNDS = { quick: 40, thorough: 160 };
+/** Work of the search by pieces for each meal, in units of `MenuState.work`. */
+const WORK_OF_MEAL = { quick: 120_000, thorough: 2_500_000 };
+const MOST_WORK = { quick: 9_000_000, thorough: 150_000_000 };
+/** Trips of up to so many meals have the best of what was found put together exactly: from how many layings, and by how many nodes of the tree. */
+const MOST_TO_MERGE = { quick: 8, thorough: 16 };
+const MOST_LAYINGS = { quick: 160, thorough: 600 };
+const MERGE_NODES = { quick: 20, thorough: 2000 };
+/** A bound that is nearer than this share of the points need not be bettered. */
+const NEAR_ENOUGH = 1e-4;
+
 /**
- * Looks for a good menu by simulated annealing (Kirkpatrick, Gelatt & Vecchi 1983, Science 220:671-680): small changes of the table, of which a worse one is taken
- * with a chance that falls as the search cools; a few coolings from the start, then more from the best found. The same model, seed, work and start
- * give the same menu on any machine, and it is never worse than the start.
- *
- * @returns reports as it goes; the last one is the outcome
+ * Looks for the best menu and for a bound that no menu is under: layings are made as their price pays, a dive settles a few meals at a time, and a search takes up one to
+ * three meals and lays them anew. Effort is counted in work, so the same input gives the same menu.
  */
 export function* searchMenu(
   model: MenuModel,
-  { seed, work, start, fresh = FRESH }: SearchOptions,
-): Generator<SearchReport, SearchReport> {
+  open: OpenProgram,
+  { effort, seed = 1, starts = [], work }: SearchOptions,
+): Generator<SearchStep, SearchStep> {
   const random = randomFrom(seed);
-  const table = new MenuTable(model, start);
-  const moves = new Moves(table, random);
-  const first = table.opened();
-  let best = first;
-  let bestPoints = table.points;
-  const hot = Math.max(HOT, (HOT_SHARE * bestPoints) / Math.max(1, table.openSlots.length));
-  const share = work / (fresh + AGAIN);
-  const report = (done: number): SearchReport => ({
-    done: Math.min(1, done),
-    points: bestPoints,
-    opened: best,
-  });
+  let best: ModelMenu = layByExpiry(model);
+  let points = MenuState.of(model, best).points();
+  for (const start of starts) {
+    const own = MenuState.of(model, start).points();
+    if (own < points) [best, points] = [start, own];
+  }
+  let bound = -Infinity;
+  const step = (done: number): SearchStep => ({ done, points, bound, menu: best });
+  const take = (menu: ModelMenu, own: number) => {
+    if (own < points - 1e-9) [best, points] = [menu, own];
+  };
+  if (model.slots.length === 0 && model.extraDays.length === 0) return step(1);
+  yield step(0);
 
-  for (let cooling = 0; cooling < fresh + AGAIN && table.openSlots.length > 0; cooling++) {
-    table.become(cooling < fresh ? first : best);
-    const from = cooling < fresh ? hot : WARM;
-    const flowsBefore = table.flows;
-    for (let tried = 0, used = 0; used < share; tried++) {
-      used = tried + FLOW_WORK * (table.flows - flowsBefore);
-      if (tried % SLICE === 0) yield report((cooling * share + used) / work);
-      if (!moves.propose()) continue;
-      const heat = from * (COLD / from) ** Math.min(1, used / share);
-      if (table.tryChanges(table.points - heat * Math.log(random())) && table.points < bestPoints - 1e-9) {
-        bestPoints = table.points;
-        best = table.opened();
+  const master = new MasterProgram(model, open);
+  try {
+    for (const menu of [best, ...starts]) for (const laying of menu.layings) master.addLaying(laying);
+    for (const slot of model.slots) master.prime(slot);
+    let shown = 0;
+    for (let round = 0; round < MOST_ROUNDS[effort]; round++) {
+      const solution = master.solve();
+      const { added, below } = master.price(model.slots, solution);
+      bound = Math.max(bound, solution.points + below);
+      if (added === 0 || -below < NEAR_ENOUGH * Math.abs(solution.points)) {
+        if (master.addBrokenRows(solution) === 0 && added === 0) break;
+      }
+      if (round - shown >= 5) {
+        shown = round;
+        yield step(Math.min(0.4, round * 0.02));
       }
     }
+    const price = (lot: number) => master.priceOf(lot);
+    const prices = Float64Array.from(model.lots, (_, lot) => price(lot));
+    const dayPriceOf = model.people.map((_, person) =>
+      model.days.map((_, day) => master.dayPriceOf(person, day)),
+    );
+    const dived = dive(model, master);
+    take(dived.menu(), dived.points());
+    yield step(0.4);
+    if (model.slots.length <= MOST_TO_MERGE[effort]) {
+      const merged = mergeLayings(
+        model,
+        cheapest(model, master, MOST_LAYINGS[effort]),
+        worthOf(model, master),
+        open,
+        MERGE_NODES[effort],
+      );
+      if (merged) take(merged.menu(), merged.points());
+    }
+    yield step(0.5);
+
+    for (const part of betterByPieces(
+      model,
+      best,
+      prices,
+      dayPriceOf,
+      random,
+      work ?? workOf(model, effort),
+    )) {
+      take(part.menu, part.points);
+      yield step(0.5 + 0.5 * part.done);
+      if (points - bound < NEAR_ENOUGH * Math.abs(points)) break;
+    }
+  } finally {
+    master.close();
   }
-  return report(1);
+  return step(1);
 }
 
-/** A whole search. @returns its outcome */
-export function searchToEnd(model: MenuModel, options: SearchOptions): SearchReport {
-  const search = searchMenu(model, options);
+/** Work of the search by pieces, for a model of this size. */
+export const workOf = ({ slots, extraDays }: MenuModel, effort: Effort): number =>
+  Math.min(MOST_WORK[effort], WORK_OF_MEAL[effort] * Math.max(4, slots.length + extraDays.length));
+
+/** Runs a search to its end. */
+export function searchToEnd(model: MenuModel, open: OpenProgram, options: SearchOptions): SearchStep {
+  const steps = searchMenu(model, open, options);
   for (;;) {
-    const next = search.next();
+    const next = steps.next();
     if (next.done) return next.value;
   }
 }
 
-/** Proposes changes to a table: each is a short list of pouches more or less at a meal. */
-class Moves {
-  readonly #table: MenuTable;
-  readonly #random: Random;
+/** The layings of each slot that the relaxed menu would rather have, and those of it. */
+function cheapest(model: MenuModel, master: MasterProgram, most: number): Laying[] {
+  const bySlot = Map.groupBy(master.reducedLayings(), ({ laying }) => laying.slot);
+  const each = Math.max(3, Math.floor(most / Math.max(1, model.slots.length)));
+  return [...bySlot.values()].flatMap((own) =>
+    own
+      .sort((a, b) => a.reduced - b.reduced)
+      .slice(0, each)
+      .map(({ laying }) => laying),
+  );
+}
 
-  constructor(table: MenuTable, random: Random) {
-    this.#table = table;
-    this.#random = random;
-  }
+/** What an extra is worth by the prices of the relaxed menu: most where the relaxed menu eats of it. */
+function worthOf(model: MenuModel, master: MasterProgram): (lot: number) => number {
+  const eaten = new Map<number, number>();
+  for (const { column, lot } of master.units)
+    eaten.set(lot, (eaten.get(lot) ?? 0) + (master.solution?.values[column] ?? 0));
+  return (lot) => (eaten.get(lot) ?? 0) * 1000 - lot;
+}
 
-  #below(count: number): number {
-    return Math.floor(this.#random() * count);
-  }
-
-  #anyMeal(): number | undefined {
-    const { openSlots } = this.#table;
-    return openSlots[this.#below(openSlots.length)];
-  }
-
-  propose(): boolean {
-    const table = this.#table;
-    table.clearChanges();
-    const slot = this.#anyMeal();
-    if (slot === undefined) return false;
-    const kind = this.#random();
-    if (kind < 0.08) return this.#add(slot);
-    if (kind < 0.14) return this.#remove(slot);
-    if (kind < 0.34) return this.#swap(slot);
-    if (kind < 0.5) return this.#swap(slot) && this.#trim(table.dayOf(slot));
-    if (kind < 0.54) return this.#trade(slot);
-    if (kind < 0.64) return this.#refill(slot) && (this.#random() < 0.5 || this.#trim(table.dayOf(slot)));
-    const other = this.#anyMeal()!;
-    if (other === slot) return false;
-    if (!(kind < 0.84 ? this.#exchange(slot, other) : this.#move(slot, other))) return false;
-    if (this.#random() < 0.5) return true;
-    const [day, otherDay] = [table.dayOf(slot), table.dayOf(other)];
-    return this.#trim(day) && (day === otherDay || this.#trim(otherDay));
-  }
-
-  /** A meal is cleared and laid anew, with about as much as its day then lacks. */
-  #refill(slot: number): boolean {
-    const table = this.#table;
-    const day = table.dayOf(slot);
-    let lackKcal = table.needOn[day]! - table.kcalOn[day]!;
-    for (const lot of table.lotsAt[slot]!) {
-      const pouches = table.pouchesAt(slot, lot);
-      lackKcal += pouches * table.kcal[lot]!;
-      if (!table.change(slot, lot, -pouches)) return false;
+/** Settles the meals that the relaxed menu is surest of, a few at a time, and relaxes the rest anew. */
+function dive(model: MenuModel, master: MasterProgram): MenuState {
+  const state = new MenuState(model);
+  const isOpen = model.slots.map(() => true);
+  const fits = (laying: Laying) => {
+    const used = new Map<number, number>();
+    for (const dish of laying.dishes)
+      dish.lots.forEach((lot, at) => used.set(lot, (used.get(lot) ?? 0) + (dish.pouches[at] ?? 0)));
+    return [...used].every(([lot, pouches]) => pouches <= (state.free[lot] ?? 0));
+  };
+  let solution = master.solve();
+  let stuck = 0;
+  for (let left = model.slots.length; left > 0 && stuck < 3;) {
+    const values = solution.values;
+    const candidates = new Map<number, { laying: Laying; share: number; column: number }>();
+    for (const { column, laying } of master.layings) {
+      if (!isOpen[laying.slot]) continue;
+      const share = values[column] ?? 0;
+      const known = candidates.get(laying.slot);
+      if (share > 0.01 && (!known || share > known.share + 1e-9) && fits(laying))
+        candidates.set(laying.slot, { laying, share, column });
     }
-    const recipes = 1 + this.#below(Math.min(3, table.model.settings.maxRecipesPerMeal));
-    for (let at = 0; at < recipes && lackKcal > 0; at++) {
-      const lot = this.#candidate(slot);
-      if (lot < 0) return false;
-      const wanted =
-        (lackKcal / table.kcal[lot]!) * (at === recipes - 1 ? 1 : this.#random()) + this.#random();
-      const pouches = Math.min(
-        Math.floor(wanted),
-        table.freeOf(lot) + table.pouchesAt(slot, lot),
-        table.mostAt(slot, lot),
+    const inOrder = [...candidates.values()].sort(
+      (a, b) => b.share - a.share || a.laying.slot - b.laying.slot,
+    );
+    const count = Math.max(1, Math.ceil(DIVE_SHARE * model.slots.length));
+    let settled = 0;
+    for (const { laying, share, column } of inOrder) {
+      if (settled >= count && share < 1 - 1e-6) break;
+      if (!fits(laying)) continue;
+      state.lay(laying);
+      isOpen[laying.slot] = false;
+      left--;
+      settled++;
+      master.bounds(
+        master.layings
+          .filter((other) => other.laying.slot === laying.slot && other.column !== column)
+          .map((other) => other.column),
+        0,
+        0,
       );
-      if (pouches <= 0) continue;
-      if (!table.change(slot, lot, pouches)) return false;
-      lackKcal -= pouches * table.kcal[lot]!;
     }
-    return table.changes > 0;
+    if (left === 0) break;
+    stuck = settled > 0 ? 0 : stuck + 1;
+    const open = model.slots.filter(({ index }) => isOpen[index]);
+    if (settled > 0) solution = master.solve();
+    for (let round = 0; round < (settled > 0 ? 2 : 6); round++) {
+      if (master.price(open, solution, (lot) => state.free[lot] ?? 0).added === 0) break;
+      solution = master.solve();
+    }
   }
+  const price = (lot: number) => master.priceOf(lot);
+  for (const slot of model.slots)
+    if (isOpen[slot.index]) state.layBest(slot.index, price, (person, day) => master.dayPriceOf(person, day));
+  for (const { index } of model.extraDays) state.fillExtras(index, price);
+  return state;
+}
 
-  /** Two meals trade all that is on them. */
-  #trade(slot: number): boolean {
-    const table = this.#table;
-    const other = this.#anyMeal()!;
-    if (other === slot || table.lotsAt[slot]!.length + table.lotsAt[other]!.length > 6) return false;
-    for (const lot of table.lotsAt[slot]!) {
-      const pouches = table.pouchesAt(slot, lot);
-      if (!table.change(slot, lot, -pouches) || !table.change(other, lot, pouches)) return false;
-    }
-    for (const lot of table.lotsAt[other]!) {
-      const pouches = table.pouchesAt(other, lot);
-      if (!table.change(other, lot, -pouches) || !table.change(slot, lot, pouches)) return false;
-    }
-    return table.changes > 0;
-  }
+type Piece = { readonly menu: ModelMenu; readonly points: number; readonly done: number };
 
-  /** After a change, the one further swap of the same day that fits its energy best. */
-  #trim(day: number): boolean {
-    const table = this.#table;
-    let kcal = table.kcalOn[day]!;
-    const { changedSlot, changedLot, changedBy, changes } = table;
-    for (let at = 0; at < changes; at++)
-      if (table.dayOf(changedSlot[at]!) === day) kcal += changedBy[at]! * table.kcal[changedLot[at]!]!;
-    const need = table.needOn[day]!;
-    const missing = table.model.settings.menuCosts.missingKcal;
-    let best = Infinity;
-    let [bestSlot, bestOut, bestIn] = [-1, -1, -1];
-    for (const slot of table.openSlots) {
-      if (table.dayOf(slot) !== day) continue;
-      const lots = table.candidates[slot]!;
-      if (lots.length === 0) continue;
-      const tries = Math.min(lots.length, 8);
-      for (const out of table.lotsAt[slot]!)
-        for (let at = 0; at < tries; at++) {
-          const into = this.#candidate(slot);
-          if (
-            into === out ||
-            table.freeOf(into) <= 0 ||
-            table.pouchesAt(slot, into) >= table.mostAt(slot, into)
-          )
-            continue;
-          const now = kcal - table.kcal[out]! + table.kcal[into]!;
-          const cost = table.costAt(slot, into) - table.costAt(slot, out) + Math.max(0, need - now) * missing;
-          if (cost < best) [best, bestSlot, bestOut, bestIn] = [cost, slot, out, into];
+/** Takes up one to three meals, and sometimes the extras of their day, and lays them anew; what is no worse stands. */
+function* betterByPieces(
+  model: MenuModel,
+  start: ModelMenu,
+  prices: Float64Array,
+  dayPrices: readonly (readonly number[])[],
+  random: Random,
+  mostWork: number,
+): Generator<Piece> {
+  const state = MenuState.of(model, start);
+  let points = state.points();
+  let best: Piece = { menu: start, points, done: 0 };
+  const pick = (count: number) => Math.floor(random() * count);
+  const slotsOf = Map.groupBy(model.slots, ({ day, group }) => `${day} ${group}`);
+  const slotsOfDish = Map.groupBy(
+    model.slots.flatMap((slot) => slot.options.map(({ dish }) => ({ slot, dish }))),
+    ({ dish }) => dish,
+  );
+  const extrasOf = Map.groupBy(model.extraDays, ({ day, group }) => `${day} ${group}`);
+  let shownAt = 0;
+  while (state.work.units < mostWork) {
+    const before = state.work.units;
+    const guide = [0, 0.5, 1][pick(3)] ?? 0;
+    const price = (lot: number) => guide * (prices[lot] ?? 0);
+    const chosen = new Set<number>();
+    const extraDays = new Set<number>();
+    const first = model.slots[pick(model.slots.length)];
+    if (!first || random() < 0.15) {
+      const extraDay = model.extraDays[pick(model.extraDays.length)];
+      if (extraDay) extraDays.add(extraDay.index);
+      if (!extraDay && !first) return;
+    } else {
+      chosen.add(first.index);
+      const more = pick(3);
+      const dish = state.layings[first.index]?.dishes[0]?.dish;
+      const near =
+        random() < 0.5
+          ? (slotsOf.get(`${first.day} ${first.group}`) ?? [])
+          : dish !== undefined && random() < 0.6
+            ? (slotsOfDish.get(dish) ?? []).map(({ slot }) => slot)
+            : model.slots;
+      for (let at = 0; at < more; at++) {
+        const other = near[pick(near.length)];
+        if (other) chosen.add(other.index);
+      }
+      if (random() < 0.4)
+        for (const index of chosen) {
+          const slot = model.slots[index];
+          for (const extraDay of (slot && extrasOf.get(`${slot.day} ${slot.group}`)) ?? [])
+            extraDays.add(extraDay.index);
         }
     }
-    if (bestSlot < 0) return true;
-    return table.change(bestSlot, bestOut, -1) && table.change(bestSlot, bestIn, 1);
-  }
-
-  #candidate(slot: number): number {
-    const { candidates } = this.#table;
-    const lots = candidates[slot]!;
-    if (lots.length === 0) return -1;
-    const at = this.#random();
-    return lots[Math.floor(at * at * lots.length)]!;
-  }
-
-  #onTable(slot: number): number {
-    const lots = this.#table.lotsAt[slot]!;
-    return lots.length === 0 ? -1 : lots[this.#below(lots.length)]!;
-  }
-
-  #add(slot: number): boolean {
-    const table = this.#table;
-    const lot = this.#candidate(slot);
-    if (lot < 0) return false;
-    return table.change(slot, lot, this.#random() < 0.7 ? 1 : 1 + this.#below(3));
-  }
-
-  #remove(slot: number): boolean {
-    const table = this.#table;
-    const lot = this.#onTable(slot);
-    if (lot < 0) return false;
-    return table.change(slot, lot, this.#random() < 0.5 ? -1 : -table.pouchesAt(slot, lot));
-  }
-
-  #swap(slot: number): boolean {
-    const table = this.#table;
-    const out = this.#onTable(slot);
-    const into = this.#candidate(slot);
-    if (out < 0 || into < 0 || out === into) return false;
-    const had = table.pouchesAt(slot, out);
-    const taken = this.#random() < 0.5 ? had : 1;
-    const even = (taken * table.kcal[out]!) / table.kcal[into]!;
-    const put = Math.max(1, Math.floor(even + this.#random()));
-    return table.change(slot, out, -taken) && table.change(slot, into, put);
-  }
-
-  /** Two meals exchange a lot each. */
-  #exchange(slot: number, other: number): boolean {
-    const table = this.#table;
-    const a = this.#onTable(slot);
-    const b = this.#onTable(other);
-    if (a < 0 || b < 0 || a === b) return false;
-    const all = this.#random() < 0.6;
-    const takenA = all ? table.pouchesAt(slot, a) : 1;
-    const takenB = all ? table.pouchesAt(other, b) : 1;
-    return (
-      table.change(slot, a, -takenA) &&
-      table.change(other, b, -takenB) &&
-      table.change(other, a, takenA) &&
-      table.change(slot, b, takenB)
-    );
-  }
-
-  /** A lot goes to another meal, and something free may fill its place. */
-  #move(slot: number, other: number): boolean {
-    const table = this.#table;
-    const lot = this.#onTable(other);
-    if (lot < 0) return false;
-    const taken = this.#random() < 0.5 ? 1 : table.pouchesAt(other, lot);
-    if (!table.change(other, lot, -taken) || !table.change(slot, lot, taken)) return false;
-    if (this.#random() < 0.5) return true;
-    if (this.#random() < 0.5) {
-      const out = this.#onTable(slot);
-      if (out < 0 || out === lot) return true;
-      return table.change(slot, out, -(this.#random() < 0.5 ? 1 : table.pouchesAt(slot, out)));
+    const oldLayings: Laying[] = [];
+    const oldExtras: EatenExtra[] = [];
+    for (const index of extraDays) oldExtras.push(...state.clearExtras(index));
+    for (const index of chosen) {
+      const old = state.clear(index);
+      if (old) oldLayings.push(old);
     }
-    const fill = this.#candidate(other);
-    return fill < 0 || fill === lot ? true : table.change(other, fill, 1);
+    const order = [...chosen].sort(() => random() - 0.5);
+    for (const index of order) {
+      const slot = model.slots[index];
+      const isFilled =
+        slot &&
+        (extrasOf.get(`${slot.day} ${slot.group}`) ?? []).some(({ index: own }) => extraDays.has(own));
+      state.layBest(index, price, isFilled ? (person, day) => dayPrices[person]?.[day] ?? 0 : undefined);
+    }
+    for (const index of extraDays) state.fillExtras(index, price);
+    const now = state.points();
+    if (now <= points + 1e-9) {
+      points = now;
+      if (points < best.points - 1e-9) best = { menu: state.menu(), points, done: 0 };
+    } else {
+      for (const index of extraDays) state.clearExtras(index);
+      for (const index of chosen) state.clear(index);
+      for (const laying of oldLayings) state.lay(laying);
+      for (const { extraDay, lot, place, units } of oldExtras) state.addUnits(extraDay, lot, [place], units);
+    }
+    // a step that found nothing to do counts as well
+    if (state.work.units - before < 100) state.work.units += 100;
+    if (state.work.units - shownAt > mostWork / 20) {
+      shownAt = state.work.units;
+      yield { ...best, done: state.work.units / mostWork };
+    }
   }
+  yield { ...best, done: 1 };
 }

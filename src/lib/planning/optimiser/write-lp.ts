@@ -1,7 +1,10 @@
 import type { MenuProgram, Row } from './menu-program.ts';
 
 /** Terms on a line; readers of the format want lines of at most 255 or 510 characters. */
-const TERMS_PER_LINE = 6;
+const TERMS_PER_LINE = 4;
+/** Digits of a number: more than any solver keeps to. */
+const DIGITS = 13;
+const number = (value: number): string => String(Number(value.toPrecision(DIGITS)));
 
 /**
  * A program as a file in CPLEX LP format, which most solvers read.
@@ -18,7 +21,7 @@ export function writeLp(program: MenuProgram, title: string): string {
           .slice(at, at + TERMS_PER_LINE)
           .map(
             ([column, coefficient]) =>
-              `${coefficient < 0 ? '-' : '+'} ${Math.abs(coefficient)} ${nameOf(column)}`,
+              `${coefficient < 0 ? '-' : '+'} ${number(Math.abs(coefficient))} ${nameOf(column)}`,
           )
           .join(' '),
       );
@@ -28,21 +31,24 @@ export function writeLp(program: MenuProgram, title: string): string {
   const rows = program.rows.flatMap(({ name, terms, lower, upper }) => {
     if (terms.length === 0) return [];
     const left = written(terms);
-    if (lower === upper) return [` ${name}: ${left} = ${lower}`];
+    if (lower === upper) return [` ${name}: ${left} = ${number(lower)}`];
     return [
-      ...(lower > -Infinity ? [` ${name}${upper < Infinity ? '_low' : ''}: ${left} >= ${lower}`] : []),
-      ...(upper < Infinity ? [` ${name}: ${left} <= ${upper}`] : []),
+      ...(lower > -Infinity
+        ? [` ${name}${upper < Infinity ? '_low' : ''}: ${left} >= ${number(lower)}`]
+        : []),
+      ...(upper < Infinity ? [` ${name}: ${left} <= ${number(upper)}`] : []),
     ];
   });
   return [
     `\\ ${title.replaceAll(/[^\p{L}\p{N} .,:×-]/gu, ' ')}`,
     'Minimize',
-    ` points: ${written(costs)}${program.constant === 0 ? '' : `\n + ${program.constant} one`}`,
+    ` points: ${written(costs)}`,
     'Subject To',
     ...rows,
     'Bounds',
-    ...program.columns.flatMap(({ name, upper }) => (upper < Infinity ? [` 0 <= ${name} <= ${upper}`] : [])),
-    ...(program.constant === 0 ? [] : [' one = 1']),
+    ...program.columns.flatMap(({ name, upper }) =>
+      upper < Infinity ? [` 0 <= ${name} <= ${number(upper)}`] : [],
+    ),
     'Generals',
     ...program.columns.flatMap(({ name, whole }) => (whole ? [` ${name}`] : [])),
     'End',

@@ -1,4 +1,4 @@
-import { FED_SHARE } from '../menu/plan-menu.ts';
+import { FED_SHARE } from '../menu/hunger-notices.ts';
 import { exclusionsOf, groupsByExclusions, mayEat } from '../menu/exclusions.ts';
 import type { PouchLot, Stock } from '../model/pouch-lot.ts';
 import { pouchEnergyKcal, pouchGrossG } from '../model/pouch-totals.ts';
@@ -45,11 +45,11 @@ function missingOn(day: DayDemand, menu: MenuPlan, stock: Stock): MissingMeal[] 
     const row = menu.energy.find((energy) => energy.day === day.day && energy.eater === eater);
     if (!row || row.eatenKcal >= targetKcal * FED_SHARE) return [];
     const gaps = day.meals.map((meal) => {
-      const served = menu.meals.find((other) => other.day === day.day && other.meal === meal);
-      const eatenKcal =
-        served?.portions
-          .filter((portion) => portion.eater === eater)
-          .reduce((sum, portion) => sum + portion.energyKcal, 0) ?? 0;
+      const eatenKcal = menu.meals
+        .filter((other) => other.day === day.day && other.meal === meal)
+        .flatMap(({ portions }) => portions)
+        .filter((portion) => portion.eater === eater)
+        .reduce((sum, portion) => sum + portion.energyKcal, 0);
       return { meal, gapKcal: Math.max(0, (mealKcal[meal] ?? 0) - eatenKcal) };
     });
     let restKcal = row.missingKcal;

@@ -1,8 +1,10 @@
 import { say } from '../../texts/say.ts';
+import { waterInto } from '../hydration/plan-water.ts';
 import { efficiencyReason, learnedEfficiency } from '../learning/learned-figures.ts';
 import type { Assumption, ResolvedDay, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { Settings } from '../model/settings.ts';
 import { STOVE_EFFICIENCY } from '../model/trip-defaults.ts';
+import { cookGroupsOf } from '../model/meal-rules.ts';
 import { notice, type Notice } from '../model/notices.ts';
 import type { Boil, FuelPlan, MenuPlan, WaterPlan } from '../model/trip-plan.ts';
 import { FUEL_WORDS, type FuelKind, type MealKind } from '../model/words.ts';
@@ -101,6 +103,8 @@ export function stoveEfficiency(trip: ResolvedTrip, settings: Settings): StoveEf
 /**
  * Fuel for the trip: each meal's water from its temperature to the boil at that altitude (or to "hot"), snow to melt, water to make safe by boiling, with the pot, over the
  * stove's efficiency in that day's wind and cold; plus the reserve, in the lightest set of containers, started ones from home included.
+ *
+ * Each cook group has a stove, a pot and containers of its own; water to drink is made ready by each for its own people.
  */
 export function planFuel(
   trip: ResolvedTrip,
@@ -114,18 +118,19 @@ export function planFuel(
 
   const boilOf = (
     stop: ResolvedDay,
-    at: Pick<Boil, 'day' | 'purpose' | 'meal'>,
+    at: Pick<Boil, 'day' | 'purpose' | 'meal' | 'group'>,
     waterMl: number,
     toC: number,
     extraKJ = 0,
   ): Boil => {
     const efficiency = efficiencyIn(stop, stove.value);
-    const potsful = Math.ceil(waterMl / potMl);
-    const potKJ = potsful * (potG / 1000) * POT_SPECIFIC_HEAT * Math.max(0, toC - stop.waterTemperatureC);
-    const heatKJ = heatForWaterKJ(waterMl, stop.waterTemperatureC, toC) + potKJ + extraKJ * potsful;
+    const potfuls = Math.ceil(waterMl / potMl);
+    const potKJ = potfuls * (potG / 1000) * POT_SPECIFIC_HEAT * Math.max(0, toC - stop.waterTemperatureC);
+    const heatKJ = heatForWaterKJ(waterMl, stop.waterTemperatureC, toC) + potKJ + extraKJ * potfuls;
     return {
       ...at,
       waterMl,
+      potfuls,
       fromC: stop.waterTemperatureC,
       toC,
       altitudeM: stop.campAltitudeM,
@@ -140,15 +145,23 @@ export function planFuel(
     const stop = cooksWithSnow(trip, meal.day, meal.meal) ? withSnow(at) : at;
     const boilC = boilingPointC(stop.campAltitudeM);
     return (['boiling', 'hot'] as const).flatMap((kind) => {
-      const waterMl = meal.opened
+      const waterMl = waterInto(meal)
         .filter((lot) => lot.waterKind === kind)
         .reduce((sum, lot) => sum + lot.waterMl, 0);
       const toC = kind === 'boiling' ? boilC : Math.min(settings.hotWaterC, boilC);
       return waterMl === 0
         ? []
-        : [boilOf(stop, { day: meal.day, purpose: 'meal', meal: meal.meal }, waterMl, toC)];
+        : [
+            boilOf(
+              stop,
+              { day: meal.day, purpose: 'meal', meal: meal.meal, group: meal.group },
+              waterMl,
+              toC,
+            ),
+          ];
     });
   });
+  const { groups } = cookGroupsOf(trip);
   const drinking = trip.days.flatMap((stop): Boil[] => {
     const day = water.days[stop.day - 1];
     if (!day) return [];
@@ -157,28 +170,36 @@ export function planFuel(
     const sumOf = (boils: readonly Boil[]) => boils.reduce((sum, boil) => sum + boil.waterMl, 0);
     const cookedFromSnow = ofDay.filter((boil) => cooksWithSnow(trip, boil.day, boil.meal ?? 'lunch'));
     const meltMl = Math.max(0, day.meltMl - sumOf(cookedFromSnow));
-    if (trip.treatment !== 'boil')
-      return meltMl > 0
-        ? [boilOf(withSnow(stop), { day: stop.day, purpose: 'melting' }, meltMl, MELTED_C)]
-        : [];
-    const keepBoilingKJ = ROLLING_BOIL_KW * safeBoilMin(stop.campAltitudeM) * 60;
     const coldMl = Math.max(0, day.treatMl - sumOf(ofDay));
-    const snowMl = Math.min(coldMl, meltMl);
-    return [
-      { from: withSnow(stop), ml: snowMl },
-      { from: stop, ml: coldMl - snowMl },
-    ]
-      .filter(({ ml }) => ml > 0)
-      .map(({ from, ml }) =>
-        boilOf(from, { day: stop.day, purpose: 'making safe' }, ml, boilC, keepBoilingKJ),
-      );
+    return groups.flatMap(({ name: group, eaters }): Boil[] => {
+      const share = eaters.length / trip.party.length;
+      if (trip.treatment !== 'boil')
+        return meltMl > 0
+          ? [boilOf(withSnow(stop), { day: stop.day, purpose: 'melting', group }, share * meltMl, MELTED_C)]
+          : [];
+      const keepBoilingKJ = ROLLING_BOIL_KW * safeBoilMin(stop.campAltitudeM) * 60;
+      const snowMl = Math.min(coldMl, meltMl);
+      return [
+        { from: withSnow(stop), ml: share * snowMl },
+        { from: stop, ml: share * (coldMl - snowMl) },
+      ]
+        .filter(({ ml }) => ml > 0)
+        .map(({ from, ml }) =>
+          boilOf(from, { day: stop.day, purpose: 'making safe', group }, ml, boilC, keepBoilingKJ),
+        );
+    });
   });
   const boils = [...meals, ...drinking].sort((a, b) => a.day - b.day);
 
   const burntG = boils.reduce((sum, boil) => sum + boil.fuelG, 0);
   const withReserveG = burntG * (1 + reserve);
-  const containers = chooseContainers(
-    withReserveG,
+  const containers = containersByGroup(
+    groups.map(({ name }) => ({
+      name,
+      needG:
+        boils.filter(({ group }) => group === name).reduce((sum, boil) => sum + boil.fuelG, 0) *
+        (1 + reserve),
+    })),
     settings.fuelContainers.filter((size) => size.fuel === fuel),
     trip.stove.started.filter((container) => container.fuel === fuel),
   );
@@ -224,6 +245,33 @@ export function planFuel(
         ? []
         : [{ field: 'stove.efficiency', value: stove.value, reason: stove.reason }],
   };
+}
+
+/** Containers for each group's own stove. Started ones from home go to the groups in turn, to whoever burns most first. */
+function containersByGroup(
+  groups: readonly { readonly name: string; readonly needG: number }[],
+  sizes: Settings['fuelContainers'],
+  started: ResolvedTrip['stove']['started'],
+): FuelPlan['containers'] {
+  const atHome = [...started];
+  const byNeed = [...groups].sort((a, b) => b.needG - a.needG);
+  const chosen = new Map(
+    byNeed.map(({ name, needG }) => {
+      const containers = chooseContainers(needG, sizes, atHome);
+      for (const taken of containers)
+        if (taken.started)
+          atHome.splice(
+            atHome.findIndex(
+              ({ label, grossG, tareG }) => label === taken.label && grossG - tareG === taken.netG,
+            ),
+            1,
+          );
+      return [name, containers];
+    }),
+  );
+  return groups.flatMap(({ name }) =>
+    (chosen.get(name) ?? []).map((container) => ({ ...container, group: name })),
+  );
 }
 
 /** Boiling points at sea level: n-butane -0.5 °C, isobutane -11.7 °C, propane -42.1 °C (handbook values). Nights are some 10 °C colder than midday (common practice). */

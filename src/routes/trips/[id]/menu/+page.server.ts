@@ -1,5 +1,6 @@
 import {
   addByHand,
+  eatersAt,
   moveByHand,
   removeByHand,
   swapByHand,
@@ -25,16 +26,18 @@ import type { Actions, PageServerLoad, RequestEvent } from './$types';
 export const load: PageServerLoad = async ({ locals, params, url }) => {
   const { stored, stock, settings, plan } = await plannedForPage(locals, params.id);
   const { readsOnly } = locals;
-  const [day, meal] = (url.searchParams.get('change') ?? '').split('-');
+  const key = url.searchParams.get('change') ?? undefined;
   const find = url.searchParams.get('find') ?? '';
-  const changing = readsOnly || hasLeft(stored.stage) ? undefined : readPlace(day, meal, plan);
-  const options = changing ? mealOptions(stored.trip.party, stock, plan.menu, changing, changing.date) : [];
+  const changing = readsOnly || hasLeft(stored.stage) ? undefined : readPlace(key, plan);
+  const options = changing
+    ? mealOptions(eatersAt(stored.trip, plan, changing), stock, plan.menu, changing, changing.date)
+    : [];
   const free = new Set(options.map(({ code }) => code));
   const listed = changing && listedMeal(keepMenu(stored.trip, plan.menu), changing);
   const { menu, totals, demand, coupling } = plan;
   return {
     plan: { menu, totals, demand, coupling },
-    changing,
+    changing: changing && key,
     find,
     noneFree: (listed?.opened ?? []).map(({ code }) => code).filter((code) => !free.has(code)),
     reasons: readsOnly ? undefined : { menu: menuAssumptions(settings) },
@@ -51,8 +54,7 @@ export const actions: Actions = {
   remove: (event) => change(event, removeByHand),
   move: (event) =>
     change(event, (table, at, code, read) => {
-      const [day, meal] = (read.text('toPlace') ?? '').split('-');
-      const to = readPlace(day, meal, table.plan);
+      const to = readPlace(read.text('toPlace') ?? undefined, table.plan);
       return to
         ? moveByHand(table, at, code, to)
         : { refused: say('Choose the meal that it is to be moved to.') };
@@ -95,7 +97,7 @@ async function change(
   let said = '';
   try {
     await changeMenu(locals.app, params.id, (trip, { plan, stock }) => {
-      const at = readPlace(read.text('day'), read.text('meal'), plan);
+      const at = readPlace(read.text('place') ?? undefined, plan);
       if (!at)
         throw new UserError(
           'Refused',

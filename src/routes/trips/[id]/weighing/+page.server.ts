@@ -1,7 +1,7 @@
 import { FormReader } from '$lib/forms/read-form.ts';
 import { gapShare } from '$lib/menu-search/find-menu.ts';
 import { menuFigures } from '$lib/menu-search/menu-figures.ts';
-import { sameMenu } from '$lib/menu-search/standing-menu.ts';
+import { sameMenu } from '$lib/planning/optimiser/other-menus.ts';
 import { CHOICE_WORDS } from '$lib/planning/menu/wishes.ts';
 import {
   compareMenus,
@@ -23,6 +23,7 @@ import {
   shownPoints,
   shownProgress,
   termRows,
+  wishesInWords,
 } from '$lib/trip-views/weighing.ts';
 import { pointsAssumptions } from '$lib/reasons/plan.ts';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
@@ -33,11 +34,12 @@ export const load: PageServerLoad = async ({ locals, params }) => {
   const { plan, settings } = planned;
   const { unitSystem, currency } = settings;
   const standing = standingOfStored(app, planned);
-  const { problem, model, opened, score, broken } = standing;
+  const { problem, model, menu, score, broken } = standing;
   const known = app.menus.known(params.id, givenOf(planned));
   const bound = known?.problem === problem && broken.length === 0 ? known.bound : undefined;
   const compared = known?.problem === problem ? known.compared : undefined;
   const choices = compared?.choices ?? [];
+  const now = menuFigures(plan, score.points);
   const running = await app.menus.running(params.id).catch(toHttpError);
   return {
     obstacle: obstacleOf(planned),
@@ -46,27 +48,24 @@ export const load: PageServerLoad = async ({ locals, params }) => {
     points: shownPoints(score.points),
     gap: gapInWords(bound, gapShare(score.points, bound)),
     firstExpired: shownPoints(standing.firstExpiredPoints),
-    broken,
+    isByHand: broken.length > 0,
     terms: termRows(score, settings, unitSystem),
     menus: [
       { name: 'now', label: say('as it is now'), isNow: true },
-      ...choices.map(({ name, opened: other }) => ({
+      ...choices.map(({ name, menu: other }) => ({
         name,
         label: say(CHOICE_WORDS[name]),
-        isNow: sameMenu(other, opened),
+        isNow: sameMenu(other, menu),
       })),
     ],
-    figures: figureRows(
-      [menuFigures(plan, model, opened, score.points), ...choices.map(({ figures }) => figures)],
-      unitSystem,
-      currency,
-    ),
+    figures: figureRows([now, ...choices.map(({ figures }) => figures)], unitSystem, currency),
     /** Only what was worked out from this very menu. */
     helps:
-      compared && sameMenu(compared.from, opened)
+      compared && sameMenu(compared.from, menu)
         ? {
             oneMore: oneMoreRows(model, compared.oneMore),
-            relaxed: relaxedInWords(compared.relaxed, settings),
+            relaxed: relaxedInWords(compared.relaxed),
+            wishes: wishesInWords(now, choices, unitSystem),
           }
         : undefined,
   };

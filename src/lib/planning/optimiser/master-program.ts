@@ -1,0 +1,482 @@
+import { daySlopes, DAY_FREE_FROM, DAY_FREE_TO, DAY_MILD_FROM, EXTRA_UNIT } from '../menu/menu-costs.ts';
+import { asLaying, layMeal, pricedOf, totalsOf, type Laying, type Surroundings } from '../menu/lay-meal.ts';
+import { MOST_UNITS, type MenuModel, type ModelSlot } from '../menu/menu-model.ts';
+import { extraPouchPoints } from '../menu/menu-state.ts';
+import type {
+  GrowingProgram,
+  OpenProgram,
+  ProgramColumn,
+  ProgramRow,
+  ProgramSolution,
+} from './linear-program.ts';
+
+/** Reduced costs above this are none. */
+const PAYS = 1e-6;
+/** Cuts by how often a dish can be opened in large parts. */
+const MOST_CUT_PARTS = 5;
+const BREAKS = 0.02;
+const MOST_NEW_ROWS = 60;
+
+type Cut = { readonly row: number; readonly dish: number; readonly parts: number; readonly above: number };
+type RepeatRow = {
+  readonly row: number;
+  readonly group: number;
+  readonly dish: number;
+  readonly day: number;
+  readonly at: number | undefined;
+};
+type LayingColumn = { readonly column: number; readonly laying: Laying };
+type UnitColumn = {
+  readonly column: number;
+  readonly extraDay: number;
+  readonly lot: number;
+  readonly place: number;
+};
+
+/** The relaxed menu: how much of each laying and of each extra; its points are never above those of the best menu. */
+export type Relaxed = {
+  readonly points: number;
+  readonly solution: ProgramSolution;
+};
+
+/**
+ * The linear program over layings: each table is laid once, pouches are not opened more often than there are, and days, protein and repeats are paid for. Layings
+ * are made when their price pays (column generation; Desrosiers & Lübbecke 2005, A Primer in Column Generation), rows of repeats and cuts as they are broken.
+ * Extras are shared by the piece here, as if nothing of their pouches were left over: that makes the bound lower, never wrong.
+ */
+export class MasterProgram {
+  readonly model: MenuModel;
+  readonly #program: GrowingProgram;
+  readonly layings: LayingColumn[] = [];
+  readonly units: UnitColumn[] = [];
+  readonly #keys = new Set<string>();
+  readonly #cuts: Cut[] = [];
+  readonly #repeats: RepeatRow[] = [];
+  readonly #repeatColumn = new Map<string, number>();
+  #rows = 0;
+  #columns = 0;
+  readonly #slotRow: number;
+  readonly #lotRow: number;
+  readonly #dayRow: number;
+  readonly #lackRow: number;
+  readonly #capRow: Map<string, number> = new Map();
+  readonly #servingsOfDish: number[];
+  work = { units: 0 };
+  /** The best bound so far, points. */
+  bound = -Infinity;
+  solution: ProgramSolution | undefined;
+
+  constructor(model: MenuModel, open: OpenProgram) {
+    this.model = model;
+    this.#program = open();
+    const days = model.days.length;
+    const slotRows = model.slots.map((): ProgramRow => ({ lower: 1, upper: 1, terms: [] }));
+    const lotRows = model.lots.map(({ stock }): ProgramRow => ({
+      lower: -Infinity,
+      upper: stock,
+      terms: [],
+    }));
+    const dayRows = model.people.flatMap((_, person) =>
+      model.days.map((_, day): ProgramRow => {
+        const need = model.needKcal[person]?.[day] ?? 0;
+        const kept = model.keptKcal[person]?.[day] ?? 0;
+        return { lower: DAY_FREE_FROM * need - kept, upper: DAY_FREE_TO * need - kept, terms: [] };
+      }),
+    );
+    const lackRows = model.people.flatMap((_, person) =>
+      model.days.map((_, day): ProgramRow => ({
+        lower: -Infinity,
+        upper: -(model.keptLackG[person]?.[day] ?? 0),
+        terms: [],
+      })),
+    );
+    const capRows = model.extraDays.flatMap((extraDay) =>
+      extraDay.people.map((_, place) => ({
+        key: `${extraDay.index} ${place}`,
+        most: extraDay.mostKcal[place] ?? 0,
+      })),
+    );
+    this.#slotRow = 0;
+    this.#lotRow = slotRows.length;
+    this.#dayRow = this.#lotRow + lotRows.length;
+    this.#lackRow = this.#dayRow + dayRows.length;
+    const firstCap = this.#lackRow + lackRows.length;
+    capRows.forEach(({ key }, index) => this.#capRow.set(key, firstCap + index));
+    this.#addRows([
+      ...slotRows,
+      ...lotRows,
+      ...dayRows,
+      ...lackRows,
+      ...capRows.map(({ most }): ProgramRow => ({ lower: -Infinity, upper: most, terms: [] })),
+    ]);
+    const slopes = daySlopes(model.costs);
+    this.#addColumns(
+      model.people.flatMap((_, person) =>
+        model.days.flatMap((_, day): ProgramColumn[] => {
+          const need = model.needKcal[person]?.[day] ?? 0;
+          const row = this.#dayRow + person * days + day;
+          return [
+            { cost: slopes.mild, upper: (DAY_FREE_FROM - DAY_MILD_FROM) * need, terms: [[row, 1]] },
+            { cost: slopes.missing, upper: Infinity, terms: [[row, 1]] },
+            { cost: slopes.above, upper: Infinity, terms: [[row, -1]] },
+            {
+              cost: model.costs.proteinG,
+              upper: Infinity,
+              terms: [[this.#lackRow + person * days + day, -1]],
+            },
+          ];
+        }),
+      ),
+    );
+    this.#servingsOfDish = model.dishes.map((_, dish) =>
+      model.lots.filter((lot) => lot.dish === dish).reduce((sum, lot) => sum + lot.stock * lot.servings, 0),
+    );
+    for (const slot of model.slots) this.addLaying(asLaying(model, slot, []));
+  }
+
+  #addRows(rows: readonly ProgramRow[]): number {
+    this.#program.addRows(rows);
+    this.#rows += rows.length;
+    return this.#rows - rows.length;
+  }
+  #addColumns(columns: readonly ProgramColumn[]): number {
+    this.#program.addColumns(columns);
+    this.#columns += columns.length;
+    return this.#columns - columns.length;
+  }
+
+  #openedOf(laying: Laying, dish: number): number {
+    return laying.dishes
+      .filter((other) => other.dish === dish)
+      .reduce((sum, other) => sum + totalsOf(this.model, other).servings, 0);
+  }
+  #eatersOf(laying: Laying, dish: number): number {
+    return laying.dishes
+      .filter((other) => other.dish === dish)
+      .reduce((sum, { portions }) => sum + portions.length, 0);
+  }
+  /** Whether a repeat row speaks of a slot. */
+  #isIn({ group, day, at }: RepeatRow, slot: ModelSlot): boolean {
+    return slot.group === group && (slot.day === day || slot.at === at);
+  }
+
+  /** @returns whether it is a new one */
+  addLaying(laying: Laying): boolean {
+    const key = layingKey(laying);
+    if (this.#keys.has(key)) return false;
+    this.#keys.add(key);
+    const slot = this.model.slots[laying.slot];
+    if (!slot) return false;
+    const days = this.model.days.length;
+    const terms = new Map<number, number>([[this.#slotRow + slot.index, 1]]);
+    const add = (row: number, value: number) => terms.set(row, (terms.get(row) ?? 0) + value);
+    for (const dish of laying.dishes)
+      dish.lots.forEach((lot, at) => add(this.#lotRow + lot, dish.pouches[at] ?? 0));
+    slot.people.forEach((person, place) => {
+      if (laying.kcal[place]) add(this.#dayRow + person * days + slot.day, laying.kcal[place] ?? 0);
+      if (laying.lackG[place]) add(this.#lackRow + person * days + slot.day, laying.lackG[place] ?? 0);
+    });
+    for (const cut of this.#cuts) if (this.#openedOf(laying, cut.dish) > cut.above) add(cut.row, 1);
+    for (const repeat of this.#repeats)
+      if (this.#isIn(repeat, slot)) {
+        const eaters = this.#eatersOf(laying, repeat.dish);
+        if (eaters > 0) add(repeat.row, eaters);
+      }
+    const column = this.#addColumns([{ cost: laying.points, upper: Infinity, terms: [...terms] }]);
+    this.layings.push({ column, laying });
+    return true;
+  }
+
+  /** Begins a slot with the layings that are best by themselves. */
+  prime(slot: ModelSlot): void {
+    const laid = layMeal(this.model, slot, { plate: () => 0, eats: () => 0, pouch: () => 0 }, this.work);
+    for (const { laying } of [laid, ...laid.others]) this.addLaying(laying);
+  }
+
+  solve(): ProgramSolution {
+    this.solution = this.#program.solve();
+    return this.solution;
+  }
+
+  /** Every laying with what it costs above its slot's price: 0 for those of the relaxed menu. */
+  reducedLayings(): { laying: Laying; reduced: number }[] {
+    const prices = this.solution?.prices ?? [];
+    const around = new Map(this.model.slots.map((slot) => [slot.index, this.around(slot, prices)]));
+    return this.layings.flatMap(({ laying }) => {
+      const slot = this.model.slots[laying.slot];
+      const surroundings = around.get(laying.slot);
+      if (!slot || !surroundings) return [];
+      const own = prices[this.#slotRow + slot.index] ?? 0;
+      return [{ laying, reduced: pricedOf(this.model, slot, laying, surroundings) - own }];
+    });
+  }
+
+  /** The price of a pouch of a lot: what one more would save. */
+  priceOf(lot: number): number {
+    return Math.max(0, -(this.solution?.prices[this.#lotRow + lot] ?? 0));
+  }
+
+  /** What a kcal is worth to a person on a day. */
+  dayPriceOf(person: number, day: number): number {
+    return this.solution?.prices[this.#dayRow + person * this.model.days.length + day] ?? 0;
+  }
+
+  around(slot: ModelSlot, prices: ArrayLike<number>, free?: (lot: number) => number): Surroundings {
+    const days = this.model.days.length;
+    const dayPrice = slot.people.map((person) => prices[this.#dayRow + person * days + slot.day] ?? 0);
+    const lackPrice = slot.people.map((person) => prices[this.#lackRow + person * days + slot.day] ?? 0);
+    const cutsOf = Map.groupBy(this.#cuts, ({ dish }) => dish);
+    const repeatPoints = new Map<number, number>();
+    for (const repeat of this.#repeats)
+      if (this.#isIn(repeat, slot))
+        repeatPoints.set(repeat.dish, (repeatPoints.get(repeat.dish) ?? 0) - (prices[repeat.row] ?? 0));
+    return {
+      plate: (place, kcal, lackG) => -(dayPrice[place] ?? 0) * kcal - (lackPrice[place] ?? 0) * lackG,
+      eats: (_, dish) => repeatPoints.get(dish) ?? 0,
+      pouch: (lot) => Math.max(0, -(prices[this.#lotRow + lot] ?? 0)),
+      opens: (dish, servings) =>
+        (cutsOf.get(dish) ?? []).reduce(
+          (sum, cut) => sum + (servings > cut.above ? Math.max(0, -(prices[cut.row] ?? 0)) : 0),
+          0,
+        ),
+      ...(free && { free }),
+    };
+  }
+
+  /**
+   * Makes layings that pay for some slots, and pieces of extras that do.
+   *
+   * @returns how far below the program's points the best menu may be by what was looked at; the program's bound where all slots were
+   */
+  price(
+    slots: readonly ModelSlot[],
+    { prices }: ProgramSolution,
+    free?: (lot: number) => number,
+  ): { added: number; below: number } {
+    let [added, below] = [0, 0];
+    for (const slot of slots) {
+      const own = prices[this.#slotRow + slot.index] ?? 0;
+      const laid = layMeal(this.model, slot, this.around(slot, prices, free), this.work, own);
+      const least = laid.least - own;
+      if (least < 0) below += least;
+      if (laid.priced - own < -PAYS && this.addLaying(laid.laying)) added++;
+      for (const other of laid.others.slice(0, 2))
+        if (other.priced - own < -PAYS && this.addLaying(other.laying)) added++;
+    }
+    const units = this.#priceUnits(prices);
+    return { added: added + units.added, below: below + units.below };
+  }
+
+  #priceUnits(prices: ArrayLike<number>): { added: number; below: number } {
+    const { model } = this;
+    const days = model.days.length;
+    const columns: ProgramColumn[] = [];
+    let below = 0;
+    for (const extraDay of model.extraDays)
+      extraDay.people.forEach((person, place) => {
+        const dayPrice = prices[this.#dayRow + person * days + extraDay.day] ?? 0;
+        const lackPrice = prices[this.#lackRow + person * days + extraDay.day] ?? 0;
+        const capRow = this.#capRow.get(`${extraDay.index} ${place}`) ?? -1;
+        const found: {
+          column: ProgramColumn;
+          key: string;
+          of: Omit<UnitColumn, 'column'>;
+          reduced: number;
+        }[] = [];
+        extraDay.lots.forEach((index, at) => {
+          const lot = model.lots[index];
+          if (!lot || !lot.feeds[person]) return;
+          const kcal = lot.kcal / lot.units;
+          const lackG = (lot.servings * lot.lackG) / lot.units;
+          const cost =
+            EXTRA_UNIT +
+            extraPouchPoints(model, index, extraDay.day, extraDay.isDrink[at] ?? false) / lot.units;
+          const reduced =
+            cost -
+            dayPrice * kcal -
+            lackPrice * lackG -
+            (prices[this.#lotRow + index] ?? 0) / lot.units -
+            (prices[capRow] ?? 0) * kcal;
+          if (reduced >= -PAYS) return;
+          const key = `x ${extraDay.index} ${index} ${place}`;
+          if (this.#keys.has(key)) return;
+          below += reduced * MOST_UNITS;
+          found.push({
+            key,
+            reduced,
+            of: { extraDay: extraDay.index, lot: index, place },
+            column: {
+              cost,
+              upper: MOST_UNITS,
+              terms: [
+                [this.#lotRow + index, 1 / lot.units],
+                [this.#dayRow + person * days + extraDay.day, kcal],
+                [this.#lackRow + person * days + extraDay.day, lackG],
+                [capRow, kcal],
+              ],
+            },
+          });
+        });
+        found.sort((a, b) => a.reduced - b.reduced);
+        for (const { column, key, of } of found.slice(0, 2)) {
+          this.#keys.add(key);
+          this.units.push({ column: this.#columns + columns.length, ...of });
+          columns.push(column);
+        }
+      });
+    this.#addColumns(columns);
+    return { added: columns.length, below };
+  }
+
+  /** Adds rows that the solution breaks: large parts of a dish opened more often than it lasts for, and dishes that come again. @returns how many */
+  addBrokenRows({ values }: ProgramSolution): number {
+    return this.#addCuts(values) + this.#addRepeats(values);
+  }
+
+  #addCuts(values: ArrayLike<number>): number {
+    const parts = new Map<number, { share: number; servings: number; column: number }[]>();
+    for (const { column, laying } of this.layings) {
+      const share = values[column] ?? 0;
+      if (share < 1e-6) continue;
+      for (const dish of new Set(laying.dishes.map((other) => other.dish)))
+        parts.set(dish, [
+          ...(parts.get(dish) ?? []),
+          { share, servings: this.#openedOf(laying, dish), column },
+        ]);
+    }
+    const broken: { dish: number; parts: number; above: number; by: number }[] = [];
+    for (const [dish, opened] of parts)
+      for (let count = 0; count <= MOST_CUT_PARTS; count++) {
+        const above = (this.#servingsOfDish[dish] ?? 0) / (count + 1) + 1e-9;
+        const sum = opened.reduce((all, { share, servings }) => all + (servings > above ? share : 0), 0);
+        if (sum > count + BREAKS && !this.#cuts.some((cut) => cut.dish === dish && cut.parts === count))
+          broken.push({ dish, parts: count, above, by: sum - count });
+      }
+    broken.sort((a, b) => b.by - a.by);
+    const taken = broken.slice(0, MOST_NEW_ROWS);
+    const first = this.#addRows(
+      taken.map(({ dish, parts: count, above }): ProgramRow => ({
+        lower: -Infinity,
+        upper: count,
+        terms: this.layings.flatMap(({ column, laying }) =>
+          this.#openedOf(laying, dish) > above ? [[column, 1] as const] : [],
+        ),
+      })),
+    );
+    taken.forEach(({ dish, parts: count, above }, index) =>
+      this.#cuts.push({ row: first + index, dish, parts: count, above }),
+    );
+    return taken.length;
+  }
+
+  #addRepeats(values: ArrayLike<number>): number {
+    const { model } = this;
+    const within = model.settings.repeatAfterDays;
+    if (within <= 0) return 0;
+    // by group and dish: how many eat it at each slot
+    const eaten = new Map<string, Map<number, number>>();
+    for (const { column, laying } of this.layings) {
+      const share = values[column] ?? 0;
+      const slot = model.slots[laying.slot];
+      if (share < 1e-6 || !slot) continue;
+      for (const dish of new Set(laying.dishes.map((other) => other.dish))) {
+        const key = `${slot.group} ${dish}`;
+        const bySlot = eaten.get(key) ?? new Map<number, number>();
+        eaten.set(key, bySlot);
+        bySlot.set(slot.index, (bySlot.get(slot.index) ?? 0) + share * this.#eatersOf(laying, dish));
+      }
+    }
+    const broken: {
+      group: number;
+      dish: number;
+      day: number;
+      at: number | undefined;
+      by: number;
+      people: number;
+    }[] = [];
+    for (const [key, bySlot] of eaten) {
+      const [group = 0, dish = 0] = key.split(' ').map(Number);
+      const people = (model.groups[group]?.people ?? []).filter((person) =>
+        model.lots.some((lot) => lot.dish === dish && lot.feeds[person]),
+      ).length;
+      const slots = [...bySlot].flatMap(([index, eaters]) => {
+        const slot = model.slots[index];
+        return slot ? [{ slot, eaters }] : [];
+      });
+      for (const day of new Set(slots.map(({ slot }) => slot.day))) {
+        const today = slots
+          .filter(({ slot }) => slot.day === day)
+          .reduce((sum, { eaters }) => sum + eaters, 0);
+        const column = this.#repeatColumn.get(`${group} ${dish} ${day}`);
+        const paid = column === undefined ? 0 : (values[column] ?? 0);
+        const before = slots.filter(({ slot }) => slot.day < day && slot.day >= day - within);
+        for (const { at, eaters } of [
+          { at: undefined, eaters: 0 },
+          ...before.map(({ slot, eaters: earlier }) => ({ at: slot.at, eaters: earlier })),
+        ]) {
+          const by = today + eaters - people - paid;
+          const isKnown = this.#repeats.some(
+            (row) => row.group === group && row.dish === dish && row.day === day && row.at === at,
+          );
+          if (by > BREAKS * people && !isKnown) broken.push({ group, dish, day, at, by, people });
+        }
+      }
+    }
+    broken.sort((a, b) => b.by - a.by);
+    const taken = broken.slice(0, MOST_NEW_ROWS);
+    for (const { group, dish, day } of taken) {
+      const key = `${group} ${dish} ${day}`;
+      if (this.#repeatColumn.has(key)) continue;
+      this.#repeatColumn.set(
+        key,
+        this.#addColumns([{ cost: model.costs.repeat, upper: Infinity, terms: [] }]),
+      );
+    }
+    const first = this.#addRows(
+      taken.map(({ group, dish, day, at, people }): ProgramRow => {
+        const row: RepeatRow = { row: 0, group, dish, day, at };
+        return {
+          lower: -Infinity,
+          upper: people,
+          terms: [
+            [this.#repeatColumn.get(`${group} ${dish} ${day}`) ?? 0, -1],
+            ...this.layings.flatMap(({ column, laying }) => {
+              const slot = model.slots[laying.slot];
+              const eaters = slot && this.#isIn(row, slot) ? this.#eatersOf(laying, dish) : 0;
+              return eaters > 0 ? [[column, eaters] as const] : [];
+            }),
+          ],
+        };
+      }),
+    );
+    taken.forEach(({ group, dish, day, at }, index) =>
+      this.#repeats.push({ row: first + index, group, dish, day, at }),
+    );
+    return taken.length;
+  }
+
+  bounds(columns: readonly number[], lower: number, upper: number): void {
+    this.#program.bound(columns, lower, upper);
+  }
+
+  /** The layings chosen whole, extras by the piece as they come; undefined where none was found in so many nodes. */
+  solveWhole(nodes: number) {
+    return this.#program.solveWhole(
+      this.layings.map(({ column }) => column),
+      nodes,
+    );
+  }
+
+  close(): void {
+    this.#program.close();
+  }
+}
+
+const layingKey = ({ slot, dishes }: Laying): string =>
+  `${slot} ${dishes
+    .map(
+      ({ dish, style, lots, pouches, portions }) =>
+        `${dish}${style === 'own pouch' ? 'o' : 'p'}${lots.map((lot, at) => `${lot}x${pouches[at]}`).join()}:${portions.map(({ place, servings }) => `${place}=${servings.toFixed(3)}`).join()}`,
+    )
+    .sort()
+    .join('|')}`;
