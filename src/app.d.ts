@@ -23,6 +23,8 @@ declare global {
       app: Ridgelarder;
       /** Whoever asks can only read: at the address for readers, by a link, or without having signed in. */
       readsOnly: boolean;
+      /** The owner asks, from this machine: what they want comes before what waits. */
+      isOwnerHere: boolean;
       /** The device is signed in. */
       session?: Session | undefined;
       /** The link that whoever asks came by. */

@@ -1,5 +1,5 @@
 import { isHttpError, isRedirect, type Handle, type HandleServerError } from '@sveltejs/kit';
-import { admit } from '$lib/server/access/admit';
+import { admit, isFromHere } from '$lib/server/access/admit';
 import { app, closeApp } from '$lib/server/app';
 import { UserError } from '$lib/server/errors';
 import { LANGUAGE_COOKIE, languageOf, speaking } from '$lib/server/language-of-request';
@@ -29,6 +29,7 @@ async function answer({ event, resolve }: Parameters<Handle>[0]): Promise<Respon
   return speaking(language, async () => {
     event.locals.app = await app().catch(toHttpError);
     await admit(event).catch(toHttpError);
+    event.locals.isOwnerHere = !event.locals.readsOnly && isFromHere(event);
     event.request = limitBody(event.request, event.route.id);
     return resolve(event, {
       transformPageChunk: ({ html }) => html.replace('<html lang="en">', `<html lang="${language}">`),

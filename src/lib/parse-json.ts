@@ -1,4 +1,5 @@
 import { parse as findFault } from '@humanwhocodes/momoa';
+import { beyondBounds } from './json-bounds.ts';
 import { say } from './texts/say.ts';
 
 /**
@@ -7,6 +8,8 @@ import { say } from './texts/say.ts';
  * @returns the value, or what is wrong and where: "Unexpected token '}' … (line 3, column 12)"
  */
 export function parseJson(text: string): { readonly value: unknown } | { readonly fault: string } {
+  const beyond = beyondBounds(text);
+  if (beyond !== undefined) return { fault: beyond };
   try {
     return { value: JSON.parse(text) };
   } catch (error) {
@@ -16,7 +19,11 @@ export function parseJson(text: string): { readonly value: unknown } | { readonl
   }
 }
 
+/** To find the place, a text is taken apart once more, into objects of some hundred times its size. */
+const LONGEST_TO_SEARCH = 1_000_000;
+
 function placeOfFault(text: string): string {
+  if (text.length > LONGEST_TO_SEARCH) return say('place unknown');
   try {
     findFault(text);
     return say('place unknown');

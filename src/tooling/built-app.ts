@@ -13,6 +13,8 @@ export type BuiltApp = {
   /** Where pages can only be read, if the environment asks for it; else empty. */
   readonly readersOrigin: string;
   readonly dataFolder: string;
+  /** Of its process. */
+  readonly pid: number;
   /** Ends it as Ctrl-C or a service manager does and removes its data, unless they are kept for another start. @returns its exit code */
   stop(keepData?: boolean, signal?: 'SIGTERM' | 'SIGINT'): Promise<number | null>;
 };
@@ -51,7 +53,7 @@ export async function startBuiltApp(
     origin ||= /Ridgelarder is at (\S+)/.exec(line)?.[1] ?? '';
     const readersOrigin = /Phones .* at (\S+),/.exec(line)?.[1] ?? '';
     if (origin && (readersOrigin || !environment['RIDGELARDER_READERS']))
-      return { origin, readersOrigin, dataFolder, stop };
+      return { origin, readersOrigin, dataFolder, pid: server.pid ?? 0, stop };
   }
   throw new Error('The app ended before it said where it is.');
 }

@@ -96,6 +96,28 @@ test.each([
   expect(answer).toMatch(/larger than [\d,]+ MB/);
 });
 
+test.each([
+  [
+    'a stock of which every field is wrong',
+    `{"trip":{},"stock":[${'{"zz":1},'.repeat(110_000).slice(0, -1)}]}`,
+  ],
+  ['a stock of more values than are taken', `{"trip":{},"stock":[${'{},'.repeat(5_000_000)}{}]}`],
+  ['brackets without end', '['.repeat(5_000_000)],
+  ['a million fields', `{${Array.from({ length: 900_000 }, (_, index) => `"k${index}":1`).join(',')}}`],
+])('%s is answered with at most a hundred problems', async (_, body) => {
+  const response = await fetch(`${app.origin}/api/plan`, {
+    method: 'POST',
+    headers: { origin: app.origin, 'content-type': JSON_TYPE },
+    body,
+  });
+  const answer = await response.text();
+  expect(response.status, answer.slice(0, 200)).toBe(400);
+  expect(answer.length).toBeLessThan(50_000);
+  const { problems } = JSON.parse(answer) as { problems: unknown[] };
+  expect(problems.length).toBeGreaterThan(0);
+  expect(problems.length).toBeLessThanOrEqual(100);
+});
+
 test('a compressed body is refused, not unpacked', async () => {
   const response = await fetch(`${app.origin}/api/plan`, {
     method: 'POST',

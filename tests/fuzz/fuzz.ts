@@ -22,12 +22,14 @@ import { judgeRows } from '../../src/lib/shelf-csv/preview-import.ts';
 import { UnreadableFile } from '../../src/lib/shelf-csv/text-encoding.ts';
 import { ensureBuilt } from '../../src/tooling/build.ts';
 import { fillDemo } from '../../src/tooling/built-app.ts';
-import { ROOT } from '../../src/tooling/run.ts';
+import { ROOT, run } from '../../src/tooling/run.ts';
 import { serve } from '../../src/tooling/serve.ts';
 import { formsOf, type Form } from './forms.ts';
 import { changed, changedJson, text } from './hostile.ts';
 
-const { values: asked } = parseArgs({ options: { cases: { type: 'string' }, seed: { type: 'string' } } });
+const { values: asked } = parseArgs({
+  options: { cases: { type: 'string' }, seed: { type: 'string' }, largest: { type: 'boolean' } },
+});
 const CASES = Number(asked.cases ?? 100_000);
 const SEED = Number(asked.seed ?? Math.floor(Math.random() * 2 ** 31));
 /** What is stored is looked at after so many requests. */
@@ -325,4 +327,5 @@ tell(
   `Slowest: ${slowest.seconds.toFixed(2)} s of processor time for ${JSON.stringify(slowest.sent)?.slice(0, 200)}`,
 );
 tell(`${failures === 0 ? 'All is well.' : `${failures} cases failed.`} Seed ${SEED}.`);
-process.exit(failures === 0 ? 0 : 1);
+const areLargestWell = asked.largest ? run('node tests/fuzz/largest.ts') : true;
+process.exit(failures === 0 && areLargestWell ? 0 : 1);

@@ -44,6 +44,8 @@ const NO_SOURCE = 'own table, source not stated';
 const KCAL_BESIDE_KJ = 0.05;
 /** Energy that rounds to the same whole kcal or so, kcal. */
 const KCAL_ROUNDING = 2;
+/** Far more than any table of foods has. */
+const MOST_ROWS = 20_000;
 const NEEDED: readonly FoodField[] = ['name', 'proteinG', 'fatG'];
 
 /**
@@ -66,9 +68,19 @@ export async function readFoodsCsv(bytes: Uint8Array, decimalMark?: DecimalMark)
   const refused: RowRemark[] = [];
   const warnings: RowRemark[] = [];
   const rowOfName = new Map<string, number>();
+  let rows = 0;
   for await (const batch of file.records())
     for (const record of batch) {
       const { row } = record;
+      if (++rows > MOST_ROWS)
+        throw new UnreadableFile(
+          say(
+            'The table has more than {most, number} rows, the most that is taken at once. Import it in parts.',
+            {
+              most: MOST_ROWS,
+            },
+          ),
+        );
       const draft = readRow(record, file.header.length, columns, mark, file.form.damaged);
       const food = draft.problems.length === 0 ? foodOf(draft) : undefined;
       const earlier = food && rowOfName.get(food.name);

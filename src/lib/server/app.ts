@@ -4,12 +4,14 @@ import { AttemptLimit } from './access/attempt-limit.ts';
 import { Passphrase } from './access/passphrase.ts';
 import { ReadLinkRepository } from './access/read-link-repository.ts';
 import { SessionRepository } from './access/session-repository.ts';
+import { Apart } from './apart/apart.ts';
 import { AfterwardsRepository } from './afterwards-repository.ts';
 import { Backups } from './backups/backups.ts';
 import { Bin } from './bin.ts';
 import { dataFolder } from './data-folder.ts';
 import { databaseUrl, lastChange, openDatabase } from './database/open-database.ts';
 import { ImportRepository } from './import-repository.ts';
+import { Incoming } from './incoming.ts';
 import { KitchenRepository } from './kitchen-repository.ts';
 import { MenuSearches } from './menu-searches.ts';
 import { PlanJobs } from './plan-jobs.ts';
@@ -30,6 +32,10 @@ export type App = {
   readonly backups: Backups;
   readonly imports: ImportRepository;
   readonly menus: MenuSearches;
+  /** What is read and planned in processes of its own. */
+  readonly apart: Apart;
+  /** What is being sent. */
+  readonly incoming: Incoming;
   /** Who is let in. */
   readonly access: {
     readonly passphrase: Passphrase;
@@ -58,6 +64,7 @@ export async function openApp(
   const db = await openDatabase(url ?? folder, undefined, folder);
   const now = () => clock().toISOString();
   const menus = new MenuSearches(new PlanJobs(db, clock));
+  const apart = new Apart();
   const trips = new TripRepository(db, now);
   return {
     shelf: new ShelfRepository(db, now),
@@ -70,6 +77,8 @@ export async function openApp(
     backups: new Backups(db, folder, clock),
     imports: new ImportRepository(db, join(folder, 'imports'), clock),
     menus,
+    apart,
+    incoming: new Incoming(join(folder, 'incoming')),
     access: {
       passphrase: new Passphrase(folder),
       sessions: new SessionRepository(db, now),
@@ -79,6 +88,7 @@ export async function openApp(
     schema: () => lastChange(db),
     today: () => localDate(clock()),
     close: async () => {
+      apart.close();
       await menus.close();
       await db.destroy();
     },
@@ -114,6 +124,7 @@ const LOOK_MS = 3_600_000;
 /** The same app, making a copy of its data each day until it is closed. */
 function copyingDaily(app: App): App {
   let copying = app.backups.makeDaily();
+  void app.incoming.clear(new Date());
   const timer = setInterval(() => {
     copying = copying.then(() => app.backups.makeDaily());
   }, LOOK_MS).unref();

@@ -57,21 +57,3 @@ export const tooLarge = (mostBytes: number): string =>
       most: sayNumber(mostBytes / 1e6),
     },
   );
-
-/**
- * @returns the body as text
- * @throws HttpError 413 where it is larger; no more than that is ever held
- */
-export async function readText(request: Request, mostBytes: number): Promise<string> {
-  const refuse = () => error(413, tooLarge(mostBytes));
-  if (Number(request.headers.get('content-length') ?? 0) > mostBytes) refuse();
-  const decoder = new TextDecoder();
-  let text = '';
-  let bytes = 0;
-  for await (const piece of request.body ?? []) {
-    bytes += piece.byteLength;
-    if (bytes > mostBytes) refuse();
-    text += decoder.decode(piece, { stream: true });
-  }
-  return text + decoder.decode();
-}

@@ -1,5 +1,5 @@
-import { Trip } from '../planning/model/trip.ts';
-import { readJsonFile, type JsonFile } from '../read-json-file.ts';
+import { readFile } from 'node:fs/promises';
+import type { JsonFile } from '../read-json-file.ts';
 import { otherFile } from '../shelf-csv/text-encoding.ts';
 import type { App } from './app.ts';
 import { UserError } from './errors.ts';
@@ -19,21 +19,24 @@ export type OpenedTrip = { readonly stored: StoredTrip; readonly searchFailed: b
  * @returns the trip, or what is wrong with the file
  * @throws UserError `TooLarge`
  */
-export async function openTripFile(app: App, file: Blob): Promise<JsonFile<OpenedTrip>> {
-  if (file.size > LARGEST_TRIP_FILE_BYTES)
+export async function openTripFile(
+  app: App,
+  file: { readonly path: string; readonly bytes: number },
+): Promise<JsonFile<OpenedTrip>> {
+  if (file.bytes > LARGEST_TRIP_FILE_BYTES)
     throw new UserError(
       'TooLarge',
       say('The file is larger than {most} MB, and no trip is. Is it the right file?', {
         most: sayNumber(LARGEST_TRIP_FILE_BYTES / 1_000_000),
       }),
     );
-  const bytes = await file.bytes();
+  const bytes = await readFile(file.path);
   const other = otherFile(bytes);
   if (other !== undefined)
     return {
       fault: say('this is {what}, not the file of a trip; unpack it, or choose another', { what: other }),
     };
-  const read = readJsonFile(bytes, Trip);
+  const read = await app.apart.do({ kind: 'trip file', source: bytes });
   if (!('value' in read)) return read;
   const { value: trip } = read;
   return {

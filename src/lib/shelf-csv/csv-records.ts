@@ -26,6 +26,8 @@ export type CsvFile = {
 
 const HEAD_CHARACTERS = 64 * 1024;
 const SAMPLE_RECORDS = 500;
+/** Far more than any table of ours, or of a spreadsheet that somebody keeps, has. */
+const MOST_COLUMNS = 1000;
 /** No lot is longer; what is, comes from a quotation mark that is never closed. */
 const MAX_RECORD_CHARACTERS = 1_000_000;
 
@@ -60,6 +62,12 @@ export async function openCsv(source: ByteSource): Promise<CsvFile> {
       say(
         'The file holds nothing but blank rows. Choose a CSV file with a header row and at least one row below it.',
       ),
+    );
+  if (header.cells.length > MOST_COLUMNS)
+    throw new UnreadableFile(
+      say('The table has more than {most, number} columns. Remove those you do not need.', {
+        most: MOST_COLUMNS,
+      }),
     );
   const headerRow = header.row;
 

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { say, sayLater, text, type Text } from '../../texts/say.ts';
 import { Allergen, CalendarDate, CookAfter, Diet, LotKind, MealKind, ShortText, WaterKind } from './kinds.ts';
+import { longList } from './long-list.ts';
 
 const grams = (what: Text, most: number) =>
   z
@@ -130,7 +131,11 @@ export const PouchLot = z.strictObject({
 export type PouchLot = z.infer<typeof PouchLot>;
 
 /** What the planner may draw on: each lot with the pouches free for this trip. */
-export const Stock = z.array(PouchLot).superRefine((lots, context) => {
+export const Stock = longList(
+  PouchLot,
+  100_000,
+  sayLater('must have at most {most, number} lots', { most: 100_000 }),
+).superRefine((lots, context) => {
   const seen = new Set<string>();
   lots.forEach((lot, index) => {
     if (seen.has(lot.code))

@@ -38,6 +38,15 @@ describe('problemsOf', () => {
     expect(problems(change)).toEqual([{ field, message, ...(missing && { missing }) }]);
   });
 
+  it('quotes and names only so much', () => {
+    const wide = Object.fromEntries(Array.from({ length: 1000 }, (_, index) => [`x${index}`, 1]));
+    const [named] = problems(wide);
+    expect(named?.message).toMatch(/^has the unknown fields "x0", .*"x9", …; check/);
+    const [quoted] = problems({ kind: 'y'.repeat(1e6) });
+    expect(quoted?.message.length).toBeLessThan(150);
+    expect(problems({ kind: { toString: 1, valueOf: 1 } })[0]?.message).toContain('found "{…}"');
+  });
+
   it('says it in the language around', () => {
     useCatalog('de', german);
     useLanguage(() => 'de');

@@ -50,13 +50,19 @@ function plainMessage(issue: z.core.$ZodIssue): string {
     case 'unrecognized_keys':
       return say(
         'has the unknown {count, plural, one {field} other {fields}} {fields}; check the spelling or remove it',
-        { count: issue.keys.length, fields: issue.keys.map((key) => `"${key}"`).join(', ') },
+        {
+          count: issue.keys.length,
+          fields: [
+            ...issue.keys.slice(0, MOST_FIELDS_NAMED).map((key) => `"${quoted(key)}"`),
+            ...(issue.keys.length > MOST_FIELDS_NAMED ? ['…'] : []),
+          ].join(', '),
+        },
       );
     case 'invalid_value': {
       const known = issue.values.map(String).join(', ');
       return issue.input === undefined
         ? say('must be one of: {known}', { known })
-        : say('must be one of: {known}; found "{found}"', { known, found: String(issue.input) });
+        : say('must be one of: {known}; found "{found}"', { known, found: quoted(shown(issue.input)) });
     }
     case 'invalid_type':
       return issue.input === undefined
@@ -73,9 +79,21 @@ function isMissing(issue: z.core.$ZodIssue): boolean {
   return byItsValue && (issue.input === undefined || issue.input === '');
 }
 
-/** The problems of a failed `safeParse(input, { reportInput: true })`, one per field, in the order of the fields. */
+/** So many problems of one input are named at most; whoever mends them sees the others then. */
+export const MOST_PROBLEMS = 100;
+/** What was found is quoted up to so many characters, and so many unknown fields are named. */
+const MOST_QUOTED = 80;
+const MOST_FIELDS_NAMED = 10;
+
+/** What an input is shown as: an object could say of itself what it is as text. */
+const shown = (input: unknown): string =>
+  typeof input === 'object' && input !== null ? (Array.isArray(input) ? '[…]' : '{…}') : String(input);
+const quoted = (found: string): string =>
+  found.length > MOST_QUOTED ? `${found.slice(0, MOST_QUOTED)}…` : found;
+
+/** The problems of a failed `safeParse(input, { reportInput: true })`, one per field, in the order of the fields, at most `MOST_PROBLEMS`. */
 export function problemsOf(error: z.ZodError): Problem[] {
-  return error.issues.map((issue) => ({
+  return error.issues.slice(0, MOST_PROBLEMS).map((issue) => ({
     field: fieldPath(issue.path),
     message: plainMessage(issue),
     ...(isMissing(issue) && { missing: true }),

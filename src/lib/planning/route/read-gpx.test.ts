@@ -144,6 +144,7 @@ describe('what cannot be used is refused, saying what, where and what to do:', (
     ['a longitude off the globe', track(trkpt(0, -180.5)), /^Line 3: lon="-180.5" is not/],
     ['a decimal comma', track('<trkpt lat="1,5" lon="2"/>'), /^Line 3: lat="1,5" is not/],
     ['a point without longitude', track('<trkpt lat="1"/>'), /^Line 3: a <trkpt> has no lon\./],
+    ['tags without end', '<gpx>' + '<a>'.repeat(2_000_000), /^Line 1: the file nests more than 100 elements/],
     ['an empty latitude', gpx('<wpt lat="" lon="1"/>'), /^Line 3: a <wpt> has no lat\./],
   ])('%s', (_, xml, message) => {
     expect(refusal(xml).message).toMatch(message);

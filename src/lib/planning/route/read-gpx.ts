@@ -7,6 +7,8 @@ export const MAX_GPX_CHARACTERS = 64_000_000;
 export const MAX_GPX_POINTS = 1_000_000;
 /** Tracks and routes, those without points among them. */
 export const MAX_GPX_LINES = 10_000;
+/** The format nests some six elements deep, extensions a few more. */
+const MOST_LEVELS = 100;
 
 /** A point of a track or route. Elevation in m above sea level; undefined where the file states none that can be read. */
 export type GpxPoint = {
@@ -175,6 +177,12 @@ export function readGpx(xml: string): GpxContent {
     }
     const name = prefix === '' || tag.name.startsWith(prefix) ? tag.name.slice(prefix.length) : '';
     open.push(name);
+    if (open.length > MOST_LEVELS)
+      fail(
+        say('the file nests more than {most} elements, which no GPX file does. Export it again.', {
+          most: MOST_LEVELS,
+        }),
+      );
     text = undefined;
     switch (`${parent ?? ''} ${name}`) {
       case 'gpx trk':

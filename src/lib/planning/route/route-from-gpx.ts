@@ -6,6 +6,9 @@ import { readGpx } from './read-gpx.ts';
 import { RouteError } from './route-error.ts';
 import { say } from '../../texts/say.ts';
 
+/** So many tracks are named where one is asked for that is not there. */
+const MOST_NAMED = 20;
+
 /** A track or route of a file, to choose from. */
 export type LineChoice = {
   readonly kind: 'track' | 'route';
@@ -41,7 +44,10 @@ export function routeFromGpx(xml: string, { pick }: { pick?: number | undefined 
         {
           count: lines.length,
           picked: String(picked + 1),
-          names: lines.map(({ name }) => `"${name}"`).join(', '),
+          names: [
+            ...lines.slice(0, MOST_NAMED).map(({ name }) => `"${name}"`),
+            ...(lines.length > MOST_NAMED ? ['…'] : []),
+          ].join(', '),
         },
       ),
     );

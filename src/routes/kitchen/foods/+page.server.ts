@@ -1,6 +1,6 @@
 import { fail, redirect } from '@sveltejs/kit';
 import { ifctFoods } from '$lib/foods/ifct.ts';
-import { readFoodsCsv, type FoodsCsv } from '$lib/foods/read-foods-csv.ts';
+import type { FoodsCsv } from '$lib/foods/read-foods-csv.ts';
 import { searchFoods } from '$lib/foods/find-food.ts';
 import { offerUndo, sayDone } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
@@ -8,6 +8,7 @@ import { addUserError } from '$lib/forms/user-error.ts';
 import { foodRow } from '$lib/kitchen-views/foods.ts';
 import { DAYS_IN_BIN } from '$lib/server/bin.ts';
 import { foodTables } from '$lib/server/food-tables.ts';
+import { toHttpError } from '$lib/server/to-http-error.ts';
 import { UnreadableFile } from '$lib/shelf-csv/text-encoding.ts';
 import { say, sayNumber } from '$lib/texts/say.ts';
 import { foodsImportReasons } from '$lib/reasons/lot.ts';
@@ -19,8 +20,6 @@ const MOST_OWN = 100;
 const MAX_FILE_BYTES = 2_000_000;
 /** Remarks on more rows than these are counted, not shown. */
 const MOST_REMARKS = 200;
-/** What a form adds around the file in it. */
-const FORM_BYTES = 10_000;
 const tooLarge = () =>
   say(
     'The file is larger than {inMB} MB, the most that is taken at once. Is it the right file? A longer table can be imported in parts.',
@@ -65,31 +64,34 @@ const imported = (
 });
 
 export const actions: Actions = {
-  import: async ({ request, locals: { app } }) => {
+  import: async ({ request, locals }) => {
+    const { app } = locals;
     const refuse = (status: number, message: string, read?: FormReader) =>
       fail<Refusal>(status, {
         entered: read?.entered ?? {},
         problems: [{ field: '', message }],
         of: 'import',
       });
-    // Looked at before the body is read, so that a huge file is never held in memory.
-    if (Number(request.headers.get('content-length')) > MAX_FILE_BYTES + FORM_BYTES)
-      return refuse(413, tooLarge());
-    const form = await request.formData();
-    const read = new FormReader(form, 'metric');
-    const file = form.get('file');
-    if (!(file instanceof File) || file.name === '')
-      return refuse(422, say('No file was chosen. Choose a CSV file first.'), read);
-    if (file.size > MAX_FILE_BYTES) return refuse(413, tooLarge(), read);
-    const mark = read.text('decimalMark');
-    try {
-      const table = await readFoodsCsv(await file.bytes(), mark === '.' || mark === ',' ? mark : undefined);
-      return imported(file.name, table, await app.kitchen.foods.putAll(table.foods));
-    } catch (caught) {
-      if (caught instanceof UnreadableFile) return refuse(422, caught.message, read);
-      const status = addUserError(read, caught);
-      return fail<Refusal>(status, { ...read.refused(), of: 'import' });
-    }
+    return app.incoming
+      .form(request, MAX_FILE_BYTES, async ({ form, file }) => {
+        const read = new FormReader(form, 'metric');
+        if (!file) return refuse(422, say('No file was chosen. Choose a CSV file first.'), read);
+        if (file.bytes > MAX_FILE_BYTES) return refuse(413, tooLarge(), read);
+        const mark = read.text('decimalMark');
+        try {
+          const decimalMark = mark === '.' || mark === ',' ? mark : undefined;
+          const table = await app.apart.do(
+            { kind: 'foods', source: file, decimalMark },
+            { signal: request.signal, first: locals.isOwnerHere },
+          );
+          return imported(file.name, table, await app.kitchen.foods.putAll(table.foods));
+        } catch (caught) {
+          if (caught instanceof UnreadableFile) return refuse(422, caught.message, read);
+          const status = addUserError(read, caught);
+          return fail<Refusal>(status, { ...read.refused(), of: 'import' });
+        }
+      })
+      .catch(toHttpError);
   },
 
   delete: async ({ request, locals: { app }, cookies, url }) => {

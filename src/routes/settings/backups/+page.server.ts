@@ -1,3 +1,4 @@
+import { createReadStream } from 'node:fs';
 import { fail, redirect } from '@sveltejs/kit';
 import { sayDone } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
@@ -8,8 +9,6 @@ import type { Actions, PageServerLoad } from './$types';
 
 /** The most that is taken by a page; the command line takes any. */
 const MOST_BYTES = 64_000_000;
-/** What a form adds around the file in it. */
-const FORM_BYTES = 1_000_000;
 
 export const load: PageServerLoad = async ({ locals: { app } }) => ({
   copies: (await app.backups.list().catch(toHttpError)).map(({ bytes, ...copy }) => ({
@@ -31,25 +30,25 @@ export const actions: Actions = {
   upload: async ({ request, locals: { app } }) => {
     const refuse = (status: number, message: string) =>
       fail<RefusedForm>(status, { entered: {}, problems: [{ field: 'file', message }] });
-    // Looked at before the body is read, so that a huge file is never held in memory.
-    if (Number(request.headers.get('content-length')) > MOST_BYTES + FORM_BYTES)
-      return refuse(
-        413,
-        say('the file is larger than {most} MB, the most that a page takes; use "npm run restore"', {
-          most: MOST_BYTES / 1_000_000,
-        }),
-      );
-    const form = await request.formData();
-    const file = form.get('file');
-    if (!(file instanceof File) || file.name === '')
-      return refuse(422, say('no file was chosen; choose one first'));
-    let name: string;
-    try {
-      ({ name } = await app.backups.takeIn(file.name, file.stream(), MOST_BYTES));
-    } catch (caught) {
-      const read = new FormReader(new FormData(), 'metric');
-      return fail<RefusedForm>(addUserError(read, caught, 'file'), read.refused());
-    }
-    redirect(303, `/settings/backups/${name}`);
+    return app.incoming
+      .form(request, MOST_BYTES, async ({ file }) => {
+        if (!file) return refuse(422, say('no file was chosen; choose one first'));
+        if (file.bytes > MOST_BYTES)
+          return refuse(
+            413,
+            say('the file is larger than {most} MB, the most that a page takes; use "npm run restore"', {
+              most: MOST_BYTES / 1_000_000,
+            }),
+          );
+        let name: string;
+        try {
+          ({ name } = await app.backups.takeIn(file.name, createReadStream(file.path), MOST_BYTES));
+        } catch (caught) {
+          const read = new FormReader(new FormData(), 'metric');
+          return fail<RefusedForm>(addUserError(read, caught, 'file'), read.refused());
+        }
+        redirect(303, `/settings/backups/${name}`);
+      })
+      .catch(toHttpError);
   },
 };

@@ -4,6 +4,7 @@ import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { LARGEST_TRIP_FILE_BYTES, openTripFile } from '$lib/server/open-trip-file.ts';
 import { createPlannedTrip } from '$lib/server/plan-meals.ts';
+import { toHttpError } from '$lib/server/to-http-error.ts';
 import { say } from '$lib/texts/say.ts';
 import { readNewTrip } from '$lib/trip-forms/new-trip.ts';
 import { TRIP_DEFAULTS } from '$lib/planning/model/trip-defaults.ts';
@@ -37,28 +38,29 @@ export const actions: Actions = {
     sayDone(cookies, 'trip-planned', searchFailed && 'search-failed');
     redirect(303, `/trips/${stored.id}/menu`);
   },
-  open: async ({ request, locals: { app }, cookies }) => {
-    const form = await request.formData();
-    const read = new FormReader(form, 'metric');
-    const file = form.get('file');
-    const refuse = (status: number) => fail<Refused>(status, { of: 'open', ...read.refused() });
-    if (!(file instanceof File) || file.name === '') {
-      read.problems.push({ field: 'file', message: say('choose the file of a trip first') });
-      return refuse(422);
-    }
-    try {
-      const opened = await openTripFile(app, file);
-      if ('value' in opened) {
-        sayDone(cookies, 'trip-opened', opened.value.searchFailed && 'search-failed');
-        redirect(303, `/trips/${opened.value.stored.id}/menu`);
-      }
-      if ('fault' in opened) read.problems.push({ field: 'file', message: opened.fault });
-      else read.problems.push(...inFile(opened.problems));
-      return refuse(422);
-    } catch (caught) {
-      return refuse(addUserError(read, caught, 'file'));
-    }
-  },
+  open: ({ request, locals: { app }, cookies }) =>
+    app.incoming
+      .form(request, LARGEST_TRIP_FILE_BYTES, async ({ form, file }) => {
+        const read = new FormReader(form, 'metric');
+        const refuse = (status: number) => fail<Refused>(status, { of: 'open', ...read.refused() });
+        if (!file) {
+          read.problems.push({ field: 'file', message: say('choose the file of a trip first') });
+          return refuse(422);
+        }
+        try {
+          const opened = await openTripFile(app, file);
+          if ('value' in opened) {
+            sayDone(cookies, 'trip-opened', opened.value.searchFailed && 'search-failed');
+            redirect(303, `/trips/${opened.value.stored.id}/menu`);
+          }
+          if ('fault' in opened) read.problems.push({ field: 'file', message: opened.fault });
+          else read.problems.push(...inFile(opened.problems));
+          return refuse(422);
+        } catch (caught) {
+          return refuse(addUserError(read, caught, 'file'));
+        }
+      })
+      .catch(toHttpError),
 };
 
 /** A field of the file has no place on the page: each problem is one of the file, and names its field. */

@@ -1,8 +1,5 @@
 import { error, json } from '@sveltejs/kit';
-import { parseJson } from '$lib/parse-json.ts';
-import { fieldPath, problemsOf, type Problem } from '$lib/planning/model/problems.ts';
-import { TrailNotesRequest } from '$lib/planning/model/trail-note.ts';
-import { readText } from '$lib/server/limit-body.ts';
+import type { Problem } from '$lib/planning/model/problems.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
 import { say } from '$lib/texts/say.ts';
 import type { RequestHandler } from './$types';
@@ -30,14 +27,12 @@ export const POST: RequestHandler = async ({ request, url, locals, params }) => 
       403,
       say('Notes are taken only from pages of this program. Open the trip here and enter them there.'),
     );
-  const parsed = parseJson(await readText(request, LARGEST_BODY_BYTES));
-  if ('fault' in parsed)
-    return refusal([
-      { field: fieldPath([]), message: say('is no valid JSON: {fault}', { fault: parsed.fault }) },
-    ]);
-  const checked = TrailNotesRequest.safeParse(parsed.value, { reportInput: true });
-  if (!checked.success) return refusal(problemsOf(checked.error));
-  return json({
-    results: await locals.app.trailNotes.enter(params.id, checked.data.notes).catch(toHttpError),
-  });
+  const { apart, incoming } = locals.app;
+  const read = await incoming
+    .body(request, LARGEST_BODY_BYTES, (source) =>
+      apart.do({ kind: 'trail notes', source }, { signal: request.signal }),
+    )
+    .catch(toHttpError);
+  if ('problems' in read) return refusal(read.problems);
+  return json({ results: await locals.app.trailNotes.enter(params.id, read.notes).catch(toHttpError) });
 };

@@ -2,7 +2,9 @@ import { fail } from '@sveltejs/kit';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { RouteError } from '$lib/planning/route/route-error.ts';
-import { routeFromGpx, type LineChoice, type RouteFromGpx } from '$lib/planning/route/route-from-gpx.ts';
+import type { LineChoice, RouteFromGpx } from '$lib/planning/route/route-from-gpx.ts';
+import { UserError } from '$lib/server/errors.ts';
+import { beginOf } from '$lib/server/incoming.ts';
 import { plannedForPage, planStoredTrip } from '$lib/server/plan-stored-trip.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
 import { otherFile } from '$lib/shelf-csv/text-encoding.ts';
@@ -21,8 +23,6 @@ import { routeReasons } from '$lib/reasons/trip.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 const MAX_GPX_BYTES = 40_000_000;
-/** What a form adds around the file in it. */
-const FORM_BYTES = 1_000_000;
 
 type Answer = RefusedForm & {
   readonly of: 'import' | 'waypoints' | 'remove';
@@ -56,7 +56,8 @@ export const load: PageServerLoad = async ({ locals, params, parent, url }) => {
 };
 
 export const actions: Actions = {
-  import: async ({ request, locals: { app }, params }) => {
+  import: async ({ request, locals, params }) => {
+    const { app } = locals;
     const refuse = (status: number, message: string, read?: FormReader) =>
       fail<Answer>(status, {
         entered: read?.entered ?? {},
@@ -67,51 +68,53 @@ export const actions: Actions = {
       'the file is larger than {size, number} MB, the most that is taken. Is it the right file? Thin out the track, or cut it in parts',
       { size: MAX_GPX_BYTES / 1_000_000 },
     );
-    // Looked at before the body is read, so that a huge file is never held in memory.
-    if (Number(request.headers.get('content-length')) > MAX_GPX_BYTES + FORM_BYTES)
-      return refuse(413, tooLarge);
-    const form = await request.formData();
-    const file = form.get('file');
-    const read = new FormReader(form, 'metric');
-    if (!(file instanceof File) || file.name === '')
-      return refuse(422, say('no file was chosen. Choose a GPX file first'), read);
-    if (file.size > MAX_GPX_BYTES) return refuse(413, tooLarge, read);
+    return app.incoming
+      .form(request, MAX_GPX_BYTES, async ({ form, file }) => {
+        const read = new FormReader(form, 'metric');
+        if (!file) return refuse(422, say('no file was chosen. Choose a GPX file first'), read);
+        if (file.bytes > MAX_GPX_BYTES) return refuse(413, tooLarge, read);
 
-    const bytes = await file.bytes();
-    const other = otherFile(bytes);
-    if (other !== undefined)
-      return refuse(
-        422,
-        say('this is {what}, not a GPX file; unpack it, or choose another', { what: other }),
-        read,
-      );
-    let found: RouteFromGpx;
-    try {
-      found = routeFromGpx(new TextDecoder().decode(bytes), { pick: read.number('pick') });
-    } catch (caught) {
-      if (!(caught instanceof RouteError)) throw caught;
-      return refuse(422, say('"{file}": {problem}', { file: file.name, problem: caught.message }), read);
-    }
+        const other = otherFile(await beginOf(file.path));
+        if (other !== undefined)
+          return refuse(
+            422,
+            say('this is {what}, not a GPX file; unpack it, or choose another', { what: other }),
+            read,
+          );
+        let found: RouteFromGpx;
+        try {
+          found = await app.apart.do(
+            { kind: 'GPX', source: file, pick: read.number('pick') },
+            { signal: request.signal, first: locals.isOwnerHere },
+          );
+        } catch (caught) {
+          if (caught instanceof UserError)
+            return fail<Answer>(addUserError(read, caught, 'file'), { ...read.refused(), of: 'import' });
+          if (!(caught instanceof RouteError)) throw caught;
+          return refuse(422, say('"{file}": {problem}', { file: file.name, problem: caught.message }), read);
+        }
 
-    const { stored } = await planStoredTrip(app, params.id).catch(toHttpError);
-    const { trip, openedDays } = withRoute(stored.trip, found.route);
-    try {
-      await app.trips.updateTrip(stored.id, trip, stored.version);
-    } catch (caught) {
-      return fail<Answer>(addUserError(read, caught, 'file'), { ...read.refused(), of: 'import' });
-    }
-    return {
-      entered: { pick: [String(found.picked)] },
-      problems: [],
-      of: 'import',
-      said: [
-        say('"{route}" is the route of this trip now.', { route: found.route.name }),
-        ...saidOfDays(openedDays),
-      ].join(' '),
-      choices: found.choices,
-      picked: found.picked,
-      left: found.left,
-    } satisfies Answer;
+        const { stored } = await planStoredTrip(app, params.id).catch(toHttpError);
+        const { trip, openedDays } = withRoute(stored.trip, found.route);
+        try {
+          await app.trips.updateTrip(stored.id, trip, stored.version);
+        } catch (caught) {
+          return fail<Answer>(addUserError(read, caught, 'file'), { ...read.refused(), of: 'import' });
+        }
+        return {
+          entered: { pick: [String(found.picked)] },
+          problems: [],
+          of: 'import',
+          said: [
+            say('"{route}" is the route of this trip now.', { route: found.route.name }),
+            ...saidOfDays(openedDays),
+          ].join(' '),
+          choices: found.choices,
+          picked: found.picked,
+          left: found.left,
+        } satisfies Answer;
+      })
+      .catch(toHttpError);
   },
 
   save: async ({ request, locals: { app }, params }) => {

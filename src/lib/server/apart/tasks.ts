@@ -1,0 +1,115 @@
+import { readFile } from 'node:fs/promises';
+import { z } from 'zod';
+import { readFoodsCsv, type FoodsCsv } from '../../foods/read-foods-csv.ts';
+import { parseJson } from '../../parse-json.ts';
+import { doubtsOf } from '../../planning/model/plausibility.ts';
+import { Stock } from '../../planning/model/pouch-lot.ts';
+import { fieldPath, MOST_PROBLEMS, problemsOf, type Problem } from '../../planning/model/problems.ts';
+import { Settings } from '../../planning/model/settings.ts';
+import { TrailNotesRequest, type TrailNote } from '../../planning/model/trail-note.ts';
+import type { TripPlan } from '../../planning/model/trip-plan.ts';
+import { Trip } from '../../planning/model/trip.ts';
+import { EFFORTS, type Effort } from '../../planning/optimiser/search-menu.ts';
+import { planTrip } from '../../planning/plan-trip.ts';
+import { routeFromGpx, type RouteFromGpx } from '../../planning/route/route-from-gpx.ts';
+import { wordedPlan } from '../../presentation/worded-plan.ts';
+import { readJsonFile, type JsonFile } from '../../read-json-file.ts';
+import type { DecimalMark } from '../../shelf-csv/read-cell.ts';
+import { say } from '../../texts/say.ts';
+
+/** What was sent: itself, or the file that it was taken to where it is large. */
+export type Source = Uint8Array | { readonly path: string; readonly bytes: number };
+
+/** What can be done apart from the process that answers requests. All of it is plain data, so that it can be handed over. */
+export type Task =
+  | { readonly kind: 'plan'; readonly trip: Trip; readonly stock: Stock; readonly settings: Settings }
+  | { readonly kind: 'plan request'; readonly source: Source; readonly own?: Own }
+  | { readonly kind: 'trip file'; readonly source: Source }
+  | { readonly kind: 'trail notes'; readonly source: Source }
+  | { readonly kind: 'GPX'; readonly source: Source; readonly pick: number | undefined }
+  | { readonly kind: 'foods'; readonly source: Source; readonly decimalMark: DecimalMark | undefined };
+
+/** What a request for a plan may leave out, as it is kept here. */
+export type Own = { readonly stock: Stock; readonly settings: Settings };
+
+export type Refused = { readonly problems: readonly Problem[] };
+export type PlanAnswer =
+  | Refused
+  | { readonly lacks: 'own' }
+  | { readonly given: { readonly trip: Trip } & Own; readonly search: Effort }
+  /** The plan as JSON: the process that answers would else hold everybody up with writing it. */
+  | { readonly json: Uint8Array<ArrayBuffer> };
+
+export type Outcome<Kind extends Task['kind']> = {
+  plan: TripPlan;
+  'plan request': PlanAnswer;
+  'trip file': JsonFile<Trip>;
+  'trail notes': Refused | { readonly notes: readonly TrailNote[] };
+  GPX: RouteFromGpx;
+  foods: FoodsCsv;
+}[Kind];
+
+/** @throws UserError, RouteError, UnreadableFile as what does it */
+export async function doTask(task: Task): Promise<Outcome<Task['kind']>> {
+  switch (task.kind) {
+    case 'plan':
+      return planTrip(task.trip, task.stock, task.settings);
+    case 'plan request':
+      return answerPlanRequest(await bytesOf(task.source), task.own);
+    case 'trip file':
+      return readJsonFile(await bytesOf(task.source), Trip);
+    case 'trail notes': {
+      const read = readJson(await bytesOf(task.source), TrailNotesRequest);
+      return 'problems' in read ? read : { notes: read.value.notes };
+    }
+    case 'GPX':
+      return routeFromGpx(new TextDecoder().decode(await bytesOf(task.source)), { pick: task.pick });
+    case 'foods':
+      return readFoodsCsv(await bytesOf(task.source), task.decimalMark);
+  }
+}
+
+const bytesOf = async (source: Source): Promise<Uint8Array> =>
+  source instanceof Uint8Array ? source : readFile(source.path);
+
+const PlanRequest = z.strictObject({
+  trip: Trip,
+  stock: Stock.optional(),
+  settings: Settings.optional(),
+  search: z.enum(['none', ...EFFORTS]).default('none'),
+});
+
+function answerPlanRequest(bytes: Uint8Array, own: Own | undefined): PlanAnswer {
+  const read = readJson(bytes, PlanRequest);
+  if ('problems' in read) return read;
+  const { trip, search, ...stated } = read.value;
+  const impossible = (stated.stock ?? [])
+    .flatMap((lot, index) =>
+      doubtsOf(lot)
+        .filter(({ severity }) => severity === 'refuse')
+        .map(({ field, reason }) => ({ field: fieldPath(['stock', index, field]), message: reason })),
+    )
+    .slice(0, MOST_PROBLEMS);
+  if (impossible.length > 0) return { problems: impossible };
+  const stock = stated.stock ?? own?.stock;
+  const settings = stated.settings ?? own?.settings;
+  if (!stock || !settings) return { lacks: 'own' };
+  if (search !== 'none') return { given: { trip, stock, settings }, search };
+  const plan = wordedPlan(planTrip(trip, stock, settings), settings.unitSystem);
+  return { json: new TextEncoder().encode(JSON.stringify(plan)) };
+}
+
+function readJson<Schema extends z.ZodType>(
+  bytes: Uint8Array,
+  schema: Schema,
+): Refused | { readonly value: z.infer<Schema> } {
+  const parsed = parseJson(new TextDecoder().decode(bytes));
+  if ('fault' in parsed)
+    return {
+      problems: [
+        { field: fieldPath([]), message: say('is no valid JSON: {fault}', { fault: parsed.fault }) },
+      ],
+    };
+  const checked = schema.safeParse(parsed.value, { reportInput: true });
+  return checked.success ? { value: checked.data } : { problems: problemsOf(checked.error) };
+}

@@ -1,0 +1,23 @@
+/* The process that does the tasks. */
+import { RouteError } from '../../planning/route/route-error.ts';
+import { UnreadableFile } from '../../shelf-csv/text-encoding.ts';
+import type { Language } from '../../texts/say.ts';
+import { UserError } from '../errors.ts';
+import { speaking } from '../language-of-request.ts';
+import type { Answer } from './apart.ts';
+import { doTask, type Task } from './tasks.ts';
+
+process.once('disconnect', () => process.exit());
+process.on('message', ({ task, language }: { readonly task: Task; readonly language: Language }) => {
+  const tell = (answer: Answer) => process.send?.(answer);
+  speaking(language, () => doTask(task)).then(
+    (outcome) => tell({ outcome }),
+    (error: unknown) => {
+      const message = error instanceof Error ? error.message : String(error);
+      if (error instanceof UserError) tell({ failed: 'UserError', message, code: error.code });
+      else if (error instanceof RouteError) tell({ failed: 'RouteError', message });
+      else if (error instanceof UnreadableFile) tell({ failed: 'UnreadableFile', message });
+      else tell({ failed: 'Error', message: (error instanceof Error && error.stack) || message });
+    },
+  );
+});
