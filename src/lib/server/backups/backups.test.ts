@@ -226,8 +226,7 @@ test('each day has its copy; old ones are thinned, and what an interrupted one l
   const days = (await app.backups.list()).map(({ at }) => at.slice(0, 10));
   expect(days).toEqual([
     ...Array.from({ length: 7 }, (_, n) => `2026-01-${String(20 - n).padStart(2, '0')}`),
-    // The last that is older than a week, of each week.
-    '2026-01-13',
+    // The last of each week.
     '2026-01-11',
     '2026-01-04',
   ]);
@@ -317,6 +316,23 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
     for (const app of apps) expect((await app.shelf.listLots()).map(({ code }) => code)).toEqual(['OLD']);
     expect((await apps[0]!.backups.list()).map(({ reason }) => reason)).toContain('before-update');
   });
+});
+
+test('one start with a wrong clock deletes no copy, and the next day has its own again', async () => {
+  const folder = await temporaryFolder();
+  let now = new Date('2026-11-25T12:00:00Z');
+  const app = await openTestApp(folder, () => now);
+  const copies = async () => (await app.backups.list()).map(({ at }) => at.slice(0, 10));
+  for (let day = 0; day < 4; day += 1) {
+    await app.backups.makeDaily();
+    now = new Date(now.getTime() + DAY_MS);
+  }
+  const before = await copies();
+  now = new Date('2040-01-01T00:00:00Z');
+  await app.backups.makeDaily();
+  now = new Date('2026-11-29T12:00:00Z');
+  await app.backups.makeDaily();
+  expect(await copies()).toEqual(['2040-01-01', '2026-11-29', ...before]);
 });
 
 test('an export of an earlier version is brought up to date', async () => {

@@ -66,8 +66,10 @@ export class Backups {
   /** Makes the copy of the day where the last one is a day old, and clears away what is superfluous. A failure is kept for the page. */
   async makeDaily(): Promise<void> {
     try {
-      const last = (await this.list()).find(({ reason }) => reason === 'daily');
-      if (!last || this.#clock().getTime() - Date.parse(last.at) >= DAY_MS) await this.make('daily');
+      // One of the future was made when the clock was wrong, and says nothing of today.
+      const now = this.#clock().getTime();
+      const last = (await this.list()).find(({ reason, at }) => reason === 'daily' && Date.parse(at) <= now);
+      if (!last || now - Date.parse(last.at) >= DAY_MS) await this.make('daily');
       await this.thin();
       this.failure = undefined;
     } catch (error) {
@@ -77,7 +79,7 @@ export class Backups {
     }
   }
 
-  /** Removes copies that are superfluous by their age, and what an interrupted copy left behind. */
+  /** Removes copies that are superfluous beside newer ones, and what an interrupted copy left behind. */
   async thin(): Promise<void> {
     const now = this.#clock();
     for (const { name } of superfluous(await this.list(), now)) await rm(join(this.#folder, name));

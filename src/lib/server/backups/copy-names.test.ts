@@ -29,24 +29,45 @@ test('two years of a copy a day leave a week whole, then one a week, then one a 
     if (day < 366) continue;
     const ages = kept.map(({ at }) => (now.getTime() - Date.parse(at)) / DAY_MS);
     expect(ages.filter((age) => age < 7)).toEqual([6, 5, 4, 3, 2, 1, 0]);
-    const weekly = ages.filter((age) => age >= 7 && age < 35);
-    expect(weekly.length).toBeGreaterThanOrEqual(4);
-    expect(weekly.length).toBeLessThanOrEqual(5);
-    const monthly = kept.filter((_, index) => ages[index]! >= 35).map(({ at }) => at.slice(0, 7));
-    expect(new Set(monthly).size).toBe(monthly.length);
-    expect(monthly.length).toBeGreaterThanOrEqual(10);
-    expect(monthly.length).toBeLessThanOrEqual(12);
-    expect(Math.max(...ages)).toBeLessThan(365);
+    expect(new Set(kept.filter((_, index) => ages[index]! < 35).map(weekOf)).size).toBeGreaterThanOrEqual(5);
+    expect(new Set(kept.map(({ at }) => at.slice(0, 7))).size).toBe(12);
+    expect(kept.length).toBeLessThanOrEqual(7 + 5 + 12);
+    expect(Math.max(...ages)).toBeLessThan(366);
   }
 });
+const weekOf = ({ at }: Copy) => Math.floor((Date.parse(at) / DAY_MS + 3) / 7);
 
-test('several copies of a day stay for a week, whatever their order, and the last of them longer', () => {
+test('several copies of a day stay for seven days, whatever their order, and the last of them longer', () => {
   const now = new Date('2026-11-25T12:00:00.000Z');
-  const fresh = ['2026-11-20T08:00:00.000Z', '2026-11-20T09:00:00.000Z'];
-  const old = ['2026-11-10T08:00:00.000Z', '2026-11-10T09:00:00.000Z'];
-  const gone = superfluous(
-    [...old, ...fresh].map((at) => copyAt(new Date(at))),
-    now,
-  );
-  expect(gone.map(({ at }) => at)).toEqual(['2026-11-10T08:00:00.000Z']);
+  const days = ['03', '12', '14', '16', '18', '20', '22', '24'];
+  const copies = days.flatMap((day) => [
+    copyAt(new Date(`2026-11-${day}T08:00:00Z`)),
+    copyAt(new Date(`2026-11-${day}T09:00:00Z`)),
+  ]);
+  expect(superfluous(copies.toReversed(), now).map(({ at }) => at)).toEqual(['2026-11-03T08:00:00.000Z']);
+});
+
+test.each(['1970-01-01T00:00:00Z', '2040-05-05T05:05:05Z'])(
+  'a clock that is wrong for one start, at %s, deletes no copy, but for the oldest month and week',
+  (wrong) => {
+    const now = new Date('2026-11-25T12:00:00.000Z');
+    const daily = Array.from({ length: 400 }, (_, day) => copyAt(new Date(now.getTime() - day * DAY_MS)));
+    const thinned = (copies: readonly Copy[], at: Date) => {
+      const gone = new Set(superfluous(copies, at));
+      return copies.filter((copy) => !gone.has(copy));
+    };
+    const kept = thinned(daily, now);
+    expect(kept.length).toBeLessThan(25);
+    expect(superfluous(kept, new Date(wrong))).toEqual([]);
+    const after = thinned(thinned([copyAt(new Date(wrong)), ...kept], new Date(wrong)), now);
+    expect(kept.filter((copy) => !after.includes(copy)).length).toBeLessThanOrEqual(3);
+    expect(after.slice(0, 7)).toEqual(expect.arrayContaining(kept.slice(0, 5)));
+  },
+);
+
+test('the newest of each kind stays, however old it is', () => {
+  const now = new Date('2026-11-25T12:00:00.000Z');
+  const old = readCopyName(copyName(new Date('2020-01-01T00:00:00Z'), 'before-update'))!;
+  const days = Array.from({ length: 800 }, (_, day) => copyAt(new Date(now.getTime() - day * DAY_MS)));
+  expect(superfluous([...days, old], now)).not.toContain(old);
 });

@@ -10,11 +10,10 @@ export type Copy = {
 };
 
 const DAY_MS = 86_400_000;
-/** Copies of so many days are all kept. */
-export const ALL_DAYS = 7;
-/** Then the last of each week for so long, and the last of each month for so long. */
-export const WEEKLY_DAYS = 35;
-export const MONTHLY_DAYS = 365;
+/** All copies are kept of so many days that have any, the last one of so many weeks, and the last one of so many months. */
+const DAYS = 7;
+const WEEKS = 5;
+const MONTHS = 12;
 /** 1970-01-01 was a Thursday. */
 const MONDAY_SHIFT_DAYS = 3;
 
@@ -32,20 +31,29 @@ export function readCopyName(name: string): Copy | undefined {
 }
 
 /**
- * Which copies have to go: kept are all of the last 7 days, the last of each week for 5 weeks, and the last of each month for a year.
+ * Which copies have to go. Kept are all of the newest 7 days that have any, the last one of each of the newest 5 weeks and 12 months that have any, and
+ * the newest of each kind. They are counted, and nothing is reckoned from the clock, which may be wrong: a copy of the future neither goes nor counts.
  * Weeks begin on Monday; days, weeks and months are those of UTC.
  */
 export function superfluous<Kept extends Copy>(copies: readonly Kept[], now: Date): Kept[] {
-  const newestFirst = copies.toSorted((one, other) => (one.at < other.at ? 1 : -1));
-  const seen = new Set<string>();
-  return newestFirst.filter(({ at }) => {
-    const ageDays = (now.getTime() - Date.parse(at)) / DAY_MS;
-    if (ageDays < ALL_DAYS) return false;
-    if (ageDays >= MONTHLY_DAYS) return true;
-    const week = Math.floor((Math.floor(Date.parse(at) / DAY_MS) + MONDAY_SHIFT_DAYS) / 7);
-    const period = ageDays < WEEKLY_DAYS ? `week ${week}` : `month ${at.slice(0, 7)}`;
-    if (seen.has(period)) return true;
-    seen.add(period);
-    return false;
-  });
+  const newestFirst = copies
+    .filter(({ at }) => Date.parse(at) <= now.getTime())
+    .toSorted((one, other) => (one.at < other.at ? 1 : -1));
+  const last = (periodOf: (copy: Copy) => string | number, most: number): Kept[] => {
+    const lastOf = new Map<string | number, Kept>();
+    for (const copy of newestFirst) if (!lastOf.has(periodOf(copy))) lastOf.set(periodOf(copy), copy);
+    return [...lastOf.values()].slice(0, most);
+  };
+  const dayOf = ({ at }: Copy) => at.slice(0, 10);
+  const days = new Set(last(dayOf, DAYS).map(dayOf));
+  const kept = new Set([
+    ...newestFirst.filter((copy) => days.has(dayOf(copy))),
+    ...last(weekOf, WEEKS),
+    ...last(({ at }) => at.slice(0, 7), MONTHS),
+    ...last(({ reason }) => reason, REASONS.length),
+  ]);
+  return newestFirst.filter((copy) => !kept.has(copy));
 }
+
+const weekOf = ({ at }: Copy): number =>
+  Math.floor((Math.floor(Date.parse(at) / DAY_MS) + MONDAY_SHIFT_DAYS) / 7);
