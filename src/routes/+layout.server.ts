@@ -13,6 +13,7 @@ export const load: LayoutServerLoad = async ({ locals, cookies, request, url }) 
       ? { text: undefined, undo: undefined, at: url.pathname }
       : { text: takeDone(cookies), undo: takeUndo(cookies), at: url.pathname },
     readsOnly: locals.readsOnly,
+    isDamaged: !locals.readsOnly && locals.app.backups.damage !== undefined,
     /** A page that is kept for use without a connection could not. */
     canSignOut: locals.session !== undefined && !isKept,
     /** Where a link leads that whoever reads came by. */

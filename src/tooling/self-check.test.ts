@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
@@ -41,6 +41,29 @@ it('names a database that is damaged, cut off or none, and what to do', () => {
   );
   writeFileSync(database(), 'These are letters, and no database at all.'.repeat(200));
   expect(selfCheck(folder)).toMatch(/damaged \(file is not a database\)/);
+});
+
+it('does not begin empty where there are copies, and names the newest', () => {
+  const copies = path.join(folder, 'backups');
+  mkdirSync(copies);
+  const newest = path.join(copies, '20261125T194146123Z-daily.sqlite');
+  for (const name of [
+    newest,
+    path.join(copies, '20261025T194146123Z-by-hand.sqlite'),
+    path.join(copies, 'zzz'),
+  ])
+    writeFileSync(name, '');
+  expect(selfCheck(folder)).toMatch(/is missing, but there are copies/);
+  writeFileSync(database(), '');
+  expect(selfCheck(folder)).toContain(
+    `is empty, but there are copies of it, so nothing was started. Put one back: npm run restore -- --from "${newest}" --yes`,
+  );
+  vi.stubEnv('DATABASE_URL', 'postgres://localhost/larder');
+  expect(selfCheck(folder)).toBeUndefined();
+  vi.unstubAllEnvs();
+  rmSync(database());
+  fill();
+  expect(selfCheck(folder)).toBeUndefined();
 });
 
 it('names a folder that cannot be used', () => {

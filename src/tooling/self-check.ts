@@ -1,7 +1,8 @@
-import { accessSync, constants, existsSync, mkdirSync } from 'node:fs';
+import { accessSync, constants, existsSync, mkdirSync, readdirSync, statSync } from 'node:fs';
 import path from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
-import { DATABASE_FILE } from '../lib/server/data-folder.ts';
+import { readCopyName } from '../lib/server/backups/copy-names.ts';
+import { BACKUP_FOLDER, DATABASE_FILE } from '../lib/server/data-folder.ts';
 import { LOG_KINDS, logKind } from '../lib/server/log.ts';
 
 /** What the program is written for. `npm start` brings its own. */
@@ -27,10 +28,25 @@ export function selfCheck(dataFolder: string, node = process.versions.node): str
     return `The data folder "${folder}" cannot be written to (${(error as NodeJS.ErrnoException).code}). Give this user the right to, or name another folder in RIDGELARDER_DATA.`;
   }
   const file = path.join(folder, DATABASE_FILE);
+  const isMissing = !existsSync(file) || statSync(file).size === 0;
+  const newest = isMissing && !process.env['DATABASE_URL'] ? newestCopy(folder) : undefined;
+  if (newest !== undefined)
+    return `The database "${file}" is ${existsSync(file) ? 'empty' : 'missing'}, but there are copies of it, so nothing was started. Put one back: npm run restore -- --from "${newest}" --yes. To begin with an empty shelf instead, move "${path.dirname(newest)}" away.`;
   const damage = existsSync(file) ? damageOf(file) : undefined;
   return damage === undefined
     ? undefined
     : `The database "${file}" is damaged (${damage}), and was left as it is. Put back a copy of the data: npm run restore`;
+}
+
+/** @returns the path of the newest copy in a data folder, if there is any */
+function newestCopy(folder: string): string | undefined {
+  const copies = path.join(folder, BACKUP_FOLDER);
+  if (!existsSync(copies)) return undefined;
+  const name = readdirSync(copies)
+    .filter((entry) => readCopyName(entry) !== undefined)
+    .toSorted()
+    .at(-1);
+  return name && path.join(copies, name);
 }
 
 function damageOf(file: string): string | undefined {

@@ -39,7 +39,7 @@ if (!ensureBuilt()) fail('The build failed; the reason stands above.');
 const running = await serve(wanted).catch((error: unknown) => fail(message(error)));
 // The first request opens the database and migrates it where it is of an older version.
 const health = await fetch(`${running.origin}/healthz`);
-if (!health.ok) {
+if (((await health.json()) as { status: string }).status === 'no store') {
   const why = await fetch(running.origin, { headers: { accept: 'application/json' } });
   console.error(`The data cannot be used: ${((await why.json()) as { message: string }).message}`);
 }

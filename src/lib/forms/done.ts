@@ -12,6 +12,8 @@ const DONE = {
   'equipment-saved': text('The equipment is saved.'),
   'food-deleted': text('The food is deleted from your own table.'),
   'copy-made': text('The copy is made.'),
+  'indexes-rebuilt': text('Indexes rebuilt. The data was checked again and is sound.'),
+  'counts-recalculated': text('Counts recalculated from the stock history.'),
   'copy-restored': text(
     'The copy is put back. What was there before is in the list as the newest copy, so you can go back.',
   ),

@@ -102,15 +102,7 @@ let opened: Promise<App> | undefined;
  * Opened once; a failure is tried again at the next call, so that it can be put right without a restart.
  */
 export function app(): Promise<App> {
-  const open = async () => {
-    const app = await openApp(dataFolder(), undefined, databaseUrl());
-    const mended = await app.shelf.mendCounts();
-    if (mended > 0)
-      console.error(
-        `The counts of ${mended} lots were not what the ledger adds up to, and were put right. Has something else written into the database?`,
-      );
-    return copyingDaily(app);
-  };
+  const open = async () => copyingDaily(await openApp(dataFolder(), undefined, databaseUrl()));
   opened ??= open().catch((error: unknown) => {
     opened = undefined;
     throw error;
@@ -121,12 +113,16 @@ export function app(): Promise<App> {
 /** How often it is looked whether the copy of the day is due. */
 const LOOK_MS = 3_600_000;
 
-/** The same app, making a copy of its data each day until it is closed. */
+/** The same app, looking through its data and making a copy of it each day until it is closed. */
 function copyingDaily(app: App): App {
-  let copying = app.backups.makeDaily();
+  const lookAndCopy = async () => {
+    await app.backups.lookDaily();
+    await app.backups.makeDaily();
+  };
+  let copying = lookAndCopy();
   void app.incoming.clear(new Date());
   const timer = setInterval(() => {
-    copying = copying.then(() => app.backups.makeDaily());
+    copying = copying.then(lookAndCopy);
   }, LOOK_MS).unref();
   const close = async () => {
     clearInterval(timer);

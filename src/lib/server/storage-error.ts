@@ -13,6 +13,7 @@ const DISK_FAILS = text(
 
 /** Primary result codes of SQLite (sqlite.org/rescode.html). */
 const SQLITE_BUSY = 5;
+const SQLITE_CONSTRAINT = 19;
 const DAMAGED = [11, 26];
 /** Of the extended ones, SQLITE_IOERR_SHMSIZE: there was no space for the file beside the database that every reader needs. */
 const NO_SPACE_BESIDE = 4874;
@@ -58,6 +59,9 @@ const sqliteCode = (error: unknown): number | undefined => {
 
 /** Whether SQLite failed only because another connection holds the lock: nothing was done, so it may be tried again. */
 export const isBusy = (error: unknown): boolean => sqliteCode(error) === SQLITE_BUSY;
+
+/** Whether SQLite refuses a row that a rule of its table does not allow. */
+export const isConstraint = (error: unknown): boolean => sqliteCode(error) === SQLITE_CONSTRAINT;
 
 /** Whether SQLite says that the file itself is wrong. */
 export const isDamaged = (error: unknown): boolean => DAMAGED.includes(sqliteCode(error) ?? 0);

@@ -24,6 +24,7 @@ import {
 import { isDamaged } from '../storage-error.ts';
 import type { Comparison } from './compare-data.ts';
 import { readDataFile } from './data-file.ts';
+import { flipInIndex, INDEX_OF_CODES } from '../../../../tests/support/damage.ts';
 import { refuseUnlessSound } from './sqlite-copy.ts';
 
 const FILE = 'ridgelarder.sqlite';
@@ -315,6 +316,75 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
     const apps = await Promise.all([1, 2, 3].map(() => openTestApp(folder)));
     for (const app of apps) expect((await app.shelf.listLots()).map(({ code }) => code)).toEqual(['OLD']);
     expect((await apps[0]!.backups.list()).map(({ reason }) => reason)).toContain('before-update');
+  });
+});
+
+test('damage that only an index has is found, nothing is copied or cleared away of it, and it can be rebuilt', async () => {
+  vi.spyOn(console, 'error').mockImplementation(() => undefined);
+  const folder = await temporaryFolder();
+  let now = new Date('2026-11-25T12:00:00Z');
+  const clock = () => now;
+  const first = await openTestApp(folder, clock);
+  await fillEveryTable(first, 20);
+  for (let day = 0; day < 9; day += 1) {
+    await first.backups.make('daily');
+    now = new Date(now.getTime() + DAY_MS);
+  }
+  await first.close();
+  flipInIndex(join(folder, FILE), INDEX_OF_CODES, 'L3');
+
+  const app = await openTestApp(folder, clock);
+  expect(await app.backups.look()).toMatchObject({ kind: 'structure' });
+  await expectUserError(app.backups.make('by-hand'), 'Unusable', 'damaged');
+  await app.backups.makeDaily();
+  expect(app.backups.failure?.message).toContain('damaged');
+  await app.backups.thin();
+  expect(await app.backups.list()).toHaveLength(9);
+
+  const aside = await app.backups.rebuildIndexes();
+  expect(app.backups.damage).toBeUndefined();
+  await expect(refuseUnlessSound(aside, 'integrity_check')).rejects.toSatisfy(isDamaged);
+  expect(await app.shelf.getLot('L3')).toBeDefined();
+  await app.backups.makeDaily();
+  expect(app.backups.failure).toBeUndefined();
+  expect((await app.backups.list()).length).toBeLessThan(10);
+});
+
+test('old copies stay while the newest one is bad', async () => {
+  vi.spyOn(console, 'error').mockImplementation(() => undefined);
+  const folder = await temporaryFolder();
+  let now = new Date('2026-11-25T12:00:00Z');
+  const app = await openTestApp(folder, () => now);
+  await fillEveryTable(app, 20);
+  for (let day = 0; day < 9; day += 1) {
+    await app.backups.make('daily');
+    now = new Date(now.getTime() + DAY_MS / 2);
+  }
+  const [newest] = await app.backups.list();
+  flipInIndex(join(folder, 'backups', newest!.name), INDEX_OF_CODES, 'L3');
+  for (let day = 0; day < 9; day += 1) {
+    now = new Date(now.getTime() - 10 * DAY_MS);
+    await app.backups.make('by-hand');
+  }
+  now = new Date('2027-01-01T12:00:00Z');
+  await expectUserError(app.backups.thin(), 'Unusable', newest!.name, 'not cleared away');
+  expect(await app.backups.list()).toHaveLength(18);
+});
+
+onEachDatabase(({ openTestApp, openTestDatabase }) => {
+  test('counts that are not what their history adds up to are told, and put right by nobody but the user', async () => {
+    vi.spyOn(console, 'error').mockImplementation(() => undefined);
+    const folder = await temporaryFolder();
+    const app = await openTestApp(folder);
+    await app.shelf.addLot(madeUpLot({ code: 'A', pouches: 6 }));
+    const db = await openTestDatabase(folder);
+    await db.updateTable('balances').set({ onShelf: 9 }).execute();
+    expect(await app.backups.look()).toMatchObject({ kind: 'counts', message: expect.stringContaining('A') });
+    await app.backups.lookDaily();
+    expect((await app.shelf.getLot('A'))?.onShelf).toBe(9);
+    await app.shelf.mendCounts();
+    expect(await app.backups.look()).toBeUndefined();
+    expect((await app.shelf.getLot('A'))?.onShelf).toBe(6);
   });
 });
 

@@ -3,24 +3,37 @@ import { copyFile, open, readdir, rename, rm, stat } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { pipeline } from 'node:stream/promises';
+import { sql } from 'kysely';
 import { DEFAULT_MIGRATION_TABLE } from 'kysely/migration';
 import { say } from '../../texts/say.ts';
 import { BACKUP_FOLDER, DATABASE_FILE } from '../data-folder.ts';
 import { copyDatabase } from '../database/copy-database.ts';
 import { isOnPostgres, MIGRATIONS } from '../database/migrations.ts';
-import { openDatabase, type Database } from '../database/open-database.ts';
+import { openDatabase, reading, writing, type Database } from '../database/open-database.ts';
 import { replaceData } from '../database/replace-data.ts';
 import { UserError } from '../errors.ts';
-import { isDamaged, storageError } from '../storage-error.ts';
+import { wrongBalances } from '../ledger.ts';
+import { isConstraint, isDamaged, storageError } from '../storage-error.ts';
 import { checkData } from './check-data.ts';
 import { compareData, type Comparison } from './compare-data.ts';
 import { copyName, readCopyName, superfluous, type Copy, type Reason } from './copy-names.ts';
 import { fromNewer, readDataFile, writeDataFile } from './data-file.ts';
-import { copySqlite, inWorkplace, refuseUnlessSound, UNFINISHED, WORKPLACE } from './sqlite-copy.ts';
+import {
+  copySqlite,
+  inWorkplace,
+  keepAside,
+  refuseUnlessSound,
+  UNFINISHED,
+  WORKPLACE,
+} from './sqlite-copy.ts';
 
 export type KeptCopy = Copy & { readonly bytes: number };
 
+/** `structure`: the file itself; `counts`: the numbers of pouches are not what the ledger adds up to, and nobody knows which of the two is right. */
+export type Damage = { readonly kind: 'structure' | 'counts'; readonly at: string; readonly message: string };
+
 const DAY_MS = 86_400_000;
+const MOST_NAMED = 20;
 /** How a file of SQLite begins (sqlite.org/fileformat.html). */
 const SQLITE_HEADER = 'SQLite format 3\0';
 
@@ -28,6 +41,9 @@ const SQLITE_HEADER = 'SQLite format 3\0';
 export class Backups {
   /** The last copy that should have been made by itself and was not, with the reason. */
   failure: { readonly at: string; readonly message: string } | undefined;
+  /** What was found wrong with the data when it was last looked through. */
+  damage: Damage | undefined;
+  #lookedAt = -Infinity;
   readonly #db: Database;
   readonly #dataFolder: string;
   readonly #folder: string;
@@ -63,6 +79,75 @@ export class Backups {
     return copy;
   }
 
+  /** Looks through all data where that was not done for a day. What is found is said on every page, and nothing is put right by itself. */
+  async lookDaily(): Promise<void> {
+    const now = this.#clock().getTime();
+    if (Math.abs(now - this.#lookedAt) >= DAY_MS)
+      await this.look().catch((error: unknown) => console.error(new Date().toISOString(), error));
+  }
+
+  /** Looks through all data. */
+  async look(): Promise<Damage | undefined> {
+    const found = await this.#findDamage();
+    this.#lookedAt = this.#clock().getTime();
+    this.damage = found && { ...found, at: this.#clock().toISOString() };
+    if (this.damage) console.error(`${this.damage.at} the data is damaged: ${this.damage.message}`);
+    return this.damage;
+  }
+
+  /**
+   * Makes the indexes of a SQLite database anew from its tables, and looks through it again. As it was, it is kept aside.
+   *
+   * @returns the path of what was kept
+   * @throws UserError `Refused` where that did not help, and it is as it was; `Unusable` where it cannot be kept aside
+   */
+  async rebuildIndexes(): Promise<string> {
+    const aside = await keepAside(this.#file);
+    try {
+      await writing(this.#db, (trx) => sql`reindex`.execute(trx));
+    } catch (error) {
+      throw isDamaged(error) || isConstraint(error) || error instanceof UserError
+        ? notByIndexes(error)
+        : error;
+    }
+    if ((await this.look())?.kind === 'structure') throw notByIndexes(this.damage);
+    return resolve(aside);
+  }
+
+  async #findDamage(): Promise<Pick<Damage, 'kind' | 'message'> | undefined> {
+    if (!isOnPostgres(this.#db))
+      try {
+        await refuseUnlessSound(this.#file, 'integrity_check');
+      } catch (error) {
+        if (!isDamaged(error)) throw error;
+        return { kind: 'structure', message: error instanceof Error ? error.message : String(error) };
+      }
+    const wrong = await reading(this.#db, async (trx) => {
+      const ids = await wrongBalances(trx);
+      if (ids.length === 0) return undefined;
+      const named = await trx
+        .selectFrom('lots')
+        .select('code')
+        .where('id', 'in', ids.slice(0, MOST_NAMED))
+        .orderBy('code')
+        .execute();
+      return { count: ids.length, codes: named.map(({ code }) => code).join(', ') };
+    });
+    return (
+      wrong && {
+        kind: 'counts',
+        message: say(
+          'The counts of {count, plural, one {# lot} other {# lots}} are not what their history adds up to: {codes}.',
+          wrong,
+        ),
+      }
+    );
+  }
+
+  get #file(): string {
+    return join(this.#dataFolder, DATABASE_FILE);
+  }
+
   /** Makes the copy of the day where the last one is a day old, and clears away what is superfluous. A failure is kept for the page. */
   async makeDaily(): Promise<void> {
     try {
@@ -79,10 +164,15 @@ export class Backups {
     }
   }
 
-  /** Removes copies that are superfluous beside newer ones, and what an interrupted copy left behind. */
+  /** Removes copies that are superfluous beside newer ones, unless the data or the newest copy is damaged, and what an interrupted copy left behind. */
   async thin(): Promise<void> {
     const now = this.#clock();
-    for (const { name } of superfluous(await this.list(), now)) await rm(join(this.#folder, name));
+    const copies = await this.list();
+    const gone = superfluous(copies, now);
+    if (gone.length > 0 && !this.damage) {
+      await this.#refuseBadCopy(copies.find(({ at }) => Date.parse(at) <= now.getTime()));
+      for (const { name } of gone) await rm(join(this.#folder, name));
+    }
     for (const name of await this.#names()) {
       if (!name.includes(UNFINISHED) && !name.startsWith(WORKPLACE)) continue;
       const left = await stat(join(this.#folder, name)).catch(() => undefined);
@@ -184,12 +274,31 @@ export class Backups {
     });
   }
 
+  /** Old copies are all that there is where the newest one is bad. */
+  async #refuseBadCopy(newest: Copy | undefined): Promise<void> {
+    if (!newest) return;
+    const path = join(this.#folder, newest.name);
+    try {
+      await refuseUnlessSound(path, 'integrity_check');
+    } catch (error) {
+      if (!isDamaged(error)) throw error;
+      throw new UserError(
+        'Unusable',
+        say(
+          'The newest copy, "{path}", is damaged, so older ones are not cleared away. Check the disk, move that copy away, and make a new one.',
+          { path: resolve(path) },
+        ),
+        { cause: error },
+      );
+    }
+  }
+
   #named(reason: Reason): Copy {
     return readCopyName(copyName(this.#clock(), reason))!;
   }
 
   async #copyTo(path: string): Promise<void> {
-    if (!isOnPostgres(this.#db)) return copySqlite(join(this.#dataFolder, DATABASE_FILE), path);
+    if (!isOnPostgres(this.#db)) return copySqlite(this.#file, path);
     await this.#inWorkplace(async (place) => {
       const copy = await openDatabase(place);
       try {
@@ -270,6 +379,13 @@ async function refuseUnlessOurs(path: string, name: string): Promise<void> {
   const unknown = done.find((change) => !Object.hasOwn(MIGRATIONS, String(change)));
   if (unknown !== undefined) throw fromNewer(name, String(unknown));
 }
+
+const notByIndexes = (cause: unknown): UserError =>
+  new UserError(
+    'Refused',
+    say('More than the indexes is damaged, so they could not be rebuilt. Put back a copy of the data.'),
+    { cause },
+  );
 
 const noCopy = (name: string): UserError =>
   new UserError(

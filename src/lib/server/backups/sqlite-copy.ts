@@ -56,12 +56,29 @@ export async function copySqlite(from: string, to: string): Promise<void> {
     } finally {
       copy.close();
     }
-    await refuseUnlessSound(unfinished, 'quick_check');
+    await refuseUnlessSound(unfinished, 'integrity_check');
     await rename(unfinished, to);
   } catch (error) {
     for (const left of [unfinished, `${unfinished}-journal`]) await rm(left, { force: true }).catch(() => {});
     throw storageError(error, resolve(isDamaged(error) ? from : to));
   }
+}
+
+/** Keeps a SQLite database as it is, damage and all. @throws UserError `Unusable` where the disk does not take it */
+export async function keepAside(from: string): Promise<string> {
+  const aside = `${from}.damaged-${new Date().toISOString().replace(/[-:.]/g, '')}`;
+  try {
+    const source = new DatabaseSync(from, { timeout: BUSY_TIMEOUT_MS, readOnly: true });
+    try {
+      await backup(source, aside, { rate: ALL_PAGES });
+    } finally {
+      source.close();
+    }
+  } catch (error) {
+    await rm(aside, { force: true }).catch(() => {});
+    throw storageError(error, resolve(aside));
+  }
+  return aside;
 }
 
 /** What belongs to a place and not to its data: it is not put back, and a copy that is carried elsewhere need not hold it. */

@@ -17,6 +17,7 @@ export const load: PageServerLoad = async ({ locals: { app } }) => ({
   })),
   folder: app.backups.folder,
   failure: app.backups.failure,
+  damage: app.backups.damage,
 });
 
 export const actions: Actions = {
@@ -24,6 +25,19 @@ export const actions: Actions = {
     await app.backups.make('by-hand').catch(toHttpError);
     await app.backups.thin().catch(toHttpError);
     sayDone(cookies, 'copy-made');
+    redirect(303, '/settings/backups');
+  },
+
+  reindex: async ({ locals: { app }, cookies }) => {
+    await app.backups.rebuildIndexes().catch(toHttpError);
+    sayDone(cookies, 'indexes-rebuilt');
+    redirect(303, '/settings/backups');
+  },
+
+  recount: async ({ locals: { app }, cookies }) => {
+    await app.shelf.mendCounts().catch(toHttpError);
+    await app.backups.look();
+    sayDone(cookies, 'counts-recalculated');
     redirect(303, '/settings/backups');
   },
 
