@@ -1,6 +1,7 @@
 import type { IncomingMessage } from 'node:http';
 import type { Reasons } from '$lib/reasons/reason';
 import type { ReadLink } from '$lib/server/access/read-link-repository';
+import type { UserError } from '$lib/server/errors';
 import type { Session } from '$lib/server/access/session-repository';
 import type { App as Ridgelarder } from '$lib/server/app';
 
@@ -25,6 +26,10 @@ declare global {
       readsOnly: boolean;
       /** The owner asks, from this machine: what they want comes before what waits. */
       isOwnerHere: boolean;
+      /** What was thrown for the user, and where nothing of the page was answered for it. */
+      failed?: UserError | undefined;
+      /** The form that was sent. */
+      sent?: FormData | undefined;
       /** The device is signed in. */
       session?: Session | undefined;
       /** The link that whoever asks came by. */

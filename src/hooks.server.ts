@@ -3,7 +3,7 @@ import { admit, isFromHere } from '$lib/server/access/admit';
 import { app, closeApp } from '$lib/server/app';
 import { UserError } from '$lib/server/errors';
 import { LANGUAGE_COOKIE, languageOf, speaking } from '$lib/server/language-of-request';
-import { limitBody, takeRest, tooLarge } from '$lib/server/limit-body';
+import { limitBody, rememberForm, takeRest, tooLarge } from '$lib/server/limit-body';
 import { logged } from '$lib/server/log';
 import { toHttpError } from '$lib/server/to-http-error';
 import { say } from '$lib/texts/say';
@@ -30,11 +30,19 @@ async function answer({ event, resolve }: Parameters<Handle>[0]): Promise<Respon
     event.locals.app = await app().catch(toHttpError);
     await admit(event).catch(toHttpError);
     event.locals.isOwnerHere = !event.locals.readsOnly && isFromHere(event);
-    event.request = limitBody(event.request, event.route.id);
-    return resolve(event, {
+    event.request = rememberForm(limitBody(event.request, event.route.id), event.locals);
+    const response = await resolve(event, {
       transformPageChunk: ({ html }) => html.replace('<html lang="en">', `<html lang="${language}">`),
     });
+    return withStatus(response, event.locals.failed);
   });
+}
+
+/** What was thrown for the user has a status of its own, wherever it was thrown: busy is no failure of the server. */
+function withStatus(response: Response, failed: UserError | undefined): Response {
+  if (response.status !== 500 || !failed) return response;
+  const { headers, body } = response;
+  return new Response(body, { headers, status: failed.status });
 }
 
 /** What went wrong is for the log alone; the user reads what they can do about it. */
@@ -48,8 +56,13 @@ function inWords({ error, event, status, message }: Parameters<HandleServerError
   if (status === 413)
     return { message: tooLarge(Number.parseInt(process.env['BODY_SIZE_LIMIT'] ?? '', 10) * 1e6) };
   if (status < 500) return { message };
+  if (error instanceof UserError) {
+    event.locals.failed = error;
+    if (error.code !== 'Busy')
+      console.error(`${new Date().toISOString()} ${event.request.method} ${event.route.id}`, error);
+    return { message: error.message };
+  }
   console.error(`${new Date().toISOString()} ${event.request.method} ${event.route.id}`, error);
-  if (error instanceof UserError) return { message: error.message };
   return { message: say('The server failed at this request. What was stored before is untouched.') };
 }
 

@@ -13,6 +13,7 @@ export const load: LayoutServerLoad = async ({ locals, cookies, request, url }) 
       ? { text: undefined, undo: undefined, at: url.pathname }
       : { text: takeDone(cookies), undo: takeUndo(cookies), at: url.pathname },
     readsOnly: locals.readsOnly,
+    sent: url.pathname.startsWith('/sign-in') ? [] : sentBy(locals.sent),
     isDamaged: !locals.readsOnly && locals.app.backups.damage !== undefined,
     /** A page that is kept for use without a connection could not. */
     canSignOut: locals.session !== undefined && !isKept,
@@ -20,3 +21,7 @@ export const load: LayoutServerLoad = async ({ locals, cookies, request, url }) 
     home: locals.link && homeOf(locals.link),
   };
 };
+
+/** What a page of an error lets be sent again, so that nothing typed is lost where scripts do not run: texts, as no file can be filled in. */
+const sentBy = (form: FormData | undefined): (readonly [string, string])[] =>
+  [...(form ?? [])].flatMap(([name, value]) => (typeof value === 'string' ? [[name, value] as const] : []));

@@ -7,6 +7,7 @@ import {
   hostOf,
   isLocalhost,
   isLoopbackAddress,
+  isTakenElsewhere,
   originAsked,
   type KnownNames,
 } from '../lib/server/access/own-origin.ts';
@@ -114,6 +115,7 @@ function atOwnNames(at: string, known: KnownNames, handler: RequestListener): Re
     for (const [name, value] of Object.entries(securityHeaders(origin))) response.setHeader(name, value);
     sayWhen(response);
     if (!request.url?.startsWith('/')) response.writeHead(400).end();
+    else if (isTakenElsewhere(request.headers)) response.writeHead(403).end();
     else if (origin !== undefined) {
       request.headers[PROTOCOL_HEADER] = new URL(origin).protocol.slice(0, -1);
       handler(request, response);

@@ -8,7 +8,7 @@ import { Apart } from './apart/apart.ts';
 import { AfterwardsRepository } from './afterwards-repository.ts';
 import { Backups } from './backups/backups.ts';
 import { Bin } from './bin.ts';
-import { dataFolder } from './data-folder.ts';
+import { dataFolder, keepToOwner } from './data-folder.ts';
 import { databaseUrl, lastChange, openDatabase } from './database/open-database.ts';
 import { ImportRepository } from './import-repository.ts';
 import { Incoming } from './incoming.ts';
@@ -102,7 +102,10 @@ let opened: Promise<App> | undefined;
  * Opened once; a failure is tried again at the next call, so that it can be put right without a restart.
  */
 export function app(): Promise<App> {
-  const open = async () => copyingDaily(await openApp(dataFolder(), undefined, databaseUrl()));
+  const open = async () => {
+    await keepToOwner(dataFolder());
+    return copyingDaily(await openApp(dataFolder(), undefined, databaseUrl()));
+  };
   opened ??= open().catch((error: unknown) => {
     opened = undefined;
     throw error;

@@ -44,6 +44,24 @@ export function limitBody(request: Request, route: string | null): Request {
   return new Request(request, { body, duplex: 'half' });
 }
 
+/**
+ * @returns the request, whose form is remembered when it is read, so that it can be sent again; one that is broken is refused with 400
+ */
+export function rememberForm(request: Request, locals: Pick<App.Locals, 'sent'>): Request {
+  const read = request.formData.bind(request);
+  request.formData = async () => {
+    locals.sent = await read().catch((failure: unknown) => {
+      if (typeof failure === 'object' && failure !== null && 'status' in failure) throw failure;
+      return error(
+        400,
+        say('What was sent broke off, or is no form, so nothing was changed. Send it again.'),
+      );
+    });
+    return locals.sent;
+  };
+  return request;
+}
+
 /** Takes what nobody has read of a body, and forgets it: a browser reads an answer only when all is taken that it sends. */
 export async function takeRest({ body }: Request): Promise<void> {
   if (body && !body.locked) await body.pipeTo(new WritableStream()).catch(() => undefined);

@@ -1,4 +1,5 @@
 import { readFile } from 'node:fs/promises';
+import type { Trip } from '../planning/model/trip.ts';
 import type { JsonFile } from '../read-json-file.ts';
 import { otherFile } from '../shelf-csv/text-encoding.ts';
 import type { App } from './app.ts';
@@ -16,12 +17,14 @@ export type OpenedTrip = { readonly stored: StoredTrip; readonly searchFailed: b
 /**
  * Stores the trip of a file, as `trip.json` of a trip gives it. A menu in it stays as it is, whatever is on this shelf; one that lists no meal is planned.
  *
+ * @param again it may be there already
  * @returns the trip, or what is wrong with the file
- * @throws UserError `TooLarge`
+ * @throws UserError `TooLarge`, `Conflict` where there is a trip of that name and time
  */
 export async function openTripFile(
   app: App,
   file: { readonly path: string; readonly bytes: number },
+  again = false,
 ): Promise<JsonFile<OpenedTrip>> {
   if (file.bytes > LARGEST_TRIP_FILE_BYTES)
     throw new UserError(
@@ -39,10 +42,25 @@ export async function openTripFile(
   const read = await app.apart.do({ kind: 'trip file', source: bytes });
   if (!('value' in read)) return read;
   const { value: trip } = read;
+  if (!again) await refuseTwice(app, trip);
   return {
     value:
       trip.menu.length > 0
         ? { stored: await app.trips.createTrip(trip), searchFailed: false }
         : await createPlannedTrip(app, trip),
   };
+}
+
+async function refuseTwice({ trips }: App, { name, startDate, dayCount }: Trip): Promise<void> {
+  const there = (await trips.listTrips()).some(
+    ({ trip }) => trip.name === name && trip.startDate === startDate && trip.dayCount === dayCount,
+  );
+  if (there)
+    throw new UserError(
+      'Conflict',
+      say(
+        'there is a trip "{name}" from {date} already. To open this file as another trip, tick “Open it again”',
+        { name, date: startDate },
+      ),
+    );
 }

@@ -152,11 +152,22 @@ export class ShelfRepository {
     });
   }
 
-  /** @throws UserError `NotFound`, or `Refused` where there are not as many on the shelf and free */
-  discardPouches(code: string, pouches: number, note: string): Promise<ShelfLot> {
+  /**
+   * @param lastEntry of the lot's history that was seen; where another one came since, it may be the same pouches
+   * @throws UserError `NotFound`, `StaleVersion`, or `Refused` where there are not as many on the shelf and free
+   */
+  discardPouches(code: string, pouches: number, note: string, lastEntry?: number): Promise<ShelfLot> {
     refuseUnlessWhole(pouches, 1);
     return writing(this.#db, async (trx) => {
       const { id, onShelf, setAside } = await takeLot(trx, code);
+      if (lastEntry !== undefined && lastEntry !== (await lastEntryOf(trx, id)))
+        throw new UserError(
+          'StaleVersion',
+          say(
+            'The pouches of lot "{code}" were changed elsewhere since this page was opened, so none was discarded. Look at the history below. If these pouches are not among them, send this again.',
+            { code },
+          ),
+        );
       if (pouches > onShelf)
         throw new UserError(
           'Refused',
@@ -253,6 +264,16 @@ export class ShelfRepository {
       });
     });
   }
+}
+
+/** @returns the id of a lot's newest entry; 0 where it has none */
+async function lastEntryOf(trx: Transaction<Tables>, lotId: number): Promise<number> {
+  const row = await trx
+    .selectFrom('ledger')
+    .select((eb) => eb.fn.max('id').as('last'))
+    .where('lotId', '=', lotId)
+    .executeTakeFirst();
+  return row?.last ?? 0;
 }
 
 /** How many lots an import added, changed, and found as they are. */

@@ -64,6 +64,16 @@ export function cameFromHere(headers: Headers, origin: string, silent = false): 
 }
 
 /**
+ * A page of another site may lead here, and a browser then asks for a whole page. Whatever else it asks for in the name of that page, such as a picture, a script or
+ * a frame, could only be weighed or timed by it, and costs work.
+ */
+export function isTakenElsewhere(headers: Readonly<Record<string, string | string[] | undefined>>): boolean {
+  const site = headers['sec-fetch-site'];
+  if (site !== 'cross-site' && site !== 'same-site') return false;
+  return headers['sec-fetch-mode'] !== 'navigate' || headers['sec-fetch-dest'] !== 'document';
+}
+
+/**
  * @param path where somebody was, or wanted to go before they had to sign in
  * @returns it where it is a page of ours, else the first page; an address of another site is never gone to
  */

@@ -1,4 +1,4 @@
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
 import { exampleLot, exampleTrip } from '../../../../tests/support/examples.ts';
 import { defaultSettings } from '../../planning/model/settings.ts';
 import { RouteError } from '../../planning/route/route-error.ts';
@@ -6,6 +6,9 @@ import { UnreadableFile } from '../../shelf-csv/text-encoding.ts';
 import { speaking } from '../language-of-request.ts';
 import { expectUserError } from '../test-data.ts';
 import { Apart, type Limits } from './apart.ts';
+
+// A process takes its time to begin where a machine is crowded.
+vi.setConfig({ testTimeout: 120_000 });
 
 let apart: Apart;
 const open = (limits: Partial<Limits> = {}) => (apart = new Apart(limits));

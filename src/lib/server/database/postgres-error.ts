@@ -15,8 +15,9 @@ const NO_ENTRY: Words = [
     '{name} does not let this program in. Check user name and password in DATABASE_URL, and what pg_hba.conf allows, or choose another database with DATABASE_URL.',
   ),
 ];
+/** It may be starting again; whoever asks is told when to come back. */
 const UNREACHABLE: Words = [
-  'Unusable',
+  'Busy',
   text(
     '{name} cannot be reached. Is PostgreSQL running there? Check host and port in DATABASE_URL, or choose another database with DATABASE_URL.',
   ),

@@ -34,13 +34,21 @@ export const load: PageServerLoad = async ({ locals: { app, readsOnly }, params,
   const [{ shown }, history, trips] = await Promise.all([
     parent(),
     readsOnly ? [] : app.shelf.history(code),
-    app.trips.tripsWith(code),
+    // To which trips, and so where to whom, is for nobody who only reads.
+    readsOnly ? [] : app.trips.tripsWith(code),
   ]);
   const promised = trips.flatMap(({ id, trip, stage, reserved }) => {
     const here = reserved.find((entry) => entry.code === code);
     return here ? [{ id, name: trip.name, stage, pouches: here.pouches }] : [];
   });
-  return { lot, row: shelfRow(lot, app.today()), fields: lotFields(lot, shown), history, promised };
+  return {
+    lot,
+    row: shelfRow(lot, app.today()),
+    fields: lotFields(lot, shown),
+    history,
+    lastEntry: history[0]?.id ?? 0,
+    promised,
+  };
 };
 
 export const actions: Actions = {
@@ -97,7 +105,7 @@ export const actions: Actions = {
     if (pouches === undefined || reason === undefined)
       return fail<Refusal>(422, { ...read.refused(), of: 'discard' });
     try {
-      await app.shelf.discardPouches(code, pouches, reason);
+      await app.shelf.discardPouches(code, pouches, reason, read.number('lastEntry'));
     } catch (caught) {
       const status = addUserError(read, caught, 'discarded');
       return fail<Refusal>(status, { ...read.refused(), of: 'discard' });

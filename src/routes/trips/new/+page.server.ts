@@ -2,6 +2,7 @@ import { fail, redirect } from '@sveltejs/kit';
 import { sayDone } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
+import { UserError } from '$lib/server/errors.ts';
 import { LARGEST_TRIP_FILE_BYTES, openTripFile } from '$lib/server/open-trip-file.ts';
 import { createPlannedTrip } from '$lib/server/plan-meals.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
@@ -12,7 +13,7 @@ import { newTripReasons } from '$lib/reasons/trip.ts';
 import { usualValues } from '$lib/trip-forms/usual-values.ts';
 import type { Actions, PageServerLoad } from './$types';
 
-type Refused = RefusedForm & { readonly of: 'plan' | 'open' };
+type Refused = RefusedForm & { readonly of: 'plan' | 'open'; readonly isThere?: boolean };
 
 /** So many problems of a file are named; who mends them sees the others then. */
 const PROBLEMS_NAMED = 20;
@@ -34,9 +35,14 @@ export const actions: Actions = {
     const read = new FormReader(await request.formData(), unitSystem);
     const trip = readNewTrip(read);
     if (!trip) return fail<Refused>(422, { of: 'plan', ...read.refused() });
-    const { stored, searchFailed } = await createPlannedTrip(app, trip);
-    sayDone(cookies, 'trip-planned', searchFailed && 'search-failed');
-    redirect(303, `/trips/${stored.id}/menu`);
+    let created: Awaited<ReturnType<typeof createPlannedTrip>>;
+    try {
+      created = await createPlannedTrip(app, trip);
+    } catch (caught) {
+      return fail<Refused>(addUserError(read, caught), { of: 'plan', ...read.refused() });
+    }
+    sayDone(cookies, 'trip-planned', created.searchFailed && 'search-failed');
+    redirect(303, `/trips/${created.stored.id}/menu`);
   },
   open: ({ request, locals: { app }, cookies }) =>
     app.incoming
@@ -48,7 +54,7 @@ export const actions: Actions = {
           return refuse(422);
         }
         try {
-          const opened = await openTripFile(app, file);
+          const opened = await openTripFile(app, file, form.has('again'));
           if ('value' in opened) {
             sayDone(cookies, 'trip-opened', opened.value.searchFailed && 'search-failed');
             redirect(303, `/trips/${opened.value.stored.id}/menu`);
@@ -57,7 +63,9 @@ export const actions: Actions = {
           else read.problems.push(...inFile(opened.problems));
           return refuse(422);
         } catch (caught) {
-          return refuse(addUserError(read, caught, 'file'));
+          const isThere = caught instanceof UserError && caught.code === 'Conflict';
+          const status = addUserError(read, caught, 'file');
+          return fail<Refused>(status, { of: 'open', ...read.refused(), isThere });
         }
       })
       .catch(toHttpError),
