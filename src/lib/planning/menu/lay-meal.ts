@@ -76,9 +76,10 @@ type Shared = {
   readonly style: DishStyle;
   /** No part is cheaper than what it adds up to over its people, points by place. */
   readonly least: Float64Array;
-  /** @param below parts priced at this or above need not be found */
-  readonly best: (places: readonly number[], below: number) => Part | undefined;
+  /** @param below parts priced at this or above need not be found @param used pouches that other dishes of the table have, by lot */
+  readonly best: (places: readonly number[], below: number, used?: Used) => Part | undefined;
 };
+type Used = ReadonlyMap<number, number>;
 
 const sumOver = (places: readonly number[], of: (place: number) => number): number => {
   let sum = 0;
@@ -103,10 +104,10 @@ export function layMeal(
   const everyone = sameSet(slot.people.map((_, place) => place));
   const found = layPlaces(model, slot, everyone, around, work, below);
   const finish = (parts: readonly LaidDish[]) => {
-    const laying = asLaying(model, slot, withinStock(model, slot, parts, around, work));
+    const laying = asLaying(model, slot, parts);
     return { laying, priced: pricedOf(model, slot, laying, around) };
   };
-  return { ...finish(found.parts), least: found.priced, others: found.others.map(finish) };
+  return { ...finish(found.parts), least: found.least, others: found.others.map(finish) };
 }
 
 /** A laid table. `least`: no laying is priced below it. */
@@ -131,31 +132,7 @@ export function pricedOf(model: MenuModel, slot: ModelSlot, laying: Laying, arou
   return points;
 }
 
-/** Dishes found apart may want the same pouches: then the largest stands, and the others are laid anew from what it leaves. */
-function withinStock(
-  model: MenuModel,
-  slot: ModelSlot,
-  parts: readonly LaidDish[],
-  around: Surroundings,
-  work: { units: number },
-): readonly LaidDish[] {
-  const free = (lot: number) => Math.min(model.lots[lot]?.stock ?? 0, around.free?.(lot) ?? Infinity);
-  const used = new Map<number, number>();
-  for (const part of parts)
-    part.lots.forEach((lot, at) => used.set(lot, (used.get(lot) ?? 0) + (part.pouches[at] ?? 0)));
-  if ([...used].every(([lot, pouches]) => pouches <= free(lot))) return parts;
-  const [first, ...rest] = [...parts].sort((a, b) => b.portions.length - a.portions.length);
-  if (!first) return parts;
-  const taken = new Map(first.lots.map((lot, at) => [lot, first.pouches[at] ?? 0]));
-  const left: Surroundings = { ...around, free: (lot) => free(lot) - (taken.get(lot) ?? 0) };
-  const places = sameSet(
-    rest.flatMap(({ portions }) => portions.map(({ place }) => place)).sort((a, b) => a - b),
-  );
-  const again = layPlaces(model, slot, places, left, work, Infinity);
-  return [first, ...withinStock(model, slot, again.parts, left, work)];
-}
-
-/** Lays some places of a table; its dishes may together want more of a lot than there is. */
+/** The cheapest dishes for the places of a table. `least`: nothing is cheaper, pouches enough or not. */
 function layPlaces(
   model: MenuModel,
   slot: ModelSlot,
@@ -163,7 +140,7 @@ function layPlaces(
   around: Surroundings,
   work: { units: number },
   below: number,
-): { parts: readonly LaidDish[]; priced: number; others: (readonly LaidDish[])[] } {
+): { parts: readonly LaidDish[]; least: number; others: (readonly LaidDish[])[] } {
   const { costs } = model;
   const { style } = slot.task;
   const skip = slot.people.map(
@@ -209,15 +186,82 @@ function layPlaces(
         }
       }
 
-  type Found = { priced: number; parts: readonly (Part | undefined)[]; alone: readonly number[] };
+  const fits = (part: Part | undefined, used: Used) =>
+    !part ||
+    part.lots.every((lot, at) => (part.pouches[at] ?? 0) + (used.get(lot) ?? 0) <= (shelf.free[lot] ?? 0));
+  const withUse = (used: Used, part: Part | undefined): Used => {
+    if (!part) return used;
+    const more = new Map(used);
+    part.lots.forEach((lot, at) => more.set(lot, (more.get(lot) ?? 0) + (part.pouches[at] ?? 0)));
+    return more;
+  };
+  /** What serves somebody best by themselves where others have pouches already. */
+  const aloneBeside = (place: number, used: Used): { part: Part | undefined; priced: number } => {
+    let best: { part: Part | undefined; priced: number } = { part: undefined, priced: skip[place] ?? 0 };
+    const left: Surroundings = { ...around, free: (lot) => (shelf.free[lot] ?? 0) - (used.get(lot) ?? 0) };
+    for (const option of style === 'shared pot' ? [] : slot.options) {
+      const part = ownPart(model, slot, option, place, left);
+      if (part && part.priced < best.priced - EPSILON) best = { part, priced: part.priced };
+    }
+    for (const one of everyone.length > 1 ? shared : []) {
+      const fee = secondDish(one);
+      if ((one.least[place] ?? Infinity) + fee >= best.priced) continue;
+      const part = one.best(sameSet([place]), best.priced - fee, used);
+      if (part && part.priced + fee < best.priced - EPSILON) best = { part, priced: part.priced + fee };
+    }
+    return best;
+  };
+
+  type Found = { priced: number; parts: readonly Part[] };
+  const serveAlone = (order: readonly number[], taken: Used): Found => {
+    let used = taken;
+    let priced = 0;
+    const parts: Part[] = [];
+    for (const place of order) {
+      const own = fits(singlePart[place], used)
+        ? { part: singlePart[place], priced: single[place] ?? 0 }
+        : aloneBeside(place, used);
+      used = withUse(used, own.part);
+      priced += own.priced;
+      if (own.part) parts.push(own.part);
+    }
+    return { priced, parts };
+  };
   const alonePoints = (places: readonly number[]) => sumOver(places, (place) => single[place] ?? 0);
-  let best: Found = { priced: alonePoints(everyone), parts: [], alone: everyone };
+  let best: Found = { priced: Infinity, parts: [] };
+  let least = Infinity;
   /** Nothing at this or above it is looked for. */
   const limit = () => Math.min(best.priced, below);
-  const others: Found[] = [];
-  const take = (found: Found) => {
+  const seen: Found[] = [];
+  /** Dishes for several people, and others by themselves: as cheap as can be, and then from pouches that are there. */
+  const take = (fee: number, parts: readonly { part: Part; from: Shared }[], alone: readonly number[]) => {
+    const relaxed = fee + parts.reduce((sum, { part }) => sum + part.priced, 0) + alonePoints(alone);
+    if (relaxed >= limit() - EPSILON) return;
+    least = Math.min(least, relaxed);
+    let used: Used = new Map();
+    let priced = fee;
+    const laid: Part[] = [];
+    for (const { part, from } of parts) {
+      const own = fits(part, used)
+        ? part
+        : from.best(sameSet(part.portions.map(({ place }) => place)), Infinity, used);
+      if (!own) return;
+      used = withUse(used, own);
+      priced += own.priced;
+      laid.push(own);
+    }
+    // who is served first has the choice where the last pouches do not do for all
+    let others: Found = { priced: Infinity, parts: [] };
+    for (const order of ordersOf(alone)) {
+      const tried = serveAlone(order, used);
+      if (tried.priced < others.priced - EPSILON) others = tried;
+      if (others.priced <= alonePoints(alone) + EPSILON) break;
+    }
+    const found = { priced: priced + others.priced, parts: [...laid, ...others.parts] };
+    if (alone.length < everyone.length) seen.push(found);
     if (found.priced < best.priced - EPSILON) best = found;
   };
+  take(0, [], everyone);
   const leastOf = ({ least }: Shared) =>
     sumOver(everyone, (place) => Math.min(least[place] ?? Infinity, single[place] ?? 0));
   shared.sort((a, b) => leastOf(a) - leastOf(b));
@@ -227,9 +271,7 @@ function layPlaces(
       const alone = without(everyone, places);
       const part = one.best(places, limit() - alonePoints(alone));
       if (!part) continue;
-      const found = { priced: part.priced + alonePoints(alone), parts: [part], alone };
-      if (alone.length === 0 || places.length > 1) others.push(found);
-      take(found);
+      take(0, [{ part, from: one }], alone);
     }
   }
   const atBest = shared.map(({ least }) => {
@@ -241,13 +283,12 @@ function layPlaces(
   for (let i = 0; i < paired; i++)
     for (let j = 0; j < paired; j++) {
       const [one, two] = [shared[i], shared[j]];
-      if (!one || !two || i === j || (i > j && secondDish(one) <= secondDish(two))) continue;
+      if (!one || !two || (i > j && secondDish(one) <= secondDish(two))) continue;
       // the second one costs more
       const fee = Math.min(secondDish(one), secondDish(two));
-      let least = fee;
-      for (const place of everyone) least += Math.min(atBest[i]?.[place] ?? 0, atBest[j]?.[place] ?? 0);
-      if (least >= limit()) continue;
-      if (one.option === two.option && one.style === two.style) continue;
+      let together = fee;
+      for (const place of everyone) together += Math.min(atBest[i]?.[place] ?? 0, atBest[j]?.[place] ?? 0);
+      if (together >= limit()) continue;
       const rest = atBest[j] ?? single;
       for (const first of splitsOf(everyone, one.least, rest, () => limit() - fee)) {
         if (first.length === everyone.length) continue;
@@ -261,26 +302,37 @@ function layPlaces(
           const alone = without(remaining, second);
           const partTwo = two.best(second, budget() - alonePoints(alone));
           if (!partTwo) continue;
-          take({
-            priced: fee + partOne.priced + partTwo.priced + alonePoints(alone),
-            parts: [partOne, partTwo],
+          take(
+            fee,
+            [
+              { part: partOne, from: one },
+              { part: partTwo, from: two },
+            ],
             alone,
-          });
+          );
         }
       }
     }
 
-  const partsOf = ({ parts, alone }: Found) =>
-    [...parts, ...alone.map((place) => singlePart[place])].filter((part) => part !== undefined);
   return {
-    parts: partsOf(best),
-    priced: limit(),
-    others: others
-      .filter((found) => found !== best)
+    parts: best.parts,
+    least: Math.min(least, limit()),
+    others: seen
+      .filter(({ parts }) => parts !== best.parts)
       .sort((a, b) => a.priced - b.priced)
       .slice(0, 6)
-      .map(partsOf),
+      .map(({ parts }) => parts),
   };
+}
+
+/** Orders in which people are served by themselves: each of them for a few, and each one first for more. */
+function* ordersOf(places: readonly number[]): Generator<readonly number[]> {
+  if (places.length > 3 || places.length < 2) {
+    for (let first = 0; first < Math.max(1, places.length); first++)
+      yield [...places.slice(first), ...places.slice(0, first)];
+    return;
+  }
+  for (const place of places) for (const rest of ordersOf(without(places, [place]))) yield [place, ...rest];
 }
 
 /** Sets of people of up to so many are all looked at; of larger tables, those that leave out people one at a time in the order of what leaving them out gains. */
@@ -506,8 +558,8 @@ function potOf(
   if (kcalPoints === Infinity) return undefined;
 
   const known = new Map<readonly number[], { readonly part: Part | undefined; readonly below: number }>();
-  const best = (places: readonly number[], below: number): Part | undefined => {
-    const before = known.get(places);
+  const best = (places: readonly number[], below: number, used?: Used): Part | undefined => {
+    const before = used ? undefined : known.get(places);
     if (before && (before.part || before.below >= below)) return before.part;
     const eat = sumOver(places, (place) => eating[place] ?? Infinity);
     const atPrice = plates.least.map((byPlace) => sumOver(places, (place) => byPlace[place] ?? 0));
@@ -536,6 +588,7 @@ function potOf(
       const filling = fillings[index];
       if (!filling) break;
       least[index] = Infinity;
+      if (used && !isLeft(filling, shelf.free, used)) continue;
       const { plate, most, total } = (tables[index] ??= potTable(model, slot, option, filling, around, work));
       const shared = shareOut(plate, most, slot.weight, places, total, filling.leastServings, work);
       if (!shared) continue;
@@ -550,7 +603,7 @@ function potOf(
         priced,
       };
     }
-    known.set(places, { part: found, below });
+    if (!used) known.set(places, { part: found, below });
     return found;
   };
   return {
@@ -560,6 +613,9 @@ function potOf(
     best,
   };
 }
+
+const isLeft = ({ lots, pouches }: Filling, free: Int32Array, used: Used): boolean =>
+  lots.every((lot, at) => (pouches[at] ?? 0) + (used.get(lot) ?? 0) <= (free[lot] ?? 0));
 
 let scratch = new Float64Array(256);
 /** Numbers that are only needed for a moment. */
@@ -774,14 +830,15 @@ function handedOut(
     });
   let tables: ReturnType<typeof makeTables> | undefined;
   const known = new Map<readonly number[], Part | undefined>();
-  const best = (places: readonly number[]): Part | undefined => {
-    if (known.has(places)) return known.get(places);
+  const best = (places: readonly number[], _below: number, used?: Used): Part | undefined => {
+    if (!used && known.has(places)) return known.get(places);
     let found: Part | undefined;
     tables ??= makeTables();
     for (const { lot, index, pouch, each, free, plate, most } of tables) {
       if (places.some((place) => (most[place] ?? 0) < 1)) continue;
       const mostServings = sumOver(places, (place) => most[place] ?? 0);
-      for (let pouches = 1; pouches <= free && (pouches - 1) * each < mostServings; pouches++) {
+      const left = free - (used?.get(index) ?? 0);
+      for (let pouches = 1; pouches <= left && (pouches - 1) * each < mostServings; pouches++) {
         const room = pouches * each;
         if (room < places.length) continue;
         const servings = places.map(() => 1);
@@ -822,7 +879,7 @@ function handedOut(
           };
       }
     }
-    known.set(places, found);
+    if (!used) known.set(places, found);
     return found;
   };
   return { option, style: 'own pouch', least, best };

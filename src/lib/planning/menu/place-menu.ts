@@ -31,7 +31,9 @@ export function fromModel(
     const choice = at(slot.day, slot.meal, slot.group);
     const laying = menu.layings.find((other) => other.slot === slot.index);
     // pouches of their own that hold the same dish are one dish
-    const own = Map.groupBy(laying?.dishes ?? [], ({ dish, style }) => `${dish} ${style}`);
+    const own = Map.groupBy(laying?.dishes ?? [], ({ dish, style }, at) =>
+      style === 'own pouch' ? `${dish}` : `pot ${at}`,
+    );
     for (const [first, ...more] of own.values()) {
       if (!first) continue;
       const reason = reasonOf({ slot: slot.index, dish: first.dish });

@@ -288,9 +288,12 @@ export class MasterProgram {
           if (!lot || !lot.feeds[person]) return;
           const kcal = lot.kcal / lot.units;
           const lackG = (lot.servings * lot.lackG) / lot.units;
-          const cost =
-            EXTRA_UNIT +
-            extraPouchPoints(model, index, extraDay.day, extraDay.isDrink[at] ?? false) / lot.units;
+          // it may come from a pouch that was opened some days before, which was carried less far
+          const keeps = lot.keepsOpen ? model.settings.dryOpenDays : 1;
+          let pouch = Infinity;
+          for (let day = Math.max(0, extraDay.day - keeps + 1); day <= extraDay.day; day++)
+            pouch = Math.min(pouch, extraPouchPoints(model, index, day, extraDay.isDrink[at] ?? false));
+          const cost = EXTRA_UNIT + pouch / lot.units;
           const reduced =
             cost -
             dayPrice * kcal -
