@@ -30,7 +30,10 @@ export function layInOrder(
   const state = new MenuState(model);
   state.work = work;
   const inOrder = [...model.slots].sort((a, b) => a.at - b.at || a.group - b.group);
-  for (const slot of inOrder) state.layAlone({ ...slot, options: slot.options.slice(0, mostOptions) }, price);
+  for (const slot of inOrder) {
+    const left = slot.options.filter(({ lots }) => lots.some((lot) => (state.free[lot] ?? 0) > 0));
+    state.layAlone({ ...slot, options: left.slice(0, mostOptions) }, price);
+  }
   for (const { index } of model.extraDays) state.fillExtras(index, price);
   return state.menu();
 }

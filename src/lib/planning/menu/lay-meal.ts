@@ -198,6 +198,7 @@ function layPlaces(
   /** What serves somebody best by themselves where others have pouches already. */
   const aloneBeside = (place: number, used: Used): { part: Part | undefined; priced: number } => {
     let best: { part: Part | undefined; priced: number } = { part: undefined, priced: skip[place] ?? 0 };
+    work.units += 20 + 2 * shared.length;
     const left: Surroundings = { ...around, free: (lot) => (shelf.free[lot] ?? 0) - (used.get(lot) ?? 0) };
     for (const option of style === 'shared pot' ? [] : slot.options) {
       const part = ownPart(model, slot, option, place, left);
@@ -233,11 +234,22 @@ function layPlaces(
   /** Nothing at this or above it is looked for. */
   const limit = () => Math.min(best.priced, below);
   const seen: Found[] = [];
+  let cheapest:
+    { fee: number; parts: readonly { part: Part; from: Shared }[]; alone: readonly number[] } | undefined;
   /** Dishes for several people, and others by themselves: as cheap as can be, and then from pouches that are there. */
   const take = (fee: number, parts: readonly { part: Part; from: Shared }[], alone: readonly number[]) => {
     const relaxed = fee + parts.reduce((sum, { part }) => sum + part.priced, 0) + alonePoints(alone);
     if (relaxed >= limit() - EPSILON) return;
     least = Math.min(least, relaxed);
+    if (!around.free) {
+      // only whether it is the cheapest matters now; pouches are looked for when it is
+      best = { priced: relaxed, parts: [] };
+      cheapest = { fee, parts, alone };
+      return;
+    }
+    settle(fee, parts, alone);
+  };
+  const settle = (fee: number, parts: readonly { part: Part; from: Shared }[], alone: readonly number[]) => {
     let used: Used = new Map();
     let priced = fee;
     const laid: Part[] = [];
@@ -289,6 +301,7 @@ function layPlaces(
       let together = fee;
       for (const place of everyone) together += Math.min(atBest[i]?.[place] ?? 0, atBest[j]?.[place] ?? 0);
       if (together >= limit()) continue;
+      work.units += 10;
       const rest = atBest[j] ?? single;
       for (const first of splitsOf(everyone, one.least, rest, () => limit() - fee)) {
         if (first.length === everyone.length) continue;
@@ -314,9 +327,14 @@ function layPlaces(
       }
     }
 
+  least = Math.min(least, limit());
+  if (cheapest) {
+    best = { priced: Infinity, parts: [] };
+    settle(cheapest.fee, cheapest.parts, cheapest.alone);
+  }
   return {
     parts: best.parts,
-    least: Math.min(least, limit()),
+    least,
     others: seen
       .filter(({ parts }) => parts !== best.parts)
       .sort((a, b) => a.priced - b.priced)
@@ -328,7 +346,7 @@ function layPlaces(
 /** Orders in which people are served by themselves: each of them for a few, and each one first for more. */
 function* ordersOf(places: readonly number[]): Generator<readonly number[]> {
   if (places.length > 3 || places.length < 2) {
-    for (let first = 0; first < Math.max(1, places.length); first++)
+    for (let first = 0; first < Math.min(2, Math.max(1, places.length)); first++)
       yield [...places.slice(first), ...places.slice(0, first)];
     return;
   }

@@ -32,13 +32,17 @@ export type SearchOptions = {
 const DIVE_SHARE = 0.08;
 /** Rounds of pricing at most, after which the bound is taken as it is. */
 const MOST_ROUNDS = { quick: 40, thorough: 160 };
+/** Work of pricing at most; then the bound is what it is. */
+const MOST_PRICING = { quick: 8_000_000, thorough: 400_000_000 };
 /** Work of the search by pieces for each meal, in units of `MenuState.work`. */
-const WORK_OF_MEAL = { quick: 120_000, thorough: 2_500_000 };
-const MOST_WORK = { quick: 9_000_000, thorough: 150_000_000 };
+const WORK_OF_MEAL = { quick: 300_000, thorough: 2_500_000 };
+const MOST_WORK = { quick: 12_000_000, thorough: 150_000_000 };
 /** Trips of up to so many meals have the best of what was found put together exactly: from how many layings, and by how many nodes of the tree. */
 const MOST_TO_MERGE = { quick: 8, thorough: 16 };
 const MOST_LAYINGS = { quick: 160, thorough: 600 };
 const MERGE_NODES = { quick: 20, thorough: 2000 };
+/** Part of the work that is done before there are prices. */
+const FIRST_SHARE = 0.3;
 /** A bound that is nearer than this share of the points need not be bettered. */
 const NEAR_ENOUGH = 1e-4;
 
@@ -66,15 +70,34 @@ export function* searchMenu(
   if (model.slots.length === 0 && model.extraDays.length === 0) return step(1);
   yield step(0);
 
+  // a menu that people could eat gives the prices something to begin with
+  const allWork = work ?? workOf(model, effort);
+  const noPrices = model.people.map(() => model.days.map(() => 0));
+  for (const part of betterByPieces(
+    model,
+    best,
+    new Float64Array(model.lots.length),
+    noPrices,
+    random,
+    FIRST_SHARE * allWork,
+  ))
+    take(part.menu, part.points);
+  yield step(0.1);
+
   const master = new MasterProgram(model, open);
   try {
     for (const menu of [best, ...starts]) for (const laying of menu.layings) master.addLaying(laying);
     for (const slot of model.slots) master.prime(slot);
     let shown = 0;
+    let isSettled = true;
     for (let round = 0; round < MOST_ROUNDS[effort]; round++) {
       const solution = master.solve();
       const { added, below } = master.price(model.slots, solution);
-      bound = Math.max(bound, solution.points + below);
+      if (solution.points + below > 0) bound = Math.max(bound, solution.points + below);
+      if (master.work.units > MOST_PRICING[effort]) {
+        isSettled = false;
+        break;
+      }
       if (added === 0 || -below < NEAR_ENOUGH * Math.abs(solution.points)) {
         if (master.addBrokenRows(solution) === 0 && added === 0) break;
       }
@@ -88,8 +111,11 @@ export function* searchMenu(
     const dayPriceOf = model.people.map((_, person) =>
       model.days.map((_, day) => master.dayPriceOf(person, day)),
     );
-    const dived = dive(model, master);
-    take(dived.menu(), dived.points());
+    // prices that are not settled lead astray
+    if (isSettled) {
+      const dived = dive(model, master);
+      take(dived.menu(), dived.points());
+    }
     yield step(0.4);
     if (model.slots.length <= MOST_TO_MERGE[effort]) {
       const merged = mergeLayings(
@@ -103,14 +129,7 @@ export function* searchMenu(
     }
     yield step(0.5);
 
-    for (const part of betterByPieces(
-      model,
-      best,
-      prices,
-      dayPriceOf,
-      random,
-      work ?? workOf(model, effort),
-    )) {
+    for (const part of betterByPieces(model, best, prices, dayPriceOf, random, allWork)) {
       take(part.menu, part.points);
       yield step(0.5 + 0.5 * part.done);
       if (points - bound < NEAR_ENOUGH * Math.abs(points)) break;
