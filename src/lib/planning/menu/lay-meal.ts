@@ -314,7 +314,9 @@ function layPlaces(
         for (const second of splitsOf(remaining, two.least, single, budget)) {
           const alone = without(remaining, second);
           const partTwo = two.best(second, budget() - alonePoints(alone));
-          if (!partTwo) continue;
+          // pouches of one lot that are handed out are one dish
+          if (!partTwo || (one === two && one.style === 'own pouch' && partOne.lots[0] === partTwo.lots[0]))
+            continue;
           take(
             fee,
             [
