@@ -80,11 +80,17 @@ export class MenuSearches {
    * Looks for a menu.
    *
    * @param id the trip that it is for; left out for one that is not stored yet
+   * @param signal aborted when nobody waits for it any more: it is ended then
    * @throws UserError `Refused` while another search for this trip runs, `Busy` where too many wait; Error where the search cannot be run
    */
-  async search(id: string | undefined, given: Given, effort: Effort): Promise<FoundMenu> {
+  async search(
+    id: string | undefined,
+    given: Given,
+    effort: Effort,
+    signal?: AbortSignal,
+  ): Promise<FoundMenu> {
     const asked: Asked = { language: language(), effort, ...given };
-    const found = (await this.#queue.run('search', id ?? null, given.trip.name, asked)) as FoundMenu;
+    const found = (await this.#queue.run('search', id ?? null, given.trip.name, asked, signal)) as FoundMenu;
     if (id !== undefined) this.keep(id, given, found);
     return found;
   }

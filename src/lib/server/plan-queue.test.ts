@@ -1,6 +1,6 @@
 import { expect, onTestFinished, test, vi } from 'vitest';
 import { UserError } from './errors.ts';
-import { LAPSE_S, PlanJobs } from './plan-jobs.ts';
+import { LAPSE_S, MOST_JOBS, PlanJobs } from './plan-jobs.ts';
 import { PlanQueue, type Work } from './plan-queue.ts';
 import { expectUserError, onEachDatabase, temporaryFolder } from './test-data.ts';
 
@@ -32,6 +32,26 @@ onEachDatabase(({ openTestDatabase }) => {
     return { jobs, queue };
   }
   const until = (check: () => unknown) => vi.waitFor(check, { timeout: 20_000, interval: 5 });
+
+  test('a job whose asker has gone is ended where it runs and forgotten where it waits, and those behind it have their turn', async () => {
+    const { doIt, begun, end } = work();
+    const { queue, jobs } = await process(await temporaryFolder(), doIt);
+    const gone = Array.from({ length: MOST_JOBS - 1 }, () => new AbortController());
+    const left = gone.map(({ signal }, index) =>
+      queue.run('search', null, '', { name: `left ${index}` }, signal).catch((error: unknown) => error),
+    );
+    await until(() => expect(begun).toHaveLength(1));
+    for (const each of gone) each.abort(new Error('gone'));
+    for (const each of await Promise.all(left)) expect(each).toMatchObject({ message: 'gone' });
+    const owner = queue.run('search', 'a', '', { name: 'owner' });
+    await until(() => expect(begun).toContain('owner'));
+    expect(begun).toHaveLength(2);
+    end('owner');
+    expect(await owner).toEqual({ name: 'owner', stopped: false });
+    expect(await jobs.areWaiting()).toBe(false);
+    const late = queue.run('search', null, '', { name: 'late' }, AbortSignal.abort(new Error('late')));
+    await expect(late).rejects.toThrow('late');
+  });
 
   test('a process does one job after the other, and tells how far it is', async () => {
     const { doIt, begun, end } = work();

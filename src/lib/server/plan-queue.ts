@@ -42,11 +42,18 @@ export class PlanQueue {
    * Has a job done, here or by another process.
    *
    * @param asked what `work` needs, as far as JSON holds it
+   * @param signal aborted when nobody waits for it any more: the job is forgotten, and ended where it runs
    * @returns what `work` returned, as far as JSON holds it
    * @throws UserError as `PlanJobs.ask`, `Busy` where the program ends; what `work` throws
    */
-  run(kind: Job['kind'], tripId: string | null, tripName: string, asked: object): Promise<unknown> {
-    return this.#tracked(this.#run(kind, tripId, tripName, asked));
+  run(
+    kind: Job['kind'],
+    tripId: string | null,
+    tripName: string,
+    asked: object,
+    signal?: AbortSignal,
+  ): Promise<unknown> {
+    return this.#tracked(this.#run(kind, tripId, tripName, asked, signal));
   }
 
   /** How far the job of a trip is, if there is one. */
@@ -77,12 +84,25 @@ export class PlanQueue {
     await Promise.allSettled([...this.#active, this.#working]);
   }
 
-  async #run(kind: Job['kind'], tripId: string | null, tripName: string, asked: object): Promise<unknown> {
+  async #run(
+    kind: Job['kind'],
+    tripId: string | null,
+    tripName: string,
+    asked: object,
+    signal?: AbortSignal,
+  ): Promise<unknown> {
+    signal?.throwIfAborted();
     const id = await this.#jobs.ask(kind, tripId, tripName, JSON.stringify(asked));
+    const onAbort = () => {
+      if (this.#current?.job.id === id) this.#current.stop.abort();
+      this.#waiting.get(id)?.();
+    };
+    signal?.addEventListener('abort', onAbort, { once: true });
     void this.#workOff();
     try {
       for (;;) {
         await this.#untilDoneHere(id);
+        signal?.throwIfAborted();
         if (this.#isClosed)
           throw new UserError(
             'Busy',
@@ -92,6 +112,7 @@ export class PlanQueue {
         if (state?.state === 'done') return outcomeOf(state);
       }
     } finally {
+      signal?.removeEventListener('abort', onAbort);
       // Left there, it is forgotten soon, as nobody waits for it.
       await this.#jobs.remove(id).catch(() => {});
     }

@@ -1,4 +1,3 @@
-import { planTrip } from '../planning/plan-trip.ts';
 import { keepMenu } from '../planning/menu/edit-menu.ts';
 import type { Stock } from '../planning/model/pouch-lot.ts';
 import type { Settings } from '../planning/model/settings.ts';
@@ -34,7 +33,7 @@ export async function planStoredTrip(app: App, id: string): Promise<PlannedTrip>
       say('There is no such trip. It may have been deleted; the list of trips shows those there are.'),
     );
   const settings = { ...household, learned: household.learned.filter((seen) => seen.tripId !== id) };
-  return { stored, stock, settings, plan: planKept(stored.trip, stock, settings) };
+  return { stored, stock, settings, plan: await planKept(app, stored.trip, stock, settings) };
 }
 
 /** A trip for a page, which may have left or gone by. */
@@ -71,16 +70,25 @@ async function pageTrip({ app, readsOnly }: Parameters<typeof plannedForPage>[0]
 }
 
 /** The plans made last, by all that they were made from. */
-const madeLast = new Map<string, TripPlan>();
+const madeLast = new Map<string, Promise<TripPlan>>();
 const MOST_KEPT = 16;
 
-/** What `planTrip` makes, at once where it was made lately: a page of a trip comes with the seven others that a browser keeps, and all show the same plan. */
-export function planKept(...from: Parameters<typeof planTrip>): TripPlan {
+/**
+ * What `planTrip` makes, at once where it was made lately: a page of a trip comes with the seven others that a browser keeps, and all show the same plan. What is
+ * large is planned in a process of its own.
+ */
+export function planKept(
+  { apart }: Pick<App, 'apart'>,
+  trip: Trip,
+  stock: Stock,
+  settings: Settings,
+): Promise<TripPlan> {
   // Sentences of a plan are in the language around.
-  const key = digestOf([language(), ...from]);
-  const plan = madeLast.get(key) ?? planTrip(...from);
+  const key = digestOf([language(), trip, stock, settings]);
+  const plan = madeLast.get(key) ?? apart.do({ kind: 'plan', trip, stock, settings }, { first: true });
   madeLast.delete(key);
   madeLast.set(key, plan);
+  plan.catch(() => madeLast.delete(key));
   for (const oldest of madeLast.keys()) if (madeLast.size > MOST_KEPT) madeLast.delete(oldest);
   return plan;
 }

@@ -29,7 +29,7 @@ export const load: PageServerLoad = async ({ locals: { app } }) => {
         stage,
         isOver,
         verdict: planned.has(id)
-          ? verdictOf(planKept(trip, await app.shelf.stockFor(id), settings), settings.unitSystem)
+          ? verdictOf(await planKept(app, trip, await app.shelf.stockFor(id), settings), settings.unitSystem)
           : undefined,
       };
     }),

@@ -498,6 +498,21 @@ test('a file that is no copy is refused before anything is touched, with what is
       'lots',
       'has a version that no count',
     ],
+    [
+      'trigger.sqlite',
+      await changed(
+        `create trigger endless after insert on lots begin insert into settings with recursive n(i) as (select 1 union all select i + 1 from n) select i, i from n; end`,
+      ),
+      'trigger "endless"',
+    ],
+    [
+      'view.sqlite',
+      await changed(
+        `alter table settings rename to other; create view settings as with recursive n(i) as (select 1 union all select i + 1 from n) select i as id, i as settings from n`,
+      ),
+      'does not make',
+    ],
+    ['index.sqlite', await changed(`create index odd on lots (hex(zeroblob(length(code))))`), 'index "odd"'],
     ['versions.sqlite', await changed(`update trips set version = ${2n ** 60n}`), 'trips', 'larger than can'],
     [
       'price.sqlite',

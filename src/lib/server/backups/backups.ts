@@ -18,6 +18,7 @@ import { checkData } from './check-data.ts';
 import { compareData, type Comparison } from './compare-data.ts';
 import { copyName, readCopyName, superfluous, type Copy, type Reason } from './copy-names.ts';
 import { fromNewer, readDataFile, writeDataFile } from './data-file.ts';
+import { refuseForeignSchema } from './refuse-foreign-schema.ts';
 import {
   copySqlite,
   inWorkplace,
@@ -354,6 +355,8 @@ async function beginOf(path: string): Promise<string> {
 async function refuseUnlessOurs(path: string, name: string): Promise<void> {
   let done: unknown[];
   try {
+    // Before anything else is done with it: a check of the file already runs what its tables say of their columns.
+    await refuseForeignSchema(path, name);
     await refuseUnlessSound(path, 'integrity_check');
     const database = new DatabaseSync(path);
     try {

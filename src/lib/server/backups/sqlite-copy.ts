@@ -118,11 +118,16 @@ export async function refuseUnlessSound(
   check: 'quick_check' | 'integrity_check',
 ): Promise<void> {
   const thread = new Worker(LOOK_THROUGH, { eval: true, workerData: { path, check } });
-  const [looked] = (await once(thread, 'message')) as [Looked];
+  const late = AbortSignal.timeout(LONGEST_LOOK_MS);
+  const [looked] = await (once(thread, 'message', { signal: late }) as Promise<[Looked]>).finally(
+    () => void thread.terminate(),
+  );
   const { message, errcode } =
     'found' in looked ? { message: looked.found.join('; '), errcode: SQLITE_CORRUPT } : looked;
   if (message !== 'ok') throw Object.assign(new Error(message), { errcode });
 }
 
+/** A database of gigabytes takes minutes; what takes longer was made to. */
+const LONGEST_LOOK_MS = 30 * 60_000;
 /** Primary result code of SQLite for a damaged database (sqlite.org/rescode.html). */
 const SQLITE_CORRUPT = 11;

@@ -2,6 +2,7 @@ import { error, json } from '@sveltejs/kit';
 import { wordedPlan } from '$lib/presentation/worded-plan';
 import type { PlanAnswer, Source } from '$lib/server/apart/tasks';
 import { UserError } from '$lib/server/errors';
+import { InTurns } from '$lib/server/in-turns';
 import { toHttpError } from '$lib/server/to-http-error';
 import { say } from '$lib/texts/say';
 import type { RequestHandler } from './$types';
@@ -20,6 +21,11 @@ export const POST: RequestHandler = ({ request, locals }) =>
     .body(request, LARGEST_BODY_BYTES, (source) => answer(source, locals, request.signal))
     .catch(toHttpError);
 
+/** So few searches of other programs wait at a time, so that those of the house soon have their turn. */
+const searches = new InTurns(4, () =>
+  say('Many menus are being looked for at the moment, and no more can wait. Send this again in a minute.'),
+);
+
 async function answer(source: Source, locals: App.Locals, signal: AbortSignal): Promise<Response> {
   const { app } = locals;
   const asking = { signal, first: locals.isOwnerHere };
@@ -35,13 +41,16 @@ async function answer(source: Source, locals: App.Locals, signal: AbortSignal): 
     );
   if ('json' in made) return new Response(made.json, { headers: { 'content-type': 'application/json' } });
   if ('lacks' in made) throw new Error('what it lacked was given');
-  const { plan } = await app.menus.search(undefined, made.given, made.search).catch((caught: unknown) => {
-    if (caught instanceof UserError) return toHttpError(caught);
-    console.error(`${new Date().toISOString()} the search for a menu could not be run:`, caught);
-    return error(
-      503,
-      say('The search for a menu could not be run on this machine. Send "search": "none" instead.'),
-    );
-  });
-  return json(wordedPlan(plan, made.given.settings.unitSystem));
+  const { given, search } = made;
+  const { plan } = await searches
+    .enter(() => app.menus.search(undefined, given, search, signal))
+    .catch((caught: unknown) => {
+      if (caught instanceof UserError) return toHttpError(caught);
+      console.error(`${new Date().toISOString()} the search for a menu could not be run:`, caught);
+      return error(
+        503,
+        say('The search for a menu could not be run on this machine. Send "search": "none" instead.'),
+      );
+    });
+  return json(wordedPlan(plan, given.settings.unitSystem));
 }

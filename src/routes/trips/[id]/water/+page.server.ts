@@ -21,7 +21,9 @@ export const load: PageServerLoad = async ({ locals, params }) => {
   const { stored, stock, settings, plan } = await plannedForPage(locals, params.id);
   const { trip } = stored;
   const ifBoiled =
-    trip.treatment === 'boil' ? plan : planKept({ ...trip, treatment: 'boil' }, stock, settings);
+    trip.treatment === 'boil'
+      ? plan
+      : await planKept(locals.app, { ...trip, treatment: 'boil' }, stock, settings);
   const usual = usualValues(settings.unitSystem, trip.stove.fuel ?? TRIP_DEFAULTS.fuel.value, settings);
   return {
     water: plan.water,
