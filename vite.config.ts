@@ -15,6 +15,7 @@ export default defineConfig({
             'src/**/*.test.ts',
             'tests/reference/**/*.test.ts',
             'tests/property/**/*.test.ts',
+            'tests/everyday-tables/**/*.test.ts',
             'tests/crash/**/*.test.ts',
           ],
           globalSetup: 'tests/support/postgres.ts',

@@ -123,6 +123,7 @@ async function planFor(
   const { stock, remarks } = await readStock(
     source(options.stock),
     settings.currency,
+    trip.startDate,
     options['skip-refused'],
   );
   if (!SEARCHES.includes(options.search))

@@ -33,6 +33,12 @@ function unreadable({ name }: Source, error: unknown): BadInput {
   return new BadInput(`${name}: ${REASONS[code] ?? String(error)}`);
 }
 
+/** @returns all bytes of a source. @throws BadInput where it cannot be read */
+export const sourceBytes = (source: Source): Promise<Buffer> =>
+  buffer(source.open()).catch((error: unknown) => {
+    throw unreadable(source, error);
+  });
+
 /**
  * Reads a JSON file and checks it against its schema.
  *
@@ -42,9 +48,7 @@ export async function readJson<Schema extends z.ZodType>(
   source: Source,
   schema: Schema,
 ): Promise<z.infer<Schema>> {
-  const bytes = await buffer(source.open()).catch((error: unknown) => {
-    throw unreadable(source, error);
-  });
+  const bytes = await sourceBytes(source);
   const read = readJsonFile(bytes, schema);
   if ('value' in read) return read.value;
   if ('fault' in read) throw new BadInput(`${source.name}: ${read.fault}`);
@@ -56,6 +60,7 @@ export async function readJson<Schema extends z.ZodType>(
  * Reads a shelf from a CSV file.
  *
  * @param currency ISO 4217 code in which costs are counted
+ * @param today calendar date after which nothing in it was sealed, to estimate dates from that the file does not say
  * @param skipRefused leave out rows that cannot be taken in, instead of failing
  * @returns the lots, and what the user has to know about rows that were left out or look odd
  * @throws BadInput when the file is no shelf, or naming each refused row with its column, value and reason
@@ -63,11 +68,12 @@ export async function readJson<Schema extends z.ZodType>(
 export async function readStock(
   source: Source,
   currency: string,
+  today: string,
   skipRefused: boolean,
 ): Promise<{ readonly stock: Stock; readonly remarks: readonly string[] }> {
   let shelf: ShelfCsv;
   try {
-    shelf = await readShelfCsv(source.open(), { currency });
+    shelf = await readShelfCsv(source.open(), { currency, known: { today } });
   } catch (error) {
     throw error instanceof UnreadableFile
       ? new BadInput(`${source.name}: ${error.message}`)

@@ -13,7 +13,12 @@ import { ROOT } from './run.ts';
 
 const fileText = (file: string) => readFileSync(path.join(ROOT, file), 'utf8');
 const demoTrip = JSON.parse(fileText('demo-data/trip.json'));
-const { stock } = await readStock(fileSource(path.join(ROOT, 'demo-data/shelf.csv')), 'EUR', false);
+const { stock } = await readStock(
+  fileSource(path.join(ROOT, 'demo-data/shelf.csv')),
+  'EUR',
+  '2026-12-01',
+  false,
+);
 
 /** Dates also carry a pattern, so the format needs no checker of its own. */
 const ajv = new Ajv2020({ allErrors: true, allowUnionTypes: true, formats: { date: true } });

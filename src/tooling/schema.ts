@@ -5,7 +5,7 @@ import { z } from 'zod';
 import { Batch } from '../lib/planning/model/batch.ts';
 import { Food } from '../lib/planning/model/composition.ts';
 import { Kitchen } from '../lib/planning/model/kitchen.ts';
-import { PouchLot } from '../lib/planning/model/pouch-lot.ts';
+import { StatedLot } from '../lib/planning/model/stated-lot.ts';
 import { Recipe } from '../lib/planning/model/recipe.ts';
 import { SettingsFields } from '../lib/planning/model/settings.ts';
 import { TripPlan } from '../lib/planning/model/trip-plan.ts';
@@ -32,9 +32,9 @@ const SCHEMAS: readonly (Entry & { readonly description: string })[] = [
   {
     file: 'stock-row.json',
     title: 'Stock row',
-    schema: PouchLot,
+    schema: StatedLot,
     io: 'input',
-    description: `Pouches of one sealing that are alike; a stock is a list of them. ${MORE_RULES}`,
+    description: `Pouches of one sealing that are alike; a stock is a list of them. What is not said of one is estimated where it is needed. ${MORE_RULES}`,
   },
   {
     file: 'settings.json',

@@ -9,6 +9,7 @@ import { join } from 'node:path';
 import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import Papa from 'papaparse';
+import { completeLot } from '../../src/lib/planning/model/complete-lot.ts';
 import { openApp } from '../../src/lib/server/app.ts';
 import { openCsv } from '../../src/lib/shelf-csv/csv-records.ts';
 import { EXPORT_HEADER } from '../../src/lib/shelf-csv/fields.ts';
@@ -126,7 +127,9 @@ async function importInto(file: string, shelf: 'empty' | 'full'): Promise<number
         currency: 'EUR',
         shelf: onShelf,
       })) {
-        for (const row of rows) if (row.fate === 'new' || row.fate === 'changed') lots.push(row.lot);
+        for (const row of rows)
+          if (row.fate === 'new' || row.fate === 'changed')
+            lots.push(completeLot(row.lot, { today: '2026-12-01' }));
         yield rows;
       }
     })();

@@ -1,7 +1,7 @@
 import type { Composition, CookingClass, Food } from '../planning/model/composition.ts';
 import { COOKING_CLASSES } from '../planning/model/words.ts';
 import { plainWords, type ColumnUnit, type FieldEntry } from '../shelf-csv/fields.ts';
-import { readHeading } from '../shelf-csv/mapping.ts';
+import { headingParts } from '../shelf-csv/headings.ts';
 import { vocabulary, type Vocabulary } from '../shelf-csv/vocabulary.ts';
 import { text, type Text } from '../texts/say.ts';
 
@@ -227,7 +227,7 @@ export function columnOf(
   const bare = heading.replace(PER_100_G, ' ');
   const whole = columnCalled(plainWords(bare));
   if (whole) return { column: whole, unit: whole.units?.[0] };
-  const { words, unit, per } = readHeading(bare);
+  const { words, unit, per } = headingParts(bare);
   const energyAlone = words === '' && (unit === 'kcal' || unit === 'kJ');
   const column = energyAlone ? columnCalled('energy') : columnCalled(words);
   if (!column || per || (unit && column.kind !== 'number')) return undefined;

@@ -203,13 +203,15 @@ function readFoodCell(column: Column, text: string, decimalMark: DecimalMark): R
     if (saysNothing(text)) return { value: undefined };
     if (TRACES.test(text)) return { value: 0, doubt: say('"{text}" was taken as 0', { text }) };
   }
-  return readCell({ kind, ...(units && { units }) }, text, {
+  const read = readCell({ kind, ...(units && { units }) }, text, {
     unit,
     decimalMark,
     // Neither dates nor money stand in a table of foods.
     dateOrder: 'iso',
     currency: 'XXX',
   });
+  // A food whose list is not all that may be in it would be taken for free of the rest.
+  return 'value' in read && read.open ? { reason: read.doubt ?? '' } : read;
 }
 
 /** @returns the food of a row whose cells could be read; `undefined` where it is none, with the reasons put to its problems */

@@ -19,7 +19,12 @@ onEachDatabase(({ openTestApp }) => {
       );
       expect(bytes).toBe(20);
       const upload = await app.imports.upload(id);
-      expect(upload).toEqual({ id, fileName: 'my shelf.csv', bytes, path: join(folder, 'imports', id) });
+      expect(upload).toMatchObject({
+        id,
+        fileName: 'my shelf.csv',
+        bytes,
+        path: join(folder, 'imports', id),
+      });
       expect(await readFile(upload!.path, 'utf8')).toBe('code;recipe\r\nA;Käse');
 
       await app.imports.removeUpload(id);

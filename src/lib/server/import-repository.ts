@@ -7,6 +7,7 @@ import { z } from 'zod';
 import type { PouchLot } from '../planning/model/pouch-lot.ts';
 import { reading, writing, type Database } from './database/open-database.ts';
 import type { Tables } from './database/tables.ts';
+import { NO_REPAIRS, Repairs } from '../shelf-csv/repairs.ts';
 import { UserError } from './errors.ts';
 import type { Watch } from './in-parts.ts';
 import { RunningWork } from './running-work.ts';
@@ -15,7 +16,7 @@ import { storageError } from './storage-error.ts';
 import { parseStored } from './stored-json.ts';
 import { say, sayNumber } from '../texts/say.ts';
 
-export type Upload = { id: string; fileName: string; path: string; bytes: number };
+export type Upload = { id: string; fileName: string; path: string; bytes: number; repairs: Repairs };
 
 /** How far the reading or writing of an upload is. */
 export type ImportProgress =
@@ -63,7 +64,7 @@ export class ImportRepository {
       // Opened before anything can break off: opened after, it would be made again when it has been removed.
       const file = await open(path, 'wx');
       await pipeline(counted, file.createWriteStream());
-      const row = { id, fileName, bytes, keptAt: this.#clock().toISOString() };
+      const row = { id, fileName, bytes, keptAt: this.#clock().toISOString(), repairs: null };
       await writing(this.#db, (trx) => trx.insertInto('uploads').values(row).execute());
     } catch (error) {
       await rm(path, { force: true }).catch(() => {});
@@ -74,9 +75,46 @@ export class ImportRepository {
 
   async upload(id: string): Promise<Upload | undefined> {
     const row = await reading(this.#db, (trx) =>
-      trx.selectFrom('uploads').select(['id', 'fileName', 'bytes']).where('id', '=', id).executeTakeFirst(),
+      trx
+        .selectFrom('uploads')
+        .select(['id', 'fileName', 'bytes', 'repairs'])
+        .where('id', '=', id)
+        .executeTakeFirst(),
     );
-    return row && { ...row, path: this.#path(row.id) };
+    if (!row) return undefined;
+    const repairs =
+      row.repairs === null
+        ? NO_REPAIRS
+        : parseStored(Repairs, row.repairs, () => say('What was corrected in a file'));
+    return { ...row, repairs, path: this.#path(row.id) };
+  }
+
+  /**
+   * Keeps what a person corrects in a table, beside what was corrected before.
+   *
+   * @throws UserError `NotFound` where the upload is gone
+   */
+  async repair(id: string, more: Repairs): Promise<void> {
+    await writing(this.#db, async (trx) => {
+      const row = await trx.selectFrom('uploads').select('repairs').where('id', '=', id).executeTakeFirst();
+      if (!row) throw uploadIsGone();
+      const before =
+        row.repairs === null
+          ? NO_REPAIRS
+          : parseStored(Repairs, row.repairs, () => say('What was corrected in a file'));
+      const isSame = (one: Repairs['everywhere'][number]) =>
+        more.everywhere.some(({ column, from }) => column === one.column && from === one.from);
+      const repairs: Repairs = {
+        cells: { ...before.cells, ...more.cells },
+        everywhere: [...before.everywhere.filter((one) => !isSame(one)), ...more.everywhere],
+        leftOut: [...new Set([...before.leftOut, ...more.leftOut])],
+      };
+      await trx
+        .updateTable('uploads')
+        .set({ repairs: JSON.stringify(repairs) })
+        .where('id', '=', id)
+        .execute();
+    });
   }
 
   /**

@@ -39,4 +39,11 @@ export class RunningWork<Told extends object> {
     found?.piece.stop.abort();
     return found !== undefined;
   }
+
+  /** Asks the work of a key to end early, and waits until it has, whatever came of it. */
+  async end(key: string): Promise<void> {
+    const found = this.#running.get(key);
+    found?.piece.stop.abort();
+    await found?.outcome.catch(() => undefined);
+  }
 }

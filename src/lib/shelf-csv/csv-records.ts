@@ -17,12 +17,34 @@ export type CsvRecord = { readonly row: number; readonly cells: readonly string[
 export type CsvFile = {
   readonly form: TextForm;
   readonly delimiter: Delimiter;
+  /** What its form says of how numbers in it are written. */
+  readonly forms: { readonly decimalComma?: boolean; readonly decimalPoint?: boolean };
+  /** Sheets of the same workbook that are not read. */
+  readonly otherSheets?: readonly string[];
+  /** Headings joined where they take two lines; all empty where the table has none. */
   readonly header: readonly string[];
   /** The first records, to guess from. */
   readonly sample: readonly CsvRecord[];
+  /** Rows above the headings that hold something: titles. */
+  readonly titleRows: readonly number[];
+  /** What stands over the headings last; '' where nothing does. */
+  readonly title: string;
   /** All records below the header but the blank ones, in batches, from the beginning at each call. */
   records(): AsyncGenerator<readonly CsvRecord[]>;
 };
+
+/** Where the headings of a table are. */
+export type TableHead = {
+  readonly header: readonly string[];
+  /** Row of the last line of headings; 0 where the table has none. */
+  readonly lastRow: number;
+  /** Rows above it that are no headings: titles of the sheet. */
+  readonly titleRows: readonly number[];
+};
+export type HeadFinder = (first: readonly CsvRecord[]) => TableHead;
+
+/** How far down headings are looked for. */
+export const HEAD_ROWS = 40;
 
 const HEAD_CHARACTERS = 64 * 1024;
 const SAMPLE_RECORDS = 500;
@@ -34,55 +56,86 @@ const MAX_RECORD_CHARACTERS = 1_000_000;
 type Dialect = { readonly delimiter: Delimiter; readonly newline: '\n' | '\r'; readonly skip: number };
 
 /**
- * Opens a CSV file (RFC 4180) of any encoding and delimiter that `recogniseText` and `dialectOf` know. Titles above the table
- * are passed over: the header is the first row with at least two cells that hold something.
+ * Opens a CSV file (RFC 4180) of any encoding and delimiter that `recogniseText` and `dialectOf` know.
+ *
+ * @param findHead finds the headings among the first rows; left out, the first row with at least two cells that hold something
  *
  * @throws UnreadableFile when it is empty, no text, or has no row below the header.
  */
-export async function openCsv(source: ByteSource): Promise<CsvFile> {
+export async function openCsv(source: ByteSource, findHead: HeadFinder = firstOfTwoCells): Promise<CsvFile> {
   const form = await recogniseText(source);
   const dialect = dialectOf(await firstText(source, form));
   const records = () => readRecords(source, form, dialect);
 
-  let header: CsvRecord | undefined;
-  let first: CsvRecord | undefined;
-  const sample: CsvRecord[] = [];
-  for await (const batch of records()) {
-    for (const record of batch) {
-      first ??= record;
-      if (header) sample.push(record);
-      else if (filledCells(record) >= 2) header = record;
-    }
-    if (sample.length >= SAMPLE_RECORDS) break;
-  }
+  return openRecords(
+    records,
+    {
+      form,
+      delimiter: dialect.delimiter,
+      forms: { decimalComma: dialect.delimiter === ';' },
+    },
+    findHead,
+  );
+}
+
+/** Titles above a table have one cell: the header is the first row with at least two that hold something. */
+const firstOfTwoCells: HeadFinder = (first) => {
   // A table of one column has no such row.
-  header ??= first;
-  if (!header)
+  const header = first.find((record) => filledCells(record) >= 2) ?? first[0]!;
+  return {
+    header: header.cells.map((cell) => cell.trim()),
+    lastRow: header.row,
+    titleRows: first.filter(({ row }) => row < header.row).map(({ row }) => row),
+  };
+};
+
+const filledCells = (record: CsvRecord): number => record.cells.filter((cell) => cell.trim() !== '').length;
+
+/**
+ * Opens a table whose cells are known already.
+ *
+ * @param records all its rows but the blank ones, from the beginning at each call
+ * @throws UnreadableFile when it has no row below the header
+ */
+export async function openRecords(
+  records: () => AsyncIterable<readonly CsvRecord[]>,
+  about: Pick<CsvFile, 'form' | 'delimiter' | 'forms' | 'otherSheets'>,
+  findHead: HeadFinder,
+): Promise<CsvFile> {
+  const first: CsvRecord[] = [];
+  for await (const batch of records()) {
+    first.push(...batch);
+    if (first.length >= SAMPLE_RECORDS + HEAD_ROWS) break;
+  }
+  if (first.length === 0)
     throw new UnreadableFile(
       say(
         'The file holds nothing but blank rows. Choose a CSV file with a header row and at least one row below it.',
       ),
     );
-  if (header.cells.length > MOST_COLUMNS)
+  const { header, lastRow, titleRows } = findHead(first);
+  if (header.length > MOST_COLUMNS)
     throw new UnreadableFile(
       say('The table has more than {most, number} columns. Remove those you do not need.', {
         most: MOST_COLUMNS,
       }),
     );
-  const headerRow = header.row;
-
+  const isBelow = ({ row }: CsvRecord): boolean => row > lastRow && !titleRows.includes(row);
   return {
-    form,
-    delimiter: dialect.delimiter,
-    header: header.cells.map((cell) => cell.trim()),
-    sample: sample.slice(0, SAMPLE_RECORDS),
+    ...about,
+    header,
+    titleRows,
+    title:
+      first
+        .findLast(({ row }) => row === titleRows.at(-1))
+        ?.cells.find((cell) => cell.trim() !== '')
+        ?.trim() ?? '',
+    sample: first.filter(isBelow).slice(0, SAMPLE_RECORDS),
     async *records() {
-      for await (const batch of records()) yield batch.filter(({ row }) => row > headerRow);
+      for await (const batch of records()) yield batch.filter(isBelow);
     },
   };
 }
-
-const filledCells = (record: CsvRecord) => record.cells.filter((cell) => cell.trim() !== '').length;
 
 async function firstText(source: ByteSource, form: TextForm): Promise<string> {
   let text = '';
@@ -93,18 +146,31 @@ async function firstText(source: ByteSource, form: TextForm): Promise<string> {
   return text;
 }
 
-/** Some spreadsheets write `sep=;` above the table; otherwise the delimiter that gives the rows the most even length. */
+/** Some spreadsheets write `sep=;` above the table. */
 function dialectOf(head: string): Dialect {
   const newline = head.includes('\n') ? '\n' : '\r';
   const stated = /^sep=([,;\t])\r?[\n\r]/i.exec(head);
   if (stated) return { delimiter: stated[1] as Delimiter, newline, skip: stated[0].length };
-  const guessed = Papa.parse(head, {
-    delimitersToGuess: [...DELIMITERS],
-    preview: 20,
-    newline,
-    skipEmptyLines: 'greedy',
-  }).meta.delimiter;
-  return { delimiter: DELIMITERS.find((delimiter) => delimiter === guessed) ?? ',', newline, skip: 0 };
+  return { delimiter: likeliestDelimiter(head, newline), newline, skip: 0 };
+}
+
+/** The delimiter by which the most rows have the same number of cells: titles, notes and decimal commas part rows unevenly. */
+function likeliestDelimiter(head: string, newline: '\n' | '\r'): Delimiter {
+  let best: { readonly delimiter: Delimiter; readonly even: number } | undefined;
+  for (const delimiter of ['\t', ';', ','] as const) {
+    const { data } = Papa.parse<string[]>(head, {
+      delimiter,
+      newline,
+      preview: HEAD_ROWS,
+      skipEmptyLines: 'greedy',
+    });
+    const widths = Map.groupBy(data, (cells) => cells.length);
+    let even = 0;
+    for (const [width, rows] of widths)
+      if (width > 1) even = Math.max(even, (rows.length / data.length) * (1 - 1 / (2 * width)));
+    if (!best || even > best.even + 1e-9) best = { delimiter, even };
+  }
+  return best && best.even > 0 ? best.delimiter : ',';
 }
 
 /*

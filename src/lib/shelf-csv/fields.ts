@@ -1,5 +1,4 @@
-import type { PouchLot } from '../planning/model/pouch-lot.ts';
-import { USUAL_LOT } from '../planning/model/usual-lot.ts';
+import type { StatedLot } from '../planning/model/stated-lot.ts';
 import {
   DURATION_MIN,
   ENERGY_KCAL,
@@ -12,61 +11,64 @@ import {
 } from '../planning/units/convert.ts';
 import { text, type Text } from '../texts/say.ts';
 
-/** What a column can hold: a field of a pouch lot, or the currency of the cost. */
-export type ShelfField = keyof PouchLot | 'currency';
-export type ColumnUnit = MassUnit | EnergyUnit | VolumeUnit | DurationUnit;
+/** What a lot is made of in a table: what was said of it. */
+export type LotField = Exclude<keyof StatedLot, 'allergensOpen'>;
+/**
+ * What a column can hold: a field of a lot, or what one is worked out from: the currency of the cost, the weight of a pouch together with its
+ * packaging, how long it keeps, salt, and a yes or no to one allergen or one diet.
+ */
+export type ShelfField =
+  LotField | 'currency' | 'grossWeightG' | 'keepsMonths' | 'saltG' | 'oneAllergen' | 'oneDiet';
+export type ColumnUnit =
+  MassUnit | EnergyUnit | VolumeUnit | DurationUnit | 'mg' | 'week' | 'month' | 'year' | 'day';
 
-type Kind = 'text' | 'number' | 'date' | 'meals' | 'water kind' | 'allergens' | 'diets' | 'cost' | 'currency';
+type Kind =
+  | 'text'
+  | 'number'
+  | 'date'
+  | 'meals'
+  | 'water kind'
+  | 'allergens'
+  | 'diets'
+  | 'cost'
+  | 'currency'
+  | 'lot kind'
+  | 'cook after'
+  | 'yes or no'
+  | 'allergen mark'
+  | 'diet mark';
 
 export type FieldEntry = {
   readonly field: ShelfField;
   readonly label: Text;
   readonly kind: Kind;
-  /** Heading in an exported file. */
-  readonly heading: string;
-  /** Other headings it is known by, in English, German and French; compared by `plainWords`. */
-  readonly alsoCalled: readonly string[];
+  /** Heading in an exported file; left out where an export has no such column. */
+  readonly heading?: string;
   /** Units a column may be in; the first is that of the core. */
   readonly units?: readonly ColumnUnit[];
   /** Stated for one serving, so a column may hold it for a whole pouch instead. */
   readonly perServing?: true;
+  /** Where it is not known, there is no lot. */
   readonly required?: true;
-  /** May be one value for the whole file, where there is no column or a cell is empty; the text is the usual value, '' if there is none. */
-  readonly sameForAll?: string;
+  /** May be one value for the whole file, where there is no column or a cell is empty. */
+  readonly sameForAll?: true;
 };
 
 const MASS = Object.keys(MASS_G) as MassUnit[];
 const ENERGY = Object.keys(ENERGY_KCAL) as EnergyUnit[];
 const VOLUME = Object.keys(VOLUME_ML) as VolumeUnit[];
 const DURATION = Object.keys(DURATION_MIN) as DurationUnit[];
+const SMALL_MASS: readonly ColumnUnit[] = ['mg', 'g'];
 /** Water is weighed as often as it is measured: 1 g is 1 ml. */
 const WATER: readonly ColumnUnit[] = [...VOLUME, 'g', 'kg'];
 
-/** In the order of an exported file. The usual values are common practice for home-dried meals. */
+/** In the order of an exported file. */
 export const SHELF_FIELDS: readonly FieldEntry[] = [
   {
     field: 'code',
     label: text('Code'),
     kind: 'text',
     heading: 'code',
-    alsoCalled: [
-      'lot',
-      'lot code',
-      'batch',
-      'batch code',
-      'id',
-      'no',
-      'nr',
-      'number',
-      'label',
-      'pouch code',
-      'nummer',
-      'charge',
-      'etikett',
-      'numero',
-      'lot no',
-      'lot number',
-    ],
   },
   {
     field: 'recipe',
@@ -74,106 +76,27 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
     kind: 'text',
     heading: 'recipe',
     required: true,
-    alsoCalled: [
-      'recipe name',
-      'name',
-      'meal name',
-      'dish',
-      'title',
-      'food',
-      'product',
-      'what',
-      'rezept',
-      'gericht',
-      'speise',
-      'bezeichnung',
-      'recette',
-      'plat',
-      'nom',
-    ],
   },
   {
     field: 'mealKinds',
     label: text('Meals'),
     kind: 'meals',
     heading: 'meals',
-    required: true,
-    sameForAll: 'dinner',
-    alsoCalled: [
-      'meal',
-      'meal kind',
-      'meal kinds',
-      'meal type',
-      'kind',
-      'type',
-      'category',
-      'mahlzeit',
-      'mahlzeiten',
-      'repas',
-      'type de repas',
-    ],
+    sameForAll: true,
   },
   {
     field: 'sealedOn',
     label: text('Sealed'),
     kind: 'date',
     heading: 'sealed',
-    required: true,
-    sameForAll: '',
-    alsoCalled: [
-      'sealed on',
-      'sealing date',
-      'date sealed',
-      'packed',
-      'packed on',
-      'pack date',
-      'date packed',
-      'made',
-      'made on',
-      'date made',
-      'production date',
-      'date',
-      'versiegelt',
-      'versiegelt am',
-      'eingeschweisst',
-      'eingeschweisst am',
-      'verpackt am',
-      'abgepackt am',
-      'hergestellt am',
-      'scelle',
-      'scelle le',
-      'emballe le',
-      'date de scellage',
-    ],
+    sameForAll: true,
   },
   {
     field: 'bestBefore',
     label: text('Best before'),
     kind: 'date',
     heading: 'best before',
-    required: true,
-    sameForAll: '',
-    alsoCalled: [
-      'best before date',
-      'bb',
-      'bbd',
-      'use by',
-      'use before',
-      'expires',
-      'expires on',
-      'expiry',
-      'expiry date',
-      'expiration',
-      'expiration date',
-      'mhd',
-      'haltbar bis',
-      'mindestens haltbar bis',
-      'mindesthaltbarkeit',
-      'ddm',
-      'a consommer avant',
-      'a consommer avant le',
-      'date limite',
-    ],
+    sameForAll: true,
   },
   {
     field: 'pouches',
@@ -181,29 +104,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
     kind: 'number',
     heading: 'pouches',
     required: true,
-    sameForAll: '',
-    alsoCalled: [
-      'pouch count',
-      'number of pouches',
-      'count',
-      'quantity',
-      'qty',
-      'stock',
-      'on hand',
-      'packs',
-      'packets',
-      'bags',
-      'sachets',
-      'pieces',
-      'anzahl',
-      'stuck',
-      'bestand',
-      'beutel',
-      'anzahl beutel',
-      'quantite',
-      'nombre',
-      'nombre de sachets',
-    ],
+    sameForAll: true,
   },
   {
     field: 'servingsPerPouch',
@@ -211,20 +112,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
     kind: 'number',
     heading: 'servings per pouch',
     required: true,
-    sameForAll: '1',
-    alsoCalled: [
-      'servings',
-      'serves',
-      'portions',
-      'portions per pouch',
-      'servings pouch',
-      'servings per bag',
-      'portionen',
-      'portionen pro beutel',
-      'portionen je beutel',
-      'portions par sachet',
-      'parts',
-    ],
+    sameForAll: true,
   },
   {
     field: 'dryWeightG',
@@ -234,21 +122,6 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
     units: MASS,
     perServing: true,
     required: true,
-    alsoCalled: [
-      'dry weight',
-      'weight',
-      'weight dry',
-      'net weight',
-      'mass',
-      'dry mass',
-      'trockengewicht',
-      'gewicht',
-      'gewicht trocken',
-      'nettogewicht',
-      'poids',
-      'poids sec',
-      'poids net',
-    ],
   },
   {
     field: 'energyKcal',
@@ -257,18 +130,6 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
     heading: 'energy kcal',
     units: ENERGY,
     perServing: true,
-    required: true,
-    alsoCalled: [
-      'energy',
-      'energy content',
-      'calories',
-      'cals',
-      'calorie',
-      'energie',
-      'brennwert',
-      'kalorien',
-      'valeur energetique',
-    ],
   },
   {
     field: 'proteinG',
@@ -277,7 +138,6 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
     heading: 'protein g',
     units: MASS,
     perServing: true,
-    alsoCalled: ['protein', 'proteins', 'eiweiss', 'proteine', 'proteines'],
   },
   {
     field: 'fatG',
@@ -286,7 +146,6 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
     heading: 'fat g',
     units: MASS,
     perServing: true,
-    alsoCalled: ['fat', 'fats', 'total fat', 'fett', 'lipides', 'matieres grasses'],
   },
   {
     field: 'carbohydrateG',
@@ -295,15 +154,6 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
     heading: 'carbohydrate g',
     units: MASS,
     perServing: true,
-    alsoCalled: [
-      'carbohydrate',
-      'carbohydrates',
-      'carbs',
-      'total carbohydrate',
-      'kohlenhydrate',
-      'kh',
-      'glucides',
-    ],
   },
   {
     field: 'waterMl',
@@ -312,41 +162,14 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
     heading: 'water ml',
     units: WATER,
     perServing: true,
-    required: true,
-    sameForAll: '',
-    alsoCalled: [
-      'water',
-      'water to add',
-      'add water',
-      'water amount',
-      'amount of water',
-      'rehydration water',
-      'wasser',
-      'wassermenge',
-      'wasser zugeben',
-      'eau',
-      'eau a ajouter',
-      'quantite d eau',
-    ],
+    sameForAll: true,
   },
   {
     field: 'waterKind',
     label: text('Water kind'),
     kind: 'water kind',
     heading: 'water kind',
-    required: true,
-    sameForAll: 'boiling',
-    alsoCalled: [
-      'kind of water',
-      'water type',
-      'water temperature',
-      'water temp',
-      'hot or cold',
-      'wasserart',
-      'wassertemperatur',
-      'type d eau',
-      'temperature de l eau',
-    ],
+    sameForAll: true,
   },
   {
     field: 'steepMin',
@@ -354,31 +177,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
     kind: 'number',
     heading: 'steep min',
     units: DURATION,
-    required: true,
-    sameForAll: String(USUAL_LOT.steepMin),
-    alsoCalled: [
-      'steep',
-      'steep time',
-      'steeping time',
-      'soak',
-      'soak time',
-      'soaking time',
-      'rehydration time',
-      'rehydrate time',
-      'wait',
-      'waiting time',
-      'wait time',
-      'stand time',
-      'standing time',
-      'time',
-      'ziehzeit',
-      'einweichzeit',
-      'wartezeit',
-      'quellzeit',
-      'temps de trempage',
-      'temps d attente',
-      'trempage',
-    ],
+    sameForAll: true,
   },
   {
     field: 'stirAfterMin',
@@ -386,16 +185,6 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
     kind: 'number',
     heading: 'stir after min',
     units: DURATION,
-    alsoCalled: [
-      'stir after',
-      'stir',
-      'stir time',
-      'stir at',
-      'umruhren nach',
-      'umruhren',
-      'remuer apres',
-      'remuer',
-    ],
   },
   {
     field: 'tareG',
@@ -403,25 +192,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
     kind: 'number',
     heading: 'packaging g',
     units: MASS,
-    required: true,
-    sameForAll: String(USUAL_LOT.tareG),
-    alsoCalled: [
-      'packaging',
-      'packaging weight',
-      'packaging tare',
-      'tare',
-      'tare weight',
-      'pouch weight',
-      'empty pouch',
-      'empty pouch weight',
-      'bag weight',
-      'verpackung',
-      'verpackungsgewicht',
-      'leergewicht',
-      'tara',
-      'emballage',
-      'poids de l emballage',
-    ],
+    sameForAll: true,
   },
   {
     field: 'volumeMl',
@@ -429,42 +200,18 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
     kind: 'number',
     heading: 'volume ml',
     units: VOLUME,
-    alsoCalled: ['volume', 'pack volume', 'packed volume', 'pouch volume', 'volumen', 'packvolumen'],
   },
   {
     field: 'allergens',
     label: text('Allergens'),
     kind: 'allergens',
     heading: 'allergens',
-    alsoCalled: [
-      'allergen',
-      'allergy',
-      'allergies',
-      'contains',
-      'allergy advice',
-      'allergene',
-      'allergenes',
-      'enthalt',
-      'contient',
-    ],
   },
   {
     field: 'diets',
     label: text('Diets'),
     kind: 'diets',
     heading: 'diets',
-    alsoCalled: [
-      'diet',
-      'diet notes',
-      'dietary',
-      'dietary notes',
-      'suitable for',
-      'ernahrung',
-      'diat',
-      'kostform',
-      'regime',
-      'regimes',
-    ],
   },
   {
     field: 'costMinor',
@@ -472,49 +219,95 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
     kind: 'cost',
     heading: 'cost',
     perServing: true,
-    alsoCalled: ['costs', 'price', 'preis', 'kosten', 'prix', 'cout'],
   },
   {
     field: 'currency',
     label: text('Currency'),
     kind: 'currency',
     heading: 'currency',
-    alsoCalled: ['wahrung', 'devise', 'monnaie'],
   },
   {
     field: 'note',
     label: text('Note'),
     kind: 'text',
     heading: 'note',
-    alsoCalled: [
-      'notes',
-      'comment',
-      'comments',
-      'remark',
-      'remarks',
-      'notiz',
-      'notizen',
-      'bemerkung',
-      'bemerkungen',
-      'remarque',
-      'remarques',
-      'commentaire',
-    ],
   },
+  { field: 'kind', label: text('Kind of dish'), kind: 'lot kind', heading: 'kind' },
+  { field: 'pieces', label: text('Pieces in a pouch'), kind: 'number', heading: 'pieces' },
+  { field: 'place', label: text('Place'), kind: 'text', heading: 'place', sameForAll: true },
+  {
+    field: 'fibreG',
+    label: text('Fibre'),
+    kind: 'number',
+    heading: 'fibre g',
+    units: MASS,
+    perServing: true,
+  },
+  {
+    field: 'sugarsG',
+    label: text('Sugars'),
+    kind: 'number',
+    heading: 'sugars g',
+    units: MASS,
+    perServing: true,
+  },
+  {
+    field: 'sodiumMg',
+    label: text('Sodium'),
+    kind: 'number',
+    heading: 'sodium mg',
+    units: SMALL_MASS,
+    perServing: true,
+  },
+  {
+    field: 'pouchTakesBoilingWater',
+    label: text('Pouch takes boiling water'),
+    kind: 'yes or no',
+    heading: 'boiling water in pouch',
+  },
+  {
+    field: 'eatFromPouch',
+    label: text('Eaten from the pouch'),
+    kind: 'yes or no',
+    heading: 'eat from pouch',
+  },
+  { field: 'pouchStands', label: text('Pouch stands'), kind: 'yes or no', heading: 'pouch stands' },
+  { field: 'cookAfter', label: text('Cook after rehydrating'), kind: 'cook after', heading: 'cook after' },
+  {
+    field: 'grossWeightG',
+    label: text('Weight with packaging'),
+    kind: 'number',
+    units: MASS,
+    perServing: true,
+  },
+  {
+    field: 'keepsMonths',
+    label: text('Shelf life'),
+    kind: 'number',
+    units: ['month', 'year', 'week', 'day'],
+  },
+  { field: 'saltG', label: text('Salt'), kind: 'number', units: ['g', 'mg'], perServing: true },
+  { field: 'oneAllergen', label: text('One allergen, yes or no'), kind: 'allergen mark' },
+  { field: 'oneDiet', label: text('One diet, yes or no'), kind: 'diet mark' },
 ];
 
+/** The columns of an exported file. */
+export const EXPORT_FIELDS = SHELF_FIELDS.filter(
+  (entry): entry is FieldEntry & { heading: string } => entry.heading !== undefined,
+);
+
 /** The fields of a lot, without the currency. */
-export const LOT_FIELDS: readonly (keyof PouchLot)[] = SHELF_FIELDS.map(({ field }) => field).filter(
-  (field) => field !== 'currency',
+export const LOT_FIELDS: readonly LotField[] = EXPORT_FIELDS.flatMap(({ field }) =>
+  field === 'currency' ? [] : [field as LotField],
 );
 
 /** Fields that may be one value for the whole file. */
-export const SAME_FOR_ALL: readonly FieldEntry[] = SHELF_FIELDS.filter(
-  ({ sameForAll }) => sameForAll !== undefined,
-);
+export const SAME_FOR_ALL: readonly FieldEntry[] = SHELF_FIELDS.filter(({ sameForAll }) => sameForAll);
 
 /** The header of an exported file. */
-export const EXPORT_HEADER: readonly string[] = SHELF_FIELDS.map(({ heading }) => heading);
+export const EXPORT_HEADER: readonly string[] = EXPORT_FIELDS.map(({ heading }) => heading);
+/** How many of its columns files of earlier versions have. */
+export const EARLIER_COLUMNS = EXPORT_HEADER.indexOf('note') + 1;
 
 const BY_FIELD = new Map(SHELF_FIELDS.map((entry) => [entry.field, entry]));
 export function fieldEntry(field: ShelfField): FieldEntry {

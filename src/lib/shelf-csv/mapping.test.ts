@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { german } from '../texts/de.ts';
 import { useCatalog, useLanguage } from '../texts/say.ts';
-import { EXPORT_HEADER, SHELF_FIELDS } from './fields.ts';
+import { EARLIER_COLUMNS, EXPORT_FIELDS, EXPORT_HEADER } from './fields.ts';
 import {
   guessMapping,
   headerSignature,
@@ -22,19 +22,20 @@ const column = (heading: string) => {
 describe('guessMapping', () => {
   it('knows every heading of an export, in order and without a question', () => {
     const mapping = guess(EXPORT_HEADER);
-    expect(mapping.columns.map(({ field }) => field)).toEqual(SHELF_FIELDS.map(({ field }) => field));
+    expect(mapping.columns.map(({ field }) => field)).toEqual(EXPORT_FIELDS.map(({ field }) => field));
     expect(mapping).toMatchObject({ decimalMark: '.', dateOrder: 'iso', constants: {} });
     expect(mappingProblems(mapping)).toEqual([]);
+    expect(isExportHeader(EXPORT_HEADER.slice(0, EARLIER_COLUMNS))).toBe(true);
   });
 
   it.each([
-    ['Dry weight (oz)', { field: 'dryWeightG', unit: 'oz', per: 'serving' }],
+    ['Dry weight (oz)', { field: 'dryWeightG', unit: 'oz', per: 'pouch' }],
     ['energy kJ per pouch', { field: 'energyKcal', unit: 'kJ', per: 'pouch' }],
     ['Energy per pouch (kJ)', { field: 'energyKcal', unit: 'kJ', per: 'pouch' }],
-    ['water [cups]', { field: 'waterMl', unit: 'cup', per: 'serving' }],
+    ['water [cups]', { field: 'waterMl', unit: 'cup', per: 'pouch' }],
     ['Water to add, fl. oz. per serving', { field: 'waterMl', unit: 'fl oz', per: 'serving' }],
-    ['Water (oz)', { field: 'waterMl', unit: 'fl oz', per: 'serving' }],
-    ['kcal', { field: 'energyKcal', unit: 'kcal', per: 'serving' }],
+    ['Water (oz)', { field: 'waterMl', unit: 'fl oz', per: 'pouch' }],
+    ['kcal', { field: 'energyKcal', unit: 'kcal' }],
     ['Calories/serving', { field: 'energyKcal', unit: 'kcal', per: 'serving' }],
     ['Soak time (hours)', { field: 'steepMin', unit: 'h' }],
     ['Servings per pouch', { field: 'servingsPerPouch' }],
@@ -43,18 +44,27 @@ describe('guessMapping', () => {
     ['Best-before date', { field: 'bestBefore' }],
     ['MHD', { field: 'bestBefore' }],
     ['Trockengewicht in g pro Beutel', { field: 'dryWeightG', unit: 'g', per: 'pouch' }],
-    ['Eiweiß', { field: 'proteinG', unit: 'g', per: 'serving' }],
-    ['Matières grasses (g)', { field: 'fatG', unit: 'g', per: 'serving' }],
-    ['Pouch weight (g)', { field: 'tareG', unit: 'g' }],
+    ['Eiweiß', { field: 'proteinG', unit: 'g' }],
+    ['Matières grasses (g)', { field: 'fatG', unit: 'g' }],
+    ['Pouch weight (g)', { field: 'dryWeightG', unit: 'g', per: 'pouch' }],
+    ['Empty pouch weight (g)', { field: 'tareG', unit: 'g' }],
+    ['Portionsgewicht in g', { field: 'dryWeightG', unit: 'g', per: 'serving' }],
+    ['Gewicht mit Beutel', { field: 'grossWeightG', unit: 'g', per: 'pouch' }],
+    ['Brennwert kJ/100 g', { field: 'energyKcal', unit: 'kJ', per: '100g' }],
+    ['Milk?', { field: 'oneAllergen', of: 'milk' }],
+    ['gluten-free', { field: null }],
+    ['Fresh weight (g)', { field: null }],
+    ['Water removed', { field: null }],
+    ['Total weight', { field: null }],
     ['Recipee', { field: 'recipe' }],
-    ['Price (EUR)', { field: 'costMinor', per: 'serving' }],
+    ['Price (EUR)', { field: 'costMinor' }],
     ['Cost per pouch, $', { field: 'costMinor', per: 'pouch' }],
     ['colour of the lid', { field: null }],
   ])('reads the heading %j', (heading, expected) => expect(column(heading)).toEqual(expected));
 
-  it('gives a field to one column only, the better known one', () => {
+  it('gives a name to one column only, the better known one, and reads one figure from two', () => {
     const { columns } = guess(['Recipee', 'Recipe', 'Energy kcal', 'Energy kJ']);
-    expect(columns.map(({ field }) => field)).toEqual([null, 'recipe', 'energyKcal', null]);
+    expect(columns.map(({ field }) => field)).toEqual([null, 'recipe', 'energyKcal', 'energyKcal']);
   });
 
   it('sees the decimal mark and the order of dates', () => {
@@ -67,26 +77,30 @@ describe('guessMapping', () => {
       decimalMark: '.',
       dateOrder: 'month-first',
     });
-    expect(guess(header, ['a', '1', '2026-02-13'])).toMatchObject({
-      decimalMark: 'either',
-      dateOrder: 'iso',
-    });
+    expect(guess(header, ['a', '1', '2026-02-13'])).toMatchObject({ dateOrder: 'iso' });
   });
 
-  it('does not guess where nothing shows it', () => {
-    expect(guess(['Weight', 'Sealed'], ['1,200', '1/2/2026'])).toMatchObject({
-      decimalMark: 'either',
-      dateOrder: 'iso',
-    });
+  it('does not guess the order of dates where nothing shows it', () => {
+    expect(guess(['Weight', 'Sealed'], ['1,200', '1/2/2026'])).toMatchObject({ dateOrder: 'iso' });
+    expect(guess(['Weight (oz)', 'Sealed'], ['4.1', '1/2/2026'])).toMatchObject({ dateOrder: 'month-first' });
+    expect(guess(['Gewicht', 'Versiegelt'], ['1,2', '1/2/2026'])).toMatchObject({ dateOrder: 'day-first' });
   });
 
-  it('proposes usual values for what has no column', () => {
-    expect(guess(['Recipe', 'Meal']).constants).toEqual({
-      servingsPerPouch: '1',
-      waterKind: 'boiling',
-      steepMin: '15',
-      tareG: '14',
-    });
+  const rows = (servings: string, ...weights: string[]) =>
+    weights.map((weight, row) => [`Dish ${row}`, weight, servings]);
+  it('tells the weight of a pouch from that of a serving where the figures do, and asks where they do not', () => {
+    const per = (...weights: string[]) =>
+      guess(['Dish', 'Weight (g)', 'Servings'], ...rows('2', ...weights)).columns[1]!.per;
+    expect(per('260', '245', '280', '232')).toBe('pouch');
+    expect(per('140', '150', '135', '146')).toBeUndefined();
+    expect(
+      guess(['Dish', 'Weight (g)', 'Servings'], ['a', '118', '4'], ['b', '126', '3'], ['c', '109', '5'])
+        .columns[1]!.per,
+    ).toBe('serving');
+  });
+
+  it('gives no value to what has no column', () => {
+    expect(guess(['Recipe', 'Meal']).constants).toEqual({});
   });
 });
 
@@ -124,12 +138,13 @@ describe('mappingProblems', () => {
       columns: whole.columns.map((entry) => (entry.field === field ? { ...entry, field: null } : entry)),
     });
     expect(mappingProblems(without('recipe'))).toEqual([
-      { field: 'recipe', message: 'no column holds the recipe; choose the one that does' },
+      { field: 'recipe', message: 'no column has the recipe; choose the one that does' },
     ]);
-    expect(mappingProblems(without('waterKind'))).toMatchObject([{ field: 'constants.waterKind' }]);
+    expect(mappingProblems(without('pouches'))).toMatchObject([{ field: 'constants.pouches' }]);
+    expect(mappingProblems(without('waterKind'))).toEqual([]);
     expect(mappingProblems(without('code'))).toEqual([]);
     expect(mappingProblems(without('allergens'))).toEqual([]);
-    expect(mappingProblems({ ...without('waterKind'), constants: { waterKind: 'hot' } })).toEqual([]);
+    expect(mappingProblems({ ...without('pouches'), constants: { pouches: '1' } })).toEqual([]);
   });
 
   it('refuses one field from two columns', () => {
@@ -138,7 +153,7 @@ describe('mappingProblems', () => {
     );
     expect(mappingProblems({ ...whole, columns })).toEqual([
       {
-        field: `columns[${columns.length - 1}].field`,
+        field: `columns[${EARLIER_COLUMNS - 1}].field`,
         message: '"note" and "recipe" cannot both be recipe; choose one of them',
       },
     ]);

@@ -1,22 +1,22 @@
 import { z } from 'zod';
 import type { Problem } from '../planning/model/problems.ts';
 import { MEAL_WORDS, WATER_WORDS } from '../planning/model/words.ts';
-import { closest } from './closest.ts';
-import { currencyIn } from './currency-words.ts';
 import type { CsvFile } from './csv-records.ts';
 import {
+  EARLIER_COLUMNS,
+  EXPORT_FIELDS,
   EXPORT_HEADER,
   fieldEntry,
   plainWords,
   SAME_FOR_ALL,
   SHELF_FIELDS,
-  type ColumnUnit,
   type FieldEntry,
   type ShelfField,
 } from './fields.ts';
+import { guessColumns } from './guess-columns.ts';
+import { BASES } from './headings.ts';
 import { readCell, readDate, readNumber, type DateOrder, type DecimalMark } from './read-cell.ts';
 import { restore } from './spreadsheet-safe.ts';
-import { unitCalled } from './unit-words.ts';
 import { MEAL_VOCABULARY, WATER_VOCABULARY } from './vocabulary.ts';
 import { withoutReason } from './write-shelf-csv.ts';
 import { say, sayList, sayWithin } from '../texts/say.ts';
@@ -28,8 +28,14 @@ export const ColumnMapping = z.strictObject({
   header: z.string(),
   /** `null`: the column is passed over. */
   field: FieldName.nullable(),
+  /** Left out where nothing tells it: such a column is asked about, and not read until then. */
   unit: Unit.optional(),
-  per: z.enum(['serving', 'pouch']).optional(),
+  /** For what its figures are stated; left out where nothing tells it. */
+  per: z.enum(BASES).optional(),
+  /** The allergens, or the diet, that a column of yes and no is about. */
+  of: z.string().max(200).optional(),
+  /** Servings that may be those of one pouch or of all of a row: not read until somebody says which. */
+  open: z.literal(true).optional(),
 });
 export type ColumnMapping = z.infer<typeof ColumnMapping>;
 
@@ -40,6 +46,10 @@ export const Mapping = z.strictObject({
   dateOrder: z.enum(['iso', 'day-first', 'month-first']),
   /** What holds where a field has no column or its cell is empty, as text that is read like a cell. */
   constants: z.partialRecord(FieldName, z.string().max(200)),
+  /** The year of dates that are written without one. */
+  year: z.int().min(1990).max(2100).optional(),
+  /** Whoever made the table says that what its columns of yes and no do not name is not in the food. */
+  allergensComplete: z.literal(true).optional(),
 });
 export type Mapping = z.infer<typeof Mapping>;
 
@@ -48,10 +58,14 @@ export function headerSignature(header: readonly string[]): string {
   return withoutReason(header).map(plainWords).join('|');
 }
 
-/** @returns whether this is the header of an exported file, which can be read without asking. */
+/** @returns whether this is the header of an exported file, of this version or an earlier one, which can be read without asking. */
 export function isExportHeader(header: readonly string[]): boolean {
-  return startsWith(header, EXPORT_HEADER);
+  return startsWith(header, EXPORT_HEADER) || startsWith(header, EXPORT_HEADER.slice(0, EARLIER_COLUMNS));
 }
+
+/** A table with most headings of an export is read as an export, for one serving, whatever else is in it. */
+const isLikeExport = (header: readonly string[]): boolean =>
+  header.filter((heading) => heading.includes(' ') && EXPORT_HEADER.includes(heading)).length >= 5;
 
 /** @returns the mapping of an earlier file, where it is one for this header. */
 export function rememberedMapping(header: readonly string[], remembered: unknown): Mapping | undefined {
@@ -71,51 +85,127 @@ function startsWith(header: readonly string[], known: readonly string[]): boolea
 }
 
 /** @returns the most likely mapping of a file, by its headings and its first rows. What they leave open stays open. */
-export function guessMapping({ header, sample }: Pick<CsvFile, 'header' | 'sample'>): Mapping {
-  const columns = guessColumns(header);
-  if (isExportHeader(header)) return { columns, decimalMark: '.', dateOrder: 'iso', constants: {} };
-
-  const cellsOf = (wanted: (entry: FieldEntry) => boolean) =>
-    sample.flatMap(({ cells }) =>
-      columns.flatMap(({ field }, index) =>
-        field && wanted(fieldEntry(field)) && cells[index]?.trim() ? [cells[index].trim()] : [],
-      ),
-    );
-  const mapped = new Set(columns.map(({ field }) => field));
-  return {
-    columns,
-    decimalMark: guessDecimalMark(cellsOf(({ kind }) => kind === 'number' || kind === 'cost')),
-    dateOrder: guessDateOrder(cellsOf(({ kind }) => kind === 'date')),
-    constants: Object.fromEntries(
-      SAME_FOR_ALL.flatMap(({ field, sameForAll }) =>
-        sameForAll && !mapped.has(field) ? [[field, sameForAll]] : [],
-      ),
-    ),
+export function guessMapping({
+  header,
+  sample,
+  forms,
+}: Pick<CsvFile, 'header' | 'sample'> & Partial<Pick<CsvFile, 'forms'>>): Mapping {
+  if (isExportHeader(header) || isLikeExport(header))
+    return {
+      columns: exportColumns(header, sample),
+      decimalMark: isExportHeader(header) ? '.' : markOfFile(header, sample, forms),
+      dateOrder: isExportHeader(header) ? 'iso' : orderOfFile(header, sample, forms),
+      constants: {},
+    };
+  const rules = {
+    decimalMark: markOfFile(header, sample, forms),
+    dateOrder: orderOfFile(header, sample, forms),
   };
+  return { columns: guessColumns(header, sample, rules), ...rules, constants: {} };
+}
+
+function exportColumns(header: readonly string[], sample: CsvFile['sample']): ColumnMapping[] {
+  const others = guessColumns(header, sample, { decimalMark: '.', dateOrder: 'iso' });
+  const taken = new Set(header);
+  return header.map((heading, index) => {
+    const entry = EXPORT_FIELDS.find((known) => known.heading === heading);
+    const guess = others[index]!;
+    if (!entry)
+      return guess.field && taken.has(fieldEntry(guess.field).heading ?? '')
+        ? { header: heading, field: null }
+        : guess;
+    return {
+      header: heading,
+      field: entry.field,
+      ...(entry.units && { unit: entry.units[0]! }),
+      ...(entry.perServing && { per: 'serving' as const }),
+    };
+  });
+}
+
+const allCells = (sample: CsvFile['sample']): string[] =>
+  sample.flatMap(({ cells }) => cells.map((cell) => cell.trim()).filter((cell) => cell !== ''));
+
+/** What is written with letters and marks of a date is no number. */
+const isNumeric = (cell: string): boolean =>
+  /^[~≈]?[\d.,'’\s]+(?:\p{L}{1,5}\.?)?$/u.test(cell) && !/^\d{1,2}\.\s?\d{1,2}\.?(?:\s?\d{2,4})?$/.test(cell);
+
+function markOfFile(
+  header: readonly string[],
+  sample: CsvFile['sample'],
+  forms?: CsvFile['forms'],
+): DecimalMark {
+  if (forms?.decimalPoint) return '.';
+  const guessed = guessDecimalMark(allCells(sample).filter(isNumeric));
+  if (guessed !== 'either') return guessed;
+  // Tables in German and French have a comma; those in English a point.
+  const language = languageOf(header, sample);
+  return language === 'de' ? ',' : language === 'en' ? '.' : 'either';
+}
+
+function orderOfFile(
+  header: readonly string[],
+  sample: CsvFile['sample'],
+  forms: CsvFile['forms'] | undefined,
+): DateOrder {
+  const guessed = guessDateOrder(allCells(sample));
+  if (guessed !== 'iso') return guessed;
+  if (forms?.decimalComma || languageOf(header, sample) === 'de') return 'day-first';
+  const words = plainWords([...header, ...allCells(sample)].join(' '));
+  // Ounces and cups are American, British households weigh in grams.
+  if (/(?:^| )(?:oz|ounces|lbs?|cups?|fl oz)(?: |$)/.test(words)) return 'month-first';
+  if (
+    /(?:^| )(?:bbe|fibre|litres?|mince|courgettes?|aubergines?|tea time|pudding|brekkie|veggie|grammes)(?: |$)|£/.test(
+      words,
+    ) ||
+    allCells(sample).some((cell) => cell.includes('£'))
+  )
+    return 'day-first';
+  return 'iso';
+}
+
+const GERMAN =
+  /(?:^| )(?:gericht|gewicht|anzahl|beutel|portionen|portion|datum|haltbar|mhd|wasser|kalorien|rezept|mahlzeit|eiweiss|fett|kohlenhydrate|bemerkung|notiz|versiegelt|verpackt|abgefullt|inhalt|menge|stuck|und|mit|fur|lagerort|zutaten|energie|brennwert|frühstück|fruhstuck|abendessen)(?: |$)/;
+const ENGLISH =
+  /(?:^| )(?:weight|bags?|pouches|servings?|date|water|calories|recipe|meal|protein|fat|carbs|notes?|sealed|packed|best|dish|name|qty|count|with|and|for|food|breakfast|dinner)(?: |$)/;
+
+function languageOf(header: readonly string[], sample: CsvFile['sample']): 'de' | 'en' | undefined {
+  const heads = plainWords(header.join(' '));
+  const [german, english] = [GERMAN.test(heads), ENGLISH.test(heads)];
+  if (german !== english) return german ? 'de' : 'en';
+  const words = plainWords(
+    sample
+      .slice(0, 30)
+      .map(({ cells }) => cells.join(' '))
+      .join(' '),
+  );
+  const [germanCells, englishCells] = [GERMAN.test(words), ENGLISH.test(words)];
+  return germanCells === englishCells ? undefined : germanCells ? 'de' : 'en';
 }
 
 /** @returns what has to be settled before the file can be read: `field` is `columns[3].field`, `constants.steepMin` or the field itself. */
 export function mappingProblems(mapping: Mapping): Problem[] {
   const problems: Problem[] = [];
-  const columnOf = new Map<ShelfField, string>();
+  const mapped = new Set(mapping.columns.map(({ field }) => field));
+  const earlier = new Map<ShelfField, string>();
   mapping.columns.forEach(({ field, header }, index) => {
     if (!field) return;
-    const earlier = columnOf.get(field);
-    if (earlier !== undefined)
+    const other = earlier.get(field);
+    if (other !== undefined && ONCE.includes(field))
       problems.push({
         field: `columns[${index}].field`,
         message: say('"{header}" and "{earlier}" cannot both be {field}; choose one of them', {
           header,
-          earlier,
+          earlier: other,
           field: sayWithin(fieldEntry(field).label),
         }),
       });
-    else columnOf.set(field, header);
+    earlier.set(field, header);
   });
   for (const entry of SHELF_FIELDS) {
     const constant = mapping.constants[entry.field]?.trim();
     if (constant) {
-      if (entry.sameForAll === undefined)
+      if (!entry.sameForAll)
         problems.push({
           field: `constants.${entry.field}`,
           message: say('{field} cannot be the same for all rows; give it a column', {
@@ -124,27 +214,47 @@ export function mappingProblems(mapping: Mapping): Problem[] {
         });
       const read = readCell(entry, constant, { ...mapping, unit: undefined, currency: 'XXX' });
       if ('reason' in read) problems.push({ field: `constants.${entry.field}`, message: read.reason });
-    } else if (entry.required && !columnOf.has(entry.field)) {
+    } else if (entry.required && !mapped.has(entry.field) && !IS_WORKED_OUT[entry.field]?.(mapped)) {
       problems.push(
-        entry.sameForAll === undefined
+        entry.sameForAll
           ? {
-              field: entry.field,
-              message: say('no column holds the {field}; choose the one that does', {
-                field: sayWithin(entry.label),
-              }),
-            }
-          : {
               field: `constants.${entry.field}`,
               message: say(
-                'no column holds {field}; choose the one that does, or give one value for all rows',
+                'no column has {field}; choose the one that does, or give one value for all rows',
                 { field: sayWithin(entry.label) },
               ),
+            }
+          : {
+              field: entry.field,
+              message: say('no column has the {field}; choose the one that does', {
+                field: sayWithin(entry.label),
+              }),
             },
       );
     }
   }
   return problems;
 }
+
+/** What one column has to say; of figures, dates, lists and remarks, two are read together. */
+const ONCE: readonly ShelfField[] = [
+  'code',
+  'recipe',
+  'pouches',
+  'servingsPerPouch',
+  'mealKinds',
+  'waterKind',
+  'kind',
+  'place',
+  'currency',
+];
+
+/** Required fields that something else can stand for. */
+const IS_WORKED_OUT: Partial<Record<ShelfField, (mapped: ReadonlySet<ShelfField | null>) => boolean>> = {
+  dryWeightG: (mapped) => mapped.has('grossWeightG'),
+  // A pouch of the weight of one serving is taken for one.
+  servingsPerPouch: (mapped) => mapped.has('dryWeightG') || mapped.has('grossWeightG'),
+};
 
 /** Cells of a column that cannot be read as its field: how many of the first rows, and why the first of them. */
 export type ColumnTrouble = { readonly cells: number; readonly reason: string };
@@ -191,83 +301,6 @@ function saidConstant({ kind, units }: FieldEntry, text: string): string {
 
 // guessing
 
-type Heading = {
-  readonly words: string;
-  readonly unit?: ColumnUnit | undefined;
-  readonly per?: 'serving' | 'pouch' | undefined;
-};
-
-const PER = [
-  { per: 'serving', at: /(?:^| )(?:(?:per|each|a|je|pro|par) )?(?:serving|portion|person|personne)$/ },
-  {
-    per: 'pouch',
-    at: /(?:^| )(?:(?:per|each|a|je|pro|par) )?(?:pouch|bag|packet|package|pack|sachet|beutel|tute)$/,
-  },
-] as const;
-const ALL_UNITS = Unit.options;
-
-/** Takes the currency off a heading, and "per pouch" and the unit off its end: "energy kJ per pouch" is energy, kJ, pouch. */
-export function readHeading(heading: string): Heading {
-  let words = plainWords(heading.replace(currencyIn(heading) ?? '', ''));
-  let unit: ColumnUnit | undefined;
-  let per: Heading['per'];
-  for (;;) {
-    const found = PER.find(({ at }) => at.test(words));
-    const last = /(?:^| )(fl oz|fluid ounces?|\S+)$/.exec(words);
-    const lastUnit = last ? unitCalled(last[1]!, ALL_UNITS) : undefined;
-    if (found && !per) {
-      per = found.per;
-      words = words.replace(found.at, '');
-    } else if (lastUnit && !unit) {
-      unit = lastUnit;
-      words = words.slice(0, last!.index).replace(/ in$/, '');
-    } else return { words, unit, per };
-  }
-}
-
-const NAMES = new Map<string, FieldEntry>();
-for (const entry of SHELF_FIELDS)
-  for (const name of [entry.heading, ...entry.alsoCalled]) NAMES.set(plainWords(name), entry);
-
-/** A heading that is nothing but a unit of energy or time says what it measures all the same. */
-const NAMED_BY_UNIT: Partial<Record<ColumnUnit, ShelfField>> = {
-  kcal: 'energyKcal',
-  kJ: 'energyKcal',
-  min: 'steepMin',
-};
-
-function guessColumn(header: string, sure: boolean): ColumnMapping {
-  const whole = NAMES.get(plainWords(header));
-  const { words, unit, per } = readHeading(header);
-  const alone = words === '' && unit ? NAMED_BY_UNIT[unit] : undefined;
-  const near = sure || words.length < 5 ? undefined : closest(words, NAMES.keys(), 1);
-  const entry =
-    whole ?? NAMES.get(words) ?? (alone && fieldEntry(alone)) ?? (near ? NAMES.get(near) : undefined);
-  if (!entry) return { header, field: null };
-  const own = unit && entry.units ? unitCalled(plainWords(unit), entry.units) : undefined;
-  return {
-    header,
-    field: entry.field,
-    ...(entry.units && { unit: own ?? entry.units[0] }),
-    ...(entry.perServing && { per: per ?? 'serving' }),
-  };
-}
-
-/** Each field goes to one column: first by the headings that are known, then by those that are a letter off. */
-function guessColumns(header: readonly string[]): ColumnMapping[] {
-  const columns: ColumnMapping[] = header.map((heading) => ({ header: heading, field: null }));
-  const taken = new Set<ShelfField>();
-  for (const sure of [true, false])
-    header.forEach((heading, index) => {
-      if (columns[index]!.field) return;
-      const guess = guessColumn(heading, sure);
-      if (!guess.field || taken.has(guess.field)) return;
-      taken.add(guess.field);
-      columns[index] = guess;
-    });
-  return columns;
-}
-
 /** Each number that can be read with one of the two marks only is a vote. */
 export function guessDecimalMark(cells: readonly string[]): DecimalMark {
   const votes = { '.': 0, ',': 0 };
@@ -282,7 +315,8 @@ export function guessDecimalMark(cells: readonly string[]): DecimalMark {
 }
 
 function guessDateOrder(cells: readonly string[]): DateOrder {
-  const numeric = cells.filter((cell) => /^\d{1,2}[-/. ]+\d{1,2}[-/. ]+(?:\d{2}|\d{4})\b/.test(cell));
+  const numeric = cells.filter((cell) => /^\d{1,2}[-/. ]+\d{1,2}[-/. ]+['’]?(?:\d{4}|\d{2})$/.test(cell));
+  if (numeric.length > 0 && numeric.every((cell) => /^\d{1,2}\.\s?\d{1,2}\./.test(cell))) return 'day-first';
   const misfits = (order: DateOrder) => numeric.filter((cell) => 'reason' in readDate(cell, order)).length;
   const [dayFirst, monthFirst] = [misfits('day-first'), misfits('month-first')];
   if (dayFirst === monthFirst) return 'iso';

@@ -48,7 +48,16 @@ describe('previewImport', () => {
       lot('E', { energyKcal: 60 }),
     );
     const { counts, rows } = await preview(text, [home(lot('A')), home(lot('B'))]);
-    expect(counts).toEqual({ all: 5, new: 2, changed: 1, unchanged: 1, refused: 1, warned: 1 });
+    expect(counts).toEqual({
+      all: 5,
+      new: 2,
+      changed: 1,
+      unchanged: 1,
+      question: 0,
+      refused: 1,
+      warned: 1,
+      skipped: 0,
+    });
     expect(rows.map(({ row, fate }) => [row, fate])).toEqual([
       [2, 'unchanged'],
       [3, 'changed'],

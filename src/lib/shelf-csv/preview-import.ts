@@ -1,8 +1,10 @@
 import type { PouchLot } from '../planning/model/pouch-lot.ts';
+import { statedOf, type StatedLot } from '../planning/model/stated-lot.ts';
 import type { CsvFile } from './csv-records.ts';
-import { fieldEntry, LOT_FIELDS } from './fields.ts';
+import { fieldEntry, LOT_FIELDS, type LotField } from './fields.ts';
 import type { Mapping } from './mapping.ts';
 import { RowReader, type ReadRow, type RowProblem } from './read-row.ts';
+import type { NoLot } from './sort-rows.ts';
 import { say } from '../texts/say.ts';
 
 /** A lot at home, with the pouches of it that are promised to trips. */
@@ -11,14 +13,17 @@ export type LotAtHome = PouchLot & { readonly setAside: number };
 /** What the import will do with a row. */
 export type JudgedRow = Pick<ReadRow, 'row' | 'cells' | 'warnings'> &
   (
-    | { readonly fate: 'new' | 'unchanged'; readonly lot: PouchLot }
+    | { readonly fate: 'new'; readonly lot: StatedLot }
+    | { readonly fate: 'unchanged'; readonly lot: StatedLot }
     | {
         readonly fate: 'changed';
-        readonly lot: PouchLot;
-        readonly before: PouchLot;
-        readonly changed: readonly (keyof PouchLot)[];
+        readonly lot: StatedLot;
+        readonly before: StatedLot;
+        readonly changed: readonly LotField[];
       }
+    | { readonly fate: 'question'; readonly problems: readonly RowProblem[] }
     | { readonly fate: 'refused'; readonly problems: readonly RowProblem[] }
+    | { readonly fate: 'skipped'; readonly why: NoLot }
   );
 export type Fate = JudgedRow['fate'];
 
@@ -34,14 +39,22 @@ export async function* judgeRows(
   file: CsvFile,
   { mapping, currency, shelf }: ImportContext,
 ): AsyncGenerator<readonly JudgedRow[]> {
-  const reader = new RowReader({ mapping, currency, damaged: file.form.damaged, shelf });
+  const stated = new Map(shelf.entries().map(([code, lot]) => [code, statedOf(lot)]));
+  const reader = new RowReader({
+    mapping,
+    currency,
+    damaged: file.form.damaged,
+    title: file.title,
+    shelf: stated,
+  });
   for await (const batch of file.records())
     yield batch.map((record) => judge(reader.read(record), mapping, shelf));
 }
 
 function judge(read: ReadRow, mapping: Mapping, shelf: ReadonlyMap<string, LotAtHome>): JudgedRow {
   const { row, cells, warnings } = read;
-  if (read.status === 'refused') return { row, cells, warnings, fate: 'refused', problems: read.problems };
+  if (read.status === 'skipped') return { row, cells, warnings, fate: 'skipped', why: read.why };
+  if (read.status !== 'lot') return { row, cells, warnings, fate: read.status, problems: read.problems };
   const { lot } = read;
   const before = shelf.get(lot.code);
   if (!before) return { row, cells, warnings, fate: 'new', lot };
@@ -59,9 +72,14 @@ function judge(read: ReadRow, mapping: Mapping, shelf: ReadonlyMap<string, LotAt
       problems: [{ column, field: say(fieldEntry('pouches').label), value: String(lot.pouches), reason }],
     };
   }
-  const changed = LOT_FIELDS.filter((field) => !same(lot[field], before[field]));
+  const stated = statedOf(before);
+  const changed = LOT_FIELDS.filter(
+    (field) =>
+      !same(lot[field], stated[field]) ||
+      (field === 'allergens' && lot.allergensOpen !== stated.allergensOpen),
+  );
   return changed.length > 0
-    ? { row, cells, warnings, fate: 'changed', lot, before, changed }
+    ? { row, cells, warnings, fate: 'changed', lot, before: stated, changed }
     : { row, cells, warnings, fate: 'unchanged', lot };
 }
 
@@ -72,7 +90,16 @@ const same = (a: unknown, b: unknown): boolean =>
     a.length === b.length &&
     a.every((entry, index) => entry === b[index]));
 
-export const PREVIEW_FILTERS = ['all', 'new', 'changed', 'unchanged', 'refused', 'warned'] as const;
+export const PREVIEW_FILTERS = [
+  'all',
+  'new',
+  'changed',
+  'unchanged',
+  'question',
+  'refused',
+  'warned',
+  'skipped',
+] as const;
 export type PreviewFilter = (typeof PREVIEW_FILTERS)[number];
 
 export type ImportPreview = {
@@ -85,15 +112,16 @@ export async function previewImport(
   judged: AsyncIterable<readonly JudgedRow[]>,
   { show, from, size }: { readonly show: PreviewFilter; readonly from: number; readonly size: number },
 ): Promise<ImportPreview> {
-  const counts = { all: 0, new: 0, changed: 0, unchanged: 0, refused: 0, warned: 0 };
+  const counts = { all: 0, new: 0, changed: 0, unchanged: 0, question: 0, refused: 0, warned: 0, skipped: 0 };
   const rows: JudgedRow[] = [];
   for await (const batch of judged)
     for (const row of batch) {
-      const warned = row.warnings.length > 0 && row.fate !== 'refused';
-      if (show === 'all' || row.fate === show || (show === 'warned' && warned)) {
+      const warned = row.warnings.length > 0 && (row.fate === 'new' || row.fate === 'changed');
+      const isRow = row.fate !== 'skipped';
+      if ((show === 'all' && isRow) || row.fate === show || (show === 'warned' && warned)) {
         if (counts[show] >= from && rows.length < size) rows.push(row);
       }
-      counts.all++;
+      if (isRow) counts.all++;
       counts[row.fate]++;
       if (warned) counts.warned++;
     }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { MASS_G, VOLUME_ML } from '../planning/units/convert.ts';
 import { fieldEntry, type ShelfField } from './fields.ts';
 import { readCell, type CellRules } from './read-cell.ts';
 
@@ -65,9 +66,56 @@ describe('numbers', () => {
     );
   });
 
-  it.each(['abc', '12-15', '1/0', '1.2.3', '5 %', '~', 'NaN', 'Infinity', '0x10'])('refuses %j', (text) =>
+  it.each(['abc', '12-90', '1/0', '1.2.3', '5 %', '3 of 5', 'Infinity', '0x10'])('refuses %j', (text) =>
     expect(read('dryWeightG', text)).toHaveProperty('reason'),
   );
+
+  it.each([
+    ['~420', 'energyKcal', 420],
+    ['ca. 380', 'energyKcal', 380],
+    ['about 240g', 'dryWeightG', 240],
+    ['420?', 'energyKcal', 420],
+    ['250-300 ml', 'waterMl', 275],
+    ['10 – 15 min', 'steepMin', 15],
+  ] as const)('reads %j with a doubt', (text, field, expected) =>
+    expect(read(field, text)).toMatchObject({ value: expected, doubt: expect.any(String) as string }),
+  );
+
+  it.each([
+    ['1 1/2 c.', 'waterMl', 1.5 * VOLUME_ML.cup],
+    ['1 cup + 2 tbsp', 'waterMl', VOLUME_ML.cup + 2 * VOLUME_ML.tbsp],
+    ['1760 kJ / 420 kcal', 'energyKcal', 420],
+    ['1760/420', 'energyKcal', 420],
+    ['5 oz (142 g)', 'dryWeightG', 5 * MASS_G.oz],
+    ['a dozen', 'pouches', 12],
+    ['drei', 'pouches', 3],
+    ['12 Stk.', 'pouches', 12],
+    ['serves 2', 'servingsPerPouch', 2],
+    ['2 Personen', 'servingsPerPouch', 2],
+  ] as const)('reads %j', (text, field, expected) => {
+    const found = read(field, text);
+    expect('value' in found && found.value).toBeCloseTo(expected, 6);
+  });
+
+  it.each(['2-3', '12 + 1', 'some', '3 of 5'])('takes no count from %j', (text) =>
+    expect(read('pouches', text)).toHaveProperty('reason'),
+  );
+
+  it.each(['n/a', '-', '–', '?', 'k. A.', 'unknown', '~'])('reads nothing from %j', (text) =>
+    expect(value('energyKcal', text)).toBeUndefined(),
+  );
+
+  it('reads what else a cell says', () => {
+    expect(read('energyKcal', '1,180 kcal per bag', { decimalMark: '.' })).toMatchObject({
+      value: 1180,
+      per: 'pouch',
+    });
+    expect(read('energyKcal', '395 kcal/100g')).toMatchObject({ value: 395, per: '100g' });
+    expect(read('dryWeightG', '222 g mit Beutel')).toMatchObject({ value: 222, gross: true });
+    expect(read('waterMl', '250 ml boiling')).toMatchObject({ value: 250, waterKind: 'boiling' });
+    expect(read('waterMl', 'no water')).toMatchObject({ value: 0, waterKind: 'none' });
+    expect(read('dryWeightG', '240 g, 2 servings')).toMatchObject({ value: 240, also: { servings: 2 } });
+  });
 });
 
 describe('units', () => {
@@ -132,10 +180,42 @@ describe('dates', () => {
   it.each([
     ['2026-02-30', /no day of the calendar/],
     ['31.04.2026', /no day of the calendar/],
-    ['46357', /number of a day inside a spreadsheet/],
-    ['06/2027', /has no day/],
+    ['14 March', /has no year/],
+    ['3.5.', /has no year/],
+    ['13/2027', /has no month 13/],
     ['soon', /not a date/],
   ])('refuses %j', (text, message) => expect(reason('sealedOn', text)).toMatch(message));
+
+  it.each([
+    ['06/2027', '2027-06-01', '2027-06-30'],
+    ['2028-02', '2028-02-01', '2028-02-29'],
+    ["Mar '27", '2027-03-01', '2027-03-31'],
+    ['März 2027', '2027-03-01', '2027-03-31'],
+    ['03/27', '2027-03-01', '2027-03-31'],
+    ['2027', '2027-01-01', '2027-12-31'],
+    ['Q2 2027', '2027-04-01', '2027-06-30'],
+    ['mid May 2027', '2027-05-11', '2027-05-20'],
+    ['Ende 2027', '2027-09-01', '2027-12-31'],
+    ['autumn 2027', '2027-09-01', '2027-11-30'],
+    ['46357', '2026-12-01', '2026-12-01'],
+  ])('takes the first of %j for sealing and the last for best-before', (text, first, last) => {
+    expect(read('sealedOn', text)).toMatchObject({ value: first, doubt: expect.any(String) as string });
+    expect(read('bestBefore', text)).toMatchObject({ value: last, doubt: expect.any(String) as string });
+  });
+
+  it.each(['3rd April 2026', 'April 3, 2026', '3. April 2026', 'Fri 3 Apr 2026'])('reads %j', (text) =>
+    expect(value('sealedOn', text)).toBe('2026-04-03'),
+  );
+
+  it('takes the year that is said for the file', () => {
+    expect(value('sealedOn', '14 March', { year: 2026 })).toBe('2026-03-14');
+    expect(value('sealedOn', '3.5.', { year: 2026 })).toBe('2026-05-03');
+  });
+
+  it('reads how long it keeps where a date would be', () => {
+    expect(read('bestBefore', '18 months')).toMatchObject({ keepsMonths: 18 });
+    expect(read('bestBefore', '2 Jahre')).toMatchObject({ keepsMonths: 24 });
+  });
 
   it('refuses a month that is none in this order', () => {
     expect(reason('sealedOn', '03/14/2026', { dateOrder: 'day-first' })).toMatch(
@@ -188,11 +268,18 @@ describe('lists', () => {
   it('never reads an allergen out of its denial', () => {
     for (const text of ['gluten-free', 'dairy free', 'no nuts', 'laktosefrei', 'sans gluten'])
       expect(reason('allergens', text)).toMatch(/says what is not in it/);
-    expect(reason('allergens', 'milk, none')).toMatch(/one or the other/);
+    expect(read('allergens', 'milk, none')).toMatchObject({ value: ['milk'], open: true });
+  });
+
+  it('looks into brackets and behind colons', () => {
+    expect(value('allergens', 'wheat (may contain milk)')).toEqual(['wheat', 'milk']);
+    expect(value('allergens', 'contains: nuts (almonds), egg')).toEqual(['nuts', 'egg']);
+    expect(value('allergens', 'Spuren von Nüssen')).toEqual(['nuts']);
   });
 
   it('refuses an unknown allergen with the one that is most like it', () => {
-    expect(reason('allergens', 'milk; selery')).toMatch(
+    expect(read('allergens', 'milk; selery')).toMatchObject({ value: ['milk'], open: true });
+    expect(reason('allergens', 'selery')).toMatch(
       /^"selery" is not a known allergen; did you mean celery\? Known: milk, egg, /,
     );
     expect(reason('allergens', 'kryptonite')).toMatch(/^"kryptonite" is not a known allergen\. Known: /);

@@ -2,23 +2,31 @@ import type { ColumnUnit } from './fields.ts';
 
 const UNIT_WORDS: Readonly<Record<ColumnUnit, readonly string[]>> = {
   g: ['g', 'gr', 'gm', 'gms', 'gram', 'grams', 'gramm', 'gramme', 'grammes'],
+  mg: ['mg', 'milligram', 'milligrams', 'milligramm'],
   kg: ['kg', 'kgs', 'kilo', 'kilos', 'kilogram', 'kilograms', 'kilogramm'],
   oz: ['oz', 'ounce', 'ounces', 'unze', 'unzen'],
   lb: ['lb', 'lbs', 'pound', 'pounds'],
-  kcal: ['kcal', 'kcals', 'cal', 'cals', 'calorie', 'calories', 'kalorien', 'kilocalories'],
+  kcal: ['kcal', 'kcals', 'cal', 'cals', 'calorie', 'calories', 'kalorien', 'kilokalorien', 'kilocalories'],
   kJ: ['kj', 'kilojoule', 'kilojoules'],
   ml: ['ml', 'millilitre', 'millilitres', 'milliliter', 'milliliters', 'cc'],
   cl: ['cl', 'centilitre', 'centilitres', 'centiliter', 'centiliters'],
   dl: ['dl', 'decilitre', 'decilitres', 'deciliter', 'deciliters', 'deziliter'],
   l: ['l', 'lt', 'ltr', 'litre', 'litres', 'liter', 'liters'],
-  tsp: ['tsp', 'tsps', 'teaspoon', 'teaspoons', 'tl'],
-  tbsp: ['tbsp', 'tbsps', 'tablespoon', 'tablespoons', 'el'],
+  tsp: ['tsp', 'tsps', 'teeloffel', 'teaspoon', 'teaspoons', 'tl'],
+  tbsp: ['tbsp', 'tbsps', 'tbs', 'tblsp', 'essloffel', 'tablespoon', 'tablespoons', 'el'],
   cup: ['cup', 'cups', 'c', 'tasse', 'tassen', 'tasses'],
   'fl oz': ['fl oz', 'floz', 'fluid ounce', 'fluid ounces'],
   qt: ['qt', 'qts', 'quart', 'quarts'],
   min: ['min', 'mins', 'minute', 'minutes', 'minuten', 'mn'],
   h: ['h', 'hr', 'hrs', 'hour', 'hours', 'std', 'stunde', 'stunden', 'heure', 'heures'],
+  day: ['d', 'day', 'days', 'tag', 'tage', 'tagen', 'jours'],
+  week: ['wk', 'wks', 'week', 'weeks', 'woche', 'wochen', 'wo', 'semaines'],
+  month: ['mo', 'mos', 'mth', 'mths', 'mon', 'month', 'months', 'monat', 'monate', 'monaten', 'mois'],
+  year: ['y', 'yr', 'yrs', 'year', 'years', 'jahr', 'jahre', 'jahren', 'ans'],
 };
+
+/** Every unit that is known. */
+export const UNIT_LIST = Object.keys(UNIT_WORDS) as ColumnUnit[];
 
 const BY_WORD = new Map<string, ColumnUnit>();
 for (const [unit, words] of Object.entries(UNIT_WORDS))

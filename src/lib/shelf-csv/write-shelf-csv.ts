@@ -1,7 +1,9 @@
 import Papa from 'papaparse';
 import type { PouchLot } from '../planning/model/pouch-lot.ts';
+import { statedOf, type StatedLot } from '../planning/model/stated-lot.ts';
 import { moneyFieldValue } from '../planning/units/money.ts';
-import { EXPORT_HEADER, SHELF_FIELDS, type ShelfField } from './fields.ts';
+import { EXPORT_FIELDS, EXPORT_HEADER, type LotField } from './fields.ts';
+import { OPEN_LIST } from './read-cell.ts';
 import type { RowProblem } from './read-row.ts';
 import { neutralise, restore } from './spreadsheet-safe.ts';
 
@@ -11,18 +13,23 @@ export const REASON_HEADING = 'reason';
 const LOTS_AT_ONCE = 500;
 
 /**
- * Writes a shelf as CSV that the import reads back to the same shelf: RFC 4180, per serving, in the units of the core.
+ * Writes a shelf as CSV that the import reads back to the same shelf: RFC 4180, per serving, in the units of the core. What is
+ * an estimate has an empty cell.
  *
  * @param currency ISO 4217 code of the costs
  * @returns the file in pieces
  */
-export function* shelfCsv(lots: readonly PouchLot[], currency: string): Generator<string> {
+export function* shelfCsv(lots: readonly (PouchLot | StatedLot)[], currency: string): Generator<string> {
   yield csvLines([EXPORT_HEADER]);
   for (let from = 0; from < lots.length; from += LOTS_AT_ONCE)
     yield csvLines(
       lots
         .slice(from, from + LOTS_AT_ONCE)
-        .map((lot) => SHELF_FIELDS.map(({ field }) => neutralise(cellOf(lot, field, currency)))),
+        .map((lot) =>
+          EXPORT_FIELDS.map(({ field }) =>
+            neutralise(cellOf(statedOf(lot as PouchLot), field as LotField | 'currency', currency)),
+          ),
+        ),
     );
 }
 
@@ -59,13 +66,15 @@ export function withoutReason(header: readonly string[]): readonly string[] {
 }
 
 /** @returns what an exported file says about one field of a lot; '' where nothing is stated. */
-export function cellOf(lot: PouchLot, field: ShelfField, currency: string): string {
+export function cellOf(lot: StatedLot, field: LotField | 'currency', currency: string): string {
   if (field === 'currency') return lot.costMinor === undefined ? '' : currency;
   if (field === 'costMinor')
     return lot.costMinor === undefined ? '' : moneyFieldValue(lot.costMinor, currency);
   if (field === 'allergens' && lot.allergens?.length === 0) return 'none';
+  if (field === 'allergens' && lot.allergensOpen) return [...(lot.allergens ?? []), OPEN_LIST].join('; ');
   const value = lot[field];
   if (value === undefined) return '';
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
   return Array.isArray(value) ? value.join('; ') : String(value);
 }
 

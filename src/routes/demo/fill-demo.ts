@@ -23,7 +23,10 @@ const CURRENCY = 'EUR';
 export async function fillDemo(app: App): ReturnType<typeof createPlannedTrip> {
   const trip = Trip.parse(demoTrip);
   const recipes = demoRecipes.map(recipeOf);
-  const { lots } = await readShelfCsv(new TextEncoder().encode(shelfCsv), { currency: CURRENCY });
+  const { lots } = await readShelfCsv(new TextEncoder().encode(shelfCsv), {
+    currency: CURRENCY,
+    known: { today: app.today() },
+  });
   const [stored, own] = await Promise.all([app.shelf.listLots(), app.kitchen.recipes.list()]);
   if (stored.length > 0 || own.length > 0)
     throw new UserError(

@@ -223,7 +223,7 @@ const USUAL_ABSORBERS: AbsorberSize[] = [
  * Months at 20 °C. Rules of thumb, on the careful side; fat turns rancid first. Dehydrated in plastic: extension guidance gives dried foods in general
  * 4 months to 1 year (University of Georgia Cooperative Extension, So Easy to Preserve).
  */
-function usualStorage(): StorageRule[] {
+export function usualStorage(): StorageRule[] {
   const rule = (
     process: Process,
     barrier: Barrier,

@@ -2,6 +2,7 @@ import { say } from '../../texts/say.ts';
 import { shownExactly, shownFixed } from '../units/show.ts';
 import { atwaterKcal } from './energy-factors.ts';
 import type { PouchLot } from './pouch-lot.ts';
+import type { StatedLot } from './stated-lot.ts';
 import { WATER_WORDS } from './words.ts';
 
 export type Doubt = {
@@ -19,17 +20,17 @@ const MAX_WATER_PER_DRY = 10;
 const ENERGY_TOLERANCE = 0.25;
 
 /**
- * Checks that need more than one field of a lot, which a schema of single fields cannot see.
+ * Checks that need more than one field of a lot, which a schema of single fields cannot see. What nobody has said is not doubted.
  *
  * @returns doubts in the order of the fields; empty where the lot is plausible.
  */
-export function doubtsOf(lot: PouchLot): Doubt[] {
+export function doubtsOf(lot: StatedLot | PouchLot): Doubt[] {
   const doubts: Doubt[] = [];
   const refuse = (field: keyof PouchLot, reason: string) =>
     doubts.push({ field, severity: 'refuse', reason });
   const warn = (field: keyof PouchLot, reason: string) => doubts.push({ field, severity: 'warn', reason });
 
-  if (lot.bestBefore < lot.sealedOn)
+  if (lot.bestBefore !== undefined && lot.sealedOn !== undefined && lot.bestBefore < lot.sealedOn)
     refuse(
       'bestBefore',
       say('best-before {best} is before the sealing date {sealed}', {
@@ -38,8 +39,10 @@ export function doubtsOf(lot: PouchLot): Doubt[] {
       }),
     );
 
-  const kcalPerG = lot.energyKcal / lot.dryWeightG;
-  if (kcalPerG > MAX_KCAL_PER_G)
+  const kcalPerG = lot.energyKcal === undefined ? undefined : lot.energyKcal / lot.dryWeightG;
+  if (kcalPerG === undefined) {
+    // Nothing to compare.
+  } else if (kcalPerG > MAX_KCAL_PER_G)
     refuse(
       'energyKcal',
       say(
@@ -47,9 +50,9 @@ export function doubtsOf(lot: PouchLot): Doubt[] {
         { richness: shownFixed(kcalPerG, 1) },
       ),
     );
-  else if (lot.energyKcal === 0 && !lot.mealKinds.includes('drink'))
+  else if (lot.energyKcal === 0 && !lot.mealKinds?.includes('drink'))
     warn('energyKcal', say('no energy is stated'));
-  else if (kcalPerG < 1 && lot.energyKcal > 0)
+  else if (kcalPerG < 1 && kcalPerG > 0)
     warn(
       'energyKcal',
       say('{richness} kcal per gram is little for dry food; is the weight the wet weight?', {
@@ -66,7 +69,12 @@ export function doubtsOf(lot: PouchLot): Doubt[] {
         dry: shownExactly(lot.dryWeightG),
       }),
     );
-  if (lot.proteinG !== undefined && lot.fatG !== undefined && lot.carbohydrateG !== undefined) {
+  if (
+    lot.energyKcal !== undefined &&
+    lot.proteinG !== undefined &&
+    lot.fatG !== undefined &&
+    lot.carbohydrateG !== undefined
+  ) {
     const byFactorsKcal = atwaterKcal({
       proteinG: lot.proteinG,
       fatG: lot.fatG,
@@ -83,7 +91,7 @@ export function doubtsOf(lot: PouchLot): Doubt[] {
       );
   }
 
-  if (lot.waterMl > MAX_WATER_PER_DRY * lot.dryWeightG)
+  if (lot.waterMl !== undefined && lot.waterMl > MAX_WATER_PER_DRY * lot.dryWeightG)
     warn(
       'waterMl',
       say(
@@ -91,17 +99,17 @@ export function doubtsOf(lot: PouchLot): Doubt[] {
         { water: shownFixed(lot.waterMl, 0), dry: shownExactly(lot.dryWeightG) },
       ),
     );
-  if (lot.waterKind === 'none' && lot.waterMl > 0)
+  if (lot.waterKind === 'none' && lot.waterMl !== undefined && lot.waterMl > 0)
     refuse(
       'waterKind',
       say('water kind "none" does not go with {water} ml of water', { water: shownFixed(lot.waterMl, 0) }),
     );
-  if (lot.waterKind !== 'none' && lot.waterMl === 0)
+  if (lot.waterKind !== undefined && lot.waterKind !== 'none' && lot.waterMl === 0)
     warn(
       'waterMl',
       say('water kind "{kind}" but no amount of water', { kind: say(WATER_WORDS[lot.waterKind]) }),
     );
-  if (lot.stirAfterMin !== undefined && lot.stirAfterMin >= lot.steepMin)
+  if (lot.stirAfterMin !== undefined && lot.steepMin !== undefined && lot.stirAfterMin >= lot.steepMin)
     refuse(
       'stirAfterMin',
       say('stirring after {stir} min does not fall within the steep time of {steep} min', {

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { say, sayLater, text, type Text } from '../../texts/say.ts';
 import { Allergen, CalendarDate, CookAfter, Diet, LotKind, MealKind, ShortText, WaterKind } from './kinds.ts';
 import { longList } from './long-list.ts';
+import { LotEstimates } from './lot-estimate.ts';
 
 const grams = (what: Text, most: number) =>
   z
@@ -45,12 +46,18 @@ export const LotDetails = z.strictObject({
     .max(100_000, sayLater('must be at most 100000 mg'))
     .optional()
     .describe('Sodium of one serving, mg'),
+  contains: z
+    .array(Allergen)
+    .optional()
+    .describe('Allergens that it is known to hold where `allergens` is not stated: nobody knows the others'),
+  estimated: LotEstimates.optional().describe('What of the lot nobody has said, so that it is an estimate'),
 });
 export type LotDetails = z.infer<typeof LotDetails>;
 
 /**
  * Pouches of one sealing that are alike. Everything from `dryWeightG` to `costMinor` is for one serving;
- * `tareG` and `volumeMl` are for one pouch. `pouches` is how many there are to plan with.
+ * `tareG` and `volumeMl` are for one pouch. `pouches` is how many there are to plan with. What nobody has said of it (`StatedLot`) is an
+ * estimate, and `estimated` names it.
  */
 export const PouchLot = z.strictObject({
   code: LotCode.describe('Unique code of the lot, as written on its pouches'),

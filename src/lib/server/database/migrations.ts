@@ -21,6 +21,7 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0008-balances': { up: balances },
   '0009-lot-keys': { up: lotKeyColumns },
   '0010-lot-details': { up: lotDetails },
+  '0011-upload-repairs': { up: uploadRepairs },
 };
 
 /** @param schema where the tables are, if not where those without one are looked for */
@@ -328,4 +329,8 @@ async function lotKeyColumns(db: Kysely<unknown>): Promise<void> {
 
 async function lotDetails(db: Kysely<unknown>): Promise<void> {
   await db.schema.alterTable('lots').addColumn('details', columnTypes(db).text).execute();
+}
+
+async function uploadRepairs(db: Kysely<unknown>): Promise<void> {
+  await db.schema.alterTable('uploads').addColumn('repairs', columnTypes(db).text).execute();
 }

@@ -93,7 +93,8 @@ export type Tables = {
     isStopped: number;
     outcome: string | null;
   };
-  uploads: { id: string; fileName: string; bytes: number; keptAt: string };
+  /** `repairs`: what was corrected in its rows, as JSON. */
+  uploads: { id: string; fileName: string; bytes: number; keptAt: string; repairs: string | null };
   mappings: { headerSignature: string; mapping: string };
   /** Devices that are signed in, each with the passphrase that it was signed in with. Of a token only the hash is stored, here and below. */
   sessions: { tokenHash: string; passphraseId: string; startedAt: string; lastSeenAt: string };

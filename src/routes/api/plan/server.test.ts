@@ -19,7 +19,12 @@ let stock: Stock;
 
 beforeAll(async () => {
   app = await openApp(folder);
-  stock = (await readShelfCsv(readFileSync('demo-data/shelf.csv'), { currency: 'EUR' })).lots;
+  stock = (
+    await readShelfCsv(readFileSync('demo-data/shelf.csv'), {
+      currency: 'EUR',
+      known: { today: '2026-12-01' },
+    })
+  ).lots;
 });
 afterAll(async () => {
   await app.close();

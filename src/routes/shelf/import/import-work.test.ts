@@ -9,7 +9,6 @@ import { importUpload, readUpload, shownProgress } from './import-work.ts';
 import { openUpload, takeUpload } from './uploads.ts';
 
 const LOTS = 3000;
-const SEEN = `${LOTS}/0/0/0`;
 const lots = Array.from({ length: LOTS }, (_, n) => madeUpLot({ code: `L${n}`, pouches: 2 }));
 
 async function uploaded(): Promise<{ app: App; id: string; folder: string }> {
@@ -20,6 +19,13 @@ async function uploaded(): Promise<{ app: App; id: string; folder: string }> {
   return { app, id: address.split('/').at(-1)!, folder: join(folder, 'imports') };
 }
 
+/** The fingerprint of what an import would do now. */
+async function seenOf(app: App, id: string): Promise<string> {
+  const read = await readUpload(app, await openUpload(app, id), { show: 'all', from: 0, size: 0 }, 'look');
+  if (read === 'stopped') throw new Error('was stopped');
+  return read.seen;
+}
+
 /** Waits until the work of a key has come to a phase, with something done in it. */
 const reached = (app: App, key: string, phase: ImportProgress['phase']) =>
   vi.waitUntil(
@@ -27,12 +33,13 @@ const reached = (app: App, key: string, phase: ImportProgress['phase']) =>
       const running = app.imports.work.running(key);
       return running?.phase === phase && running.rows > 0 && running;
     },
-    { interval: 0 },
+    { interval: 0, timeout: 20_000 },
   );
 
 describe('a long import', () => {
   it('tells how far it is, and others read what was before until all is written', async () => {
     const { app, id, folder } = await uploaded();
+    const SEEN = await seenOf(app, id);
     const done = importUpload(app, id, SEEN);
     expect(shownProgress(await reached(app, id, 'read')).words).toMatch(
       /^Reading: [\d,]+ rows so far, \d+ % of the file\.$/,
@@ -53,6 +60,7 @@ describe('a long import', () => {
     'stopped at its %s phase writes nothing, and starts again from the same file',
     async (phase) => {
       const { app, id } = await uploaded();
+      const SEEN = await seenOf(app, id);
       const stopped = importUpload(app, id, SEEN);
       await reached(app, id, phase);
       expect(app.imports.work.stop(id)).toBe(true);
@@ -67,6 +75,7 @@ describe('a long import', () => {
 
   it('asked for twice is done once, at the same time and afterwards', async () => {
     const { app, id } = await uploaded();
+    const SEEN = await seenOf(app, id);
     const upload = (await app.imports.upload(id))!;
     expect(await Promise.all([importUpload(app, id, SEEN), importUpload(app, id, SEEN)])).toEqual([
       'done',
@@ -83,10 +92,29 @@ describe('a long import', () => {
 
   it('writes nothing where the shelf is another than what was seen', async () => {
     const { app, id } = await uploaded();
+    const SEEN = await seenOf(app, id);
     await app.shelf.addLot(lots[0]!);
     await expectUserError(importUpload(app, id, SEEN), 'StaleVersion', 'shelf has changed');
     expect(await app.shelf.listLots()).toHaveLength(1);
     expect(await app.imports.upload(id)).toBeDefined();
+  });
+
+  it('writes nothing where a lot would change otherwise than was seen, though as many would', async () => {
+    const { app, id } = await uploaded();
+    await app.shelf.addLot(madeUpLot({ code: 'L0', pouches: 9 }));
+    const SEEN = await seenOf(app, id);
+    await app.shelf.discardPouches('L0', 1, '');
+    await expectUserError(importUpload(app, id, SEEN), 'StaleVersion', 'shelf has changed');
+  });
+
+  it('is waited for where it is cancelled', async () => {
+    const { app, id } = await uploaded();
+    const SEEN = await seenOf(app, id);
+    const stopped = importUpload(app, id, SEEN);
+    await reached(app, id, 'read');
+    await app.imports.work.end(id);
+    expect(app.imports.work.running(id)).toBeUndefined();
+    expect(await stopped).toBe('stopped');
   });
 });
 
@@ -101,4 +129,29 @@ it('the reading for a preview can be stopped, under its own key alone', async ()
   app.imports.work.stop('first');
   expect(await stopped).toBe('stopped');
   expect(await read('second')).toMatchObject({ counts: { all: LOTS, new: LOTS } });
+});
+
+it('keeps the rows of an upload once they are read, and what is put right in them', async () => {
+  const app = await openTestApp(await temporaryFolder());
+  const csv = 'Dish,Bags,Bag (g),Serves\nStew,four hundred,240,2\nSoup,4,nothing,1\nTea,?,9,1\n';
+  const address = await takeUpload(app, 'few.csv', new Blob([csv]).stream());
+  const id = address.split('/').at(-1)!;
+  const statuses = async () => {
+    const read = await readUpload(app, await openUpload(app, id), { show: 'all', from: 0, size: 9 }, 'look');
+    return read === 'stopped' ? [] : read.rows.map(({ row, fate }) => [row, fate]);
+  };
+  expect(await statuses()).toEqual([
+    [2, 'question'],
+    [3, 'question'],
+    [4, 'question'],
+  ]);
+  await app.imports.repair(id, {
+    cells: { '2:1': '5' },
+    everywhere: [{ column: 2, from: 'nothing', to: '70' }],
+    leftOut: [4],
+  });
+  expect(await statuses()).toEqual([
+    [2, 'new'],
+    [3, 'new'],
+  ]);
 });

@@ -1,12 +1,14 @@
 import { say } from '$lib/texts/say.ts';
+import { createHash } from 'node:crypto';
+import { completeLot, type KnownToHousehold } from '$lib/planning/model/complete-lot.ts';
 import type { PouchLot } from '$lib/planning/model/pouch-lot.ts';
 import { headerSignature } from '$lib/shelf-csv/mapping.ts';
 import {
   judgeRows,
   previewImport,
+  type ImportContext,
   type ImportPreview,
   type JudgedRow,
-  type PreviewFilter,
 } from '$lib/shelf-csv/preview-import.ts';
 import type { App } from '$lib/server/app.ts';
 import { UserError } from '$lib/server/errors.ts';
@@ -15,6 +17,9 @@ import type { Piece } from '$lib/server/running-work.ts';
 import { importContext, openUpload, type OpenUpload } from './uploads.ts';
 
 const BEGUN: ImportProgress = { phase: 'read', rows: 0, share: 0 };
+
+/** A page of the preview, with a fingerprint of all that the import would do, and what its estimates rest on. */
+export type SeenPreview = ImportPreview & { readonly seen: string; readonly known: KnownToHousehold };
 
 /**
  * Reads an upload for a page of its preview.
@@ -28,15 +33,20 @@ export const readUpload = (
   opened: OpenUpload,
   window: Parameters<typeof previewImport>[1],
   key: string,
-): Promise<ImportPreview | 'stopped'> =>
+): Promise<SeenPreview | 'stopped'> =>
   app.imports.work.run(key, BEGUN, (piece) =>
-    unlessStopped(piece, () => previewImport(judgedRows(app, opened, piece), window)),
+    unlessStopped(piece, async () => {
+      const context = await importContext(app, opened.mapping);
+      const fingerprint = new Fingerprint();
+      const preview = await previewImport(fingerprint.of(judgedRows(context, opened, piece)), window);
+      return { ...preview, seen: fingerprint.digest(), known: context.known };
+    }),
   );
 
 /**
  * Imports an upload, all of it or nothing; once, however often it is asked for at the same time.
  *
- * @param seen what the person saw that the import would do, from `seenCounts`
+ * @param seen fingerprint of what the person saw that the import would do
  * @returns `stopped` where it was; the upload and its mapping are then kept
  * @throws UserError `NotFound` where it is gone, `StaleVersion` where the shelf has changed since; UnreadableFile
  */
@@ -46,14 +56,12 @@ export const importUpload = (app: App, id: string, seen: unknown): Promise<'done
       const opened = await openUpload(app, id);
       const { upload, file, mapping } = opened;
       const lots: PouchLot[] = [];
-      const written = async function* () {
-        for await (const rows of judgedRows(app, opened, piece)) {
-          for (const row of rows) if (row.fate === 'new' || row.fate === 'changed') lots.push(row.lot);
-          yield rows;
-        }
-      };
-      const { counts } = await previewImport(written(), { show: 'all', from: 0, size: 0 });
-      if (seen !== seenCounts(counts))
+      const context = await importContext(app, mapping);
+      const fingerprint = new Fingerprint();
+      for await (const rows of fingerprint.of(judgedRows(context, opened, piece)))
+        for (const row of rows)
+          if (row.fate === 'new' || row.fate === 'changed') lots.push(completeLot(row.lot, context.known));
+      if (seen !== fingerprint.digest())
         throw new UserError(
           'StaleVersion',
           say(
@@ -68,19 +76,33 @@ export const importUpload = (app: App, id: string, seen: unknown): Promise<'done
     }),
   );
 
-/** What was seen before the button was pressed; when the shelf has changed since, the person looks again. */
-export const seenCounts = (counts: ImportPreview['counts']): string =>
-  (['new', 'changed', 'unchanged', 'refused'] satisfies PreviewFilter[])
-    .map((fate) => counts[fate])
-    .join('/');
+/** Tells whether an import would do what was seen before: every row, what becomes of it, and what it is compared with. */
+class Fingerprint {
+  readonly #hash = createHash('sha256');
+
+  async *of(judged: AsyncIterable<readonly JudgedRow[]>): AsyncGenerator<readonly JudgedRow[]> {
+    for await (const rows of judged) {
+      for (const row of rows) {
+        const { fate } = row;
+        const does = fate === 'changed' ? [row.lot, row.before] : fate === 'new' ? [row.lot] : [];
+        this.#hash.update(JSON.stringify([row.row, fate, ...does]));
+      }
+      yield rows;
+    }
+  }
+
+  digest(): string {
+    return this.#hash.digest('base64url');
+  }
+}
 
 async function* judgedRows(
-  app: App,
-  { file, mapping, readShare }: OpenUpload,
+  context: ImportContext,
+  { file, readShare }: OpenUpload,
   piece: Piece<ImportProgress>,
 ): AsyncGenerator<readonly JudgedRow[]> {
   let count = 0;
-  for await (const rows of judgeRows(file, await importContext(app, mapping))) {
+  for await (const rows of judgeRows(file, context)) {
     piece.stop.signal.throwIfAborted();
     yield rows;
     count += rows.length;

@@ -1,5 +1,6 @@
 import { createReadStream } from 'node:fs';
-import { openCsv, type CsvFile } from '$lib/shelf-csv/csv-records.ts';
+import { stat } from 'node:fs/promises';
+import type { CsvFile } from '$lib/shelf-csv/csv-records.ts';
 import {
   guessMapping,
   headerSignature,
@@ -9,11 +10,16 @@ import {
   type Mapping,
 } from '$lib/shelf-csv/mapping.ts';
 import type { ImportContext } from '$lib/shelf-csv/preview-import.ts';
+import { repaired } from '$lib/shelf-csv/repairs.ts';
 import { UnreadableFile } from '$lib/shelf-csv/text-encoding.ts';
+import { knownToHousehold } from '$lib/server/known-to-household.ts';
+import { openTable } from '$lib/workbook/open-table.ts';
+import type { KnownToHousehold } from '$lib/planning/model/complete-lot.ts';
 import type { App } from '$lib/server/app.ts';
 import { UserError } from '$lib/server/errors.ts';
 import { say } from '$lib/texts/say.ts';
 import { uploadIsGone, type Upload } from '$lib/server/import-repository.ts';
+import { openStaged, stage } from './staged.ts';
 
 /** The largest file that is taken. */
 export const MAX_UPLOAD_BYTES = 64_000_000;
@@ -26,10 +32,10 @@ export const tooLarge = (): string =>
 const KEPT_DAYS = 7;
 
 /**
- * Keeps an upload for its import, as it comes in.
+ * Keeps an upload for its import, as it comes in, and then its rows instead of it.
  *
  * @returns the address where the import goes on
- * @throws UserError where it is too large or no CSV file; nothing is kept then
+ * @throws UserError where it is too large or no table; nothing is kept then
  */
 export async function takeUpload(
   { imports }: App,
@@ -40,7 +46,7 @@ export async function takeUpload(
   const { id } = await imports.keepUpload(fileName, stream, MAX_UPLOAD_BYTES);
   try {
     const upload = await imports.upload(id);
-    if (upload) await open(upload);
+    if (upload) await stage(upload.path, await openTable(() => createReadStream(upload.path)));
   } catch (caught) {
     await imports.removeUpload(id);
     throw caught instanceof UnreadableFile ? new UserError('Refused', caught.message) : caught;
@@ -66,7 +72,8 @@ export type OpenUpload = {
 export async function openUpload({ imports }: App, id: string): Promise<OpenUpload> {
   const upload = await imports.upload(id);
   if (!upload) throw uploadIsGone();
-  const { file, readShare } = await open(upload);
+  const { file: read, readShare } = await open(upload);
+  const file = repaired(read, upload.repairs);
   const remembered = rememberedMapping(file.header, await imports.mappingFor(headerSignature(file.header)));
   const mapping = remembered ?? guessMapping(file);
   const settled =
@@ -74,20 +81,23 @@ export async function openUpload({ imports }: App, id: string): Promise<OpenUplo
   return { upload, file, mapping, readShare, settled };
 }
 
-/** What the rows of an upload are judged against. */
-export async function importContext({ shelf, settings }: App, mapping: Mapping): Promise<ImportContext> {
-  const [lots, { currency }] = await Promise.all([shelf.lotsByCode(), settings.get()]);
-  return { mapping, currency, shelf: lots };
+/** What the rows of an upload are judged against, and estimated from. */
+export async function importContext(
+  app: App,
+  mapping: Mapping,
+): Promise<ImportContext & { readonly known: KnownToHousehold }> {
+  const [lots, { currency }] = await Promise.all([app.shelf.lotsByCode(), app.settings.get()]);
+  return { mapping, currency, shelf: lots, known: await knownToHousehold(app, lots.values()) };
 }
 
-async function open({ path, bytes }: Upload): Promise<Pick<OpenUpload, 'file' | 'readShare'>> {
-  let bytesRead = 0;
-  const file = await openCsv(async function* () {
-    bytesRead = 0;
-    for await (const piece of createReadStream(path)) {
-      bytesRead += (piece as Buffer).byteLength;
-      yield piece as Buffer;
-    }
+async function open({ path }: Upload): Promise<Pick<OpenUpload, 'file' | 'readShare'>> {
+  const { size } = await stat(path).catch(() => {
+    throw uploadIsGone();
   });
-  return { file, readShare: () => bytesRead / bytes };
+  let bytesRead = 0;
+  // A file that an earlier version kept is still what was uploaded.
+  const file =
+    (await openStaged(path, (bytes) => (bytesRead = bytes))) ??
+    (await openTable(() => createReadStream(path)));
+  return { file, readShare: () => Math.min(1, bytesRead / Math.max(1, size)) };
 }

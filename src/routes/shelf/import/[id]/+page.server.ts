@@ -9,7 +9,8 @@ import { UnreadableFile } from '$lib/shelf-csv/text-encoding.ts';
 import { UserError } from '$lib/server/errors.ts';
 import { toFailure, toHttpError } from '$lib/server/to-http-error.ts';
 import type { Actions, PageServerLoad } from './$types';
-import { importUpload, readUpload, seenCounts, shownProgress } from '../import-work.ts';
+import { importUpload, readUpload, shownProgress } from '../import-work.ts';
+import { questionsOf, readAnswers, readRepairs } from './repair-forms.ts';
 import { openUpload } from '../uploads.ts';
 import { mappingFields, readMapping } from './mapping-form.ts';
 import { previewRow } from './preview-rows.ts';
@@ -59,15 +60,17 @@ export const load: PageServerLoad = async ({ params, url, isDataRequest, locals:
   const preview = readUpload(app, opened, window, reading).then(
     (read) => {
       if (read === 'stopped') return { outcome: 'stopped' as const };
-      const { counts, rows } = read;
+      const { counts, rows, seen, known } = read;
       return {
         outcome: 'read' as const,
         counts,
-        seen: seenCounts(counts),
+        seen,
+        questions: questionsOf(file, mapping),
+        otherSheets: file.otherSheets ?? [],
         filter,
         page,
         pageCount: Math.max(1, Math.ceil(counts[filter] / PAGE_SIZE)),
-        rows: rows.map((row) => previewRow(row, mapping, shown)),
+        rows: rows.map((row) => previewRow(row, mapping, shown, known)),
         leftOut: mapping.columns
           .filter(({ field, header }) => field === null && header !== '')
           .map(({ header }) => header),
@@ -112,13 +115,36 @@ export const actions: Actions = {
     redirect(303, '/shelf');
   },
 
+  /** Answers what concerns whole columns. */
+  answer: async ({ request, params, locals: { app } }) => {
+    const { file, mapping } = await openUpload(app, params.id).catch(toHttpError);
+    const read = new FormReader(await request.formData(), 'metric');
+    const answered = readAnswers(read, mapping);
+    if (!answered || read.problems.length > 0) return fail<Partial<RefusedForm>>(422, read.refused());
+    await app.imports.rememberMapping(headerSignature(file.header), answered).catch(toHttpError);
+    redirect(303, `/shelf/import/${params.id}`);
+  },
+
+  /** Puts cells right, alone or wherever their column says the same. */
+  repair: async ({ request, params, url, locals: { app } }) => {
+    const { file, mapping } = await openUpload(app, params.id).catch(toHttpError);
+    const form = await request.formData();
+    // The way the columns are read now belongs to what is put right.
+    await app.imports.rememberMapping(headerSignature(file.header), mapping).catch(toHttpError);
+    await app.imports.repair(params.id, readRepairs(form)).catch(toHttpError);
+    const { searchParams } = url;
+    const query = new URLSearchParams([...searchParams].filter(([name]) => !name.startsWith('/')));
+    redirect(303, `/shelf/import/${params.id}${query.size > 0 ? `?${query}` : ''}`);
+  },
+
   stop: async ({ request, params, locals: { app } }) => {
     const of = (await request.formData()).get('of');
     app.imports.work.stop(typeof of === 'string' ? of : params.id);
   },
 
   cancel: async ({ params, locals: { app } }) => {
-    app.imports.work.stop(params.id);
+    // What still reads or writes the file has to end before it goes.
+    await app.imports.work.end(params.id);
     await app.imports.removeUpload(params.id).catch(toHttpError);
     redirect(303, '/shelf/import');
   },

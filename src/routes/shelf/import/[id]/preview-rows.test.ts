@@ -25,7 +25,7 @@ const mapping = guessMapping({ header: ['recipe', 'code'], sample: [] });
 const base = { row: 7, cells: ['Bean stew', 'A1'], warnings: [] };
 const shownIn = (unitSystem: 'metric' | 'us') => ({ unitSystem, currency: 'EUR' });
 const lines = (judged: JudgedRow, unitSystem: 'metric' | 'us' = 'metric') =>
-  previewRow(judged, mapping, shownIn(unitSystem)).lines;
+  previewRow(judged, mapping, shownIn(unitSystem), { today: '2026-12-01' }).lines;
 
 describe('previewRow', () => {
   it('says what is in a new lot, in the units of the household', () => {
@@ -65,13 +65,16 @@ describe('previewRow', () => {
 
   it('names a refused row by its own cells, with column, value and reason', () => {
     const problems = [{ column: 'Weight', field: 'Dry weight', value: '-5', reason: 'must not be negative' }];
-    expect(previewRow({ ...base, fate: 'refused', problems }, mapping, shownIn('metric'))).toEqual({
+    expect(
+      previewRow({ ...base, fate: 'refused', problems }, mapping, shownIn('metric'), { today: '2026-12-01' }),
+    ).toEqual({
       row: 7,
       fate: 'refused',
       code: 'A1',
       recipe: 'Bean stew',
       lines: ['Weight "-5": must not be negative'],
       warnings: [],
+      repairs: [],
     });
   });
 });

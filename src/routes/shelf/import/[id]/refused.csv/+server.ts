@@ -12,7 +12,7 @@ export const GET: RequestHandler = async ({ params, locals: { app } }) => {
   async function* pieces() {
     yield refusedHeaderCsv(file.header);
     for await (const rows of judgeRows(file, context)) {
-      const refused = rows.filter((row) => row.fate === 'refused');
+      const refused = rows.filter((row) => row.fate === 'refused' || row.fate === 'question');
       if (refused.length > 0) yield refusedRowsCsv(file.header, refused);
     }
   }
