@@ -150,8 +150,11 @@ export function recipeTotals(recipe: Recipe, timesCooked = 1, weighedG?: number)
       ingredients.length > 0
         ? DIETS.filter((diet) => ingredients.every(({ food }) => dietsMet(food.diets).has(diet)))
         : [],
+    // A row with its number is as the published table has it, whose energy is by factors of its own.
     doubts: ingredients.flatMap(({ food }) =>
-      compositionDoubts(food.composition).map((doubt) => ({ food: food.name, doubt })),
+      food.number === undefined
+        ? compositionDoubts(food.composition).map((doubt) => ({ food: food.name, doubt }))
+        : [],
     ),
     problems,
   };
