@@ -33,6 +33,13 @@ function unreadable({ name }: Source, error: unknown): BadInput {
   return new BadInput(`${name}: ${REASONS[code] ?? String(error)}`);
 }
 
+/** @throws BadInput where there is nothing to read */
+export async function readBytes(source: Source): Promise<Uint8Array> {
+  return buffer(source.open()).catch((error: unknown) => {
+    throw unreadable(source, error);
+  });
+}
+
 /**
  * Reads a JSON file and checks it against its schema.
  *
@@ -42,9 +49,7 @@ export async function readJson<Schema extends z.ZodType>(
   source: Source,
   schema: Schema,
 ): Promise<z.infer<Schema>> {
-  const bytes = await buffer(source.open()).catch((error: unknown) => {
-    throw unreadable(source, error);
-  });
+  const bytes = await readBytes(source);
   const read = readJsonFile(bytes, schema);
   if ('value' in read) return read.value;
   if ('fault' in read) throw new BadInput(`${source.name}: ${read.fault}`);

@@ -21,7 +21,7 @@ const SAYS_NOTHING = new Set(
     zerlassen zerdruckt entkernt entkernte gut gute guter gehauft gehaufte gestrichen fur und mit ohne stiele ungesalzen ungesalzene unbehandelt unbehandelte braten
     servieren garnieren anbraten ausgepresst abgerieben gewaschen geputzt gehobelt gehobelte
     frying cooking brushing greasing drizzling dusting sprinkling topping finishing thinking juiced zested toasted roasted crumbled flaked
-    separate soaked overnight store bought homemade leftover plain regular standard normal pure real dry dried raw uncooked unsalted roh`,
+    separate soaked overnight seasonal julienned matchstick peeling deveined shelled hulled hot spare additional new store bought homemade leftover plain regular standard normal pure real dry dried raw uncooked unsalted roh`,
   ),
 );
 /** Some of them say which food it is after all, where a name has them. */
@@ -185,13 +185,26 @@ const singular = (word: string): string => word.replace(/(?<=o)es$|(?<=[^s])s$/,
 
 /** How well a name fits, 0 best: it starts with what is looked for; its words do, in any order; it holds it anywhere. */
 function rankOf(name: string, wanted: string): number | undefined {
-  const words = name.split(' ');
   const each = wanted.split(' ');
+  // Most names have none of the words, not even without their plural.
+  if (!each.every((word) => name.includes(singular(word)))) return undefined;
+  const words = name.split(' ');
   const starts = (word: string) =>
     words.some((own) => own.startsWith(word) || singular(own) === singular(word));
   if (name.startsWith(wanted)) return 0;
   if (each.every(starts)) return starts(each[0]!) && singular(words[0]!) === singular(each[0]!) ? 1 : 2;
   return each.every((word) => name.includes(word)) ? 3 : undefined;
+}
+
+const plainByFood = new WeakMap<Food, string>();
+/** `plainWords` of the food's name, made once. */
+function plainNameOf(food: Food): string {
+  let name = plainByFood.get(food);
+  if (name === undefined) {
+    name = plainWords(food.name);
+    plainByFood.set(food, name);
+  }
+  return name;
 }
 
 let plainNames: { readonly name: string; readonly food: Food }[] | undefined;
@@ -217,7 +230,7 @@ export function searchFoods(tables: readonly Food[], words: string, limit: numbe
   }
   return tables
     .flatMap((food) => {
-      const name = plainWords(food.name);
+      const name = plainNameOf(food);
       const own = rankOf(name, wanted);
       const byName = called.get(food);
       if (own === undefined && !byName && food !== meant?.food) return [];

@@ -14,7 +14,10 @@ const SAME: Readonly<Record<string, string>> = {
   dose: 'tinned',
   dosen: 'tinned',
   mince: 'ground',
-  minced: 'ground',
+  tk: 'frozen',
+  tiefgekuhlt: 'frozen',
+  tiefgekuhlte: 'frozen',
+  gefrorene: 'frozen',
   leaves: 'leaf',
   halves: 'half',
   loaves: 'loaf',
@@ -26,6 +29,20 @@ const SAME: Readonly<Record<string, string>> = {
   zucchinis: 'zucchini',
   blattes: 'blatt',
 };
+
+/** Minced meat is ground meat; minced garlic is no powder. */
+const MEATS = new Set([
+  'beef',
+  'pork',
+  'lamb',
+  'veal',
+  'turkey',
+  'chicken',
+  'venison',
+  'meat',
+  'bison',
+  'mutton',
+]);
 
 /** @returns an English word without its plural; of other words the same for each of its uses, which is all that matters. */
 function singular(word: string): string {
@@ -53,5 +70,6 @@ export function foodWords(text: string): string[] {
     .replace(/chick peas?/g, 'chickpea')
     .split(/[^\p{L}\p{N}]+/u)
     .filter((word) => word !== '' && word !== 'of' && word !== 's')
-    .map((word) => SAME[word] ?? SAME[singular(word)] ?? singular(word));
+    .map((word) => SAME[word] ?? SAME[singular(word)] ?? singular(word))
+    .map((word, _, all) => (word === 'minced' && all.some((each) => MEATS.has(each)) ? 'ground' : word));
 }

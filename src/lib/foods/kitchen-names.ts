@@ -97,7 +97,7 @@ export const KITCHEN_NAMES = String.raw`
 11265 portobello mushroom, portabella mushroom, portobello
 11264 canned mushroom, tinned mushroom, Champignons aus der Dose
 11238 shiitake mushroom, shiitake, shiitake fresh
-11268 dried shiitake, dried shiitake mushroom, dried mushroom, mushroom shiitake dried, getrocknete Shiitake, getrocknete Pilze
+11268 dried shiitake, dried shiitake mushroom, dried mushroom, mushroom shiitake dried, dried porcini, dried porcini mushroom, porcini, getrocknete Steinpilze, getrocknete Shiitake, getrocknete Pilze
 11987 oyster mushroom, Austernpilze, Austernseitlinge
 11239 chanterelle, Pfifferlinge
 11090 broccoli, broccoli floret, tenderstem broccoli, Brokkoli, Broccoli
@@ -114,7 +114,7 @@ export const KITCHEN_NAMES = String.raw`
 11161 collard, collard greens, spring greens
 11147 chard, swiss chard, Mangold
 11457 spinach, baby spinach, fresh spinach, spinach leaf, Spinat, frischer Spinat, Blattspinat, Babyspinat
-11463 frozen spinach, frozen leaf spinach, frozen chopped spinach, TK Spinat, gefrorener Spinat, Rahmspinat ohne Rahm, tiefgekühlter Spinat
+11463 frozen spinach, frozen leaf spinach, frozen chopped spinach, TK Spinat, gefrorener Spinat, Rahmspinat ohne Rahm, tiefgekühlter Spinat, TK Blattspinat
 11461 canned spinach, tinned spinach
 11011 asparagus, green asparagus, Spargel, grüner Spargel
 11015 canned asparagus
@@ -126,7 +126,7 @@ export const KITCHEN_NAMES = String.raw`
 11308 canned pea, tinned pea, Erbsen aus der Dose
 11300 mangetout, sugar snap pea, snow pea, sugar snap, Zuckerschoten, Kaiserschoten
 11322 peas and carrots frozen, frozen pea and carrot
-11583 frozen mixed vegetable, mixed vegetable, frozen vegetable, mixed veg, frozen mixed veg, frozen veg, Gemüsemischung, TK Gemüse, Mischgemüse, Suppengemüse
+11583 frozen mixed vegetable, mixed vegetable, frozen vegetable, mixed veg, frozen mixed veg, frozen veg, vegetable, seasonal vegetable, veg, Gemüse, Gemüsemischung, TK Gemüse, Mischgemüse, Suppengemüse
 11581 canned mixed vegetable
 11088 broad bean, fava bean fresh, fresh broad bean, dicke Bohnen, Saubohnen
 11450 green soybean
@@ -354,7 +354,7 @@ export const KITCHEN_NAMES = String.raw`
 # Legumes
 16069 lentil, brown lentil, green lentil, dried lentil, lentils dry, puy lentil, beluga lentil, french lentil, black lentil, dried green lentil, dried brown lentil, Linsen, braune Linsen, grüne Linsen, Tellerlinsen, Berglinsen, Belugalinsen
 16144 red lentil, split red lentil, red split lentil, lentils red dry, masoor dal, pink lentil, dried red lentil, red lentils dry, rote Linsen
-16070 cooked lentil, lentils cooked, canned lentil, tinned lentil, lentil tin, cooked puy lentil, ready cooked lentil, gekochte Linsen, Linsen aus der Dose
+16070 cooked lentil, lentils cooked, canned lentil, tinned lentil, lentil tin, cooked puy lentil, ready cooked lentil, gekochte Linsen, Linsen aus der Dose, tinned green lentil, tinned brown lentil, tinned puy lentil, tinned drained lentil, tinned red lentil
 16085 split pea, yellow split pea, green split pea, dried split pea, split peas dry, chana dal, dal, Schälerbsen, Spalterbsen, gelbe Erbsen
 16086 cooked split pea, split peas cooked
 16056 dried chickpea, chickpeas dry, dried garbanzo, dry chickpea, dried garbanzo bean, getrocknete Kichererbsen, Kichererbsen getrocknet
@@ -364,11 +364,15 @@ export const KITCHEN_NAMES = String.raw`
 16032 dried kidney bean, kidney beans dry, dry kidney bean, dried red kidney bean, getrocknete Kidneybohnen
 16033 cooked kidney bean, kidney beans cooked
 16145 kidney bean, tinned kidney bean, canned kidney bean, kidney beans tinned drained, red kidney bean, can kidney bean, tin kidney bean, canned red kidney bean, tinned red kidney bean, can red kidney bean, tin red kidney bean, Kidneybohnen, Kidneybohnen aus der Dose, Dose Kidneybohnen, rote Bohnen
+16025 tinned drained great northern bean, cooked great northern bean
+16072 tinned drained butter bean, tinned drained lima bean, cooked butter bean
+16020 tinned drained borlotti bean, tinned drained cranberry bean
+16038 tinned drained navy bean, tinned drained haricot bean, cooked navy bean
 16014 dried black bean, black beans dry, dry black bean, getrocknete schwarze Bohnen
-16015 cooked black bean, black beans cooked
+16015 cooked black bean, black beans cooked, tinned drained black bean, drained tinned black turtle bean
 16018 black bean, tinned black bean, canned black bean, can black bean, tin black bean, black turtle bean, schwarze Bohnen, Dose schwarze Bohnen
 16049 dried white bean, white beans dry, dry white bean, dried cannellini bean, getrocknete weisse Bohnen
-16050 cooked white bean, white beans cooked, cooked cannellini bean
+16050 cooked white bean, white beans cooked, cooked cannellini bean, tinned drained white bean, tinned drained cannellini bean, cannellini bean drained
 16051 white bean, tinned white bean, canned white bean, cannellini, cannellini bean, canned cannellini bean, tinned cannellini bean, can cannellini bean, can white bean, weisse Bohnen, Dose weisse Bohnen, Cannellini Bohnen
 16037 dried navy bean, dried haricot bean, haricot bean, navy bean
 16039 canned navy bean, tinned haricot bean
@@ -452,7 +456,7 @@ export const KITCHEN_NAMES = String.raw`
 02008 dried chervil, chervil, Kerbel
 02009 chilli powder, chili powder, mild chilli powder, hot chilli powder, Chilipulver
 02010 cinnamon, ground cinnamon, cinnamon stick, stick cinnamon, Zimt, Zimtstange, gemahlener Zimt
-02011 ground clove, whole clove, cloves ground, Nelken, Gewürznelken
+02011 ground clove, whole clove, cloves ground, Nelken, Gewürznelken, clove
 02012 dried coriander leaf, dried cilantro
 02013 coriander seed, ground coriander, coriander powder, coriander ground, gemahlener Koriander, Koriandersamen, Koriander gemahlen
 02014 cumin, cumin seed, ground cumin, cumin powder, Kreuzkümmel, gemahlener Kreuzkümmel, Cumin
@@ -504,7 +508,7 @@ export const KITCHEN_NAMES = String.raw`
 # Fats
 04053 olive oil, extra virgin olive oil, light olive oil, virgin olive oil, evoo, Olivenöl, natives Olivenöl
 04582 rapeseed oil, canola oil, canola, Rapsöl
-04044 soybean oil, vegetable oil, cooking oil, oil, neutral oil, frying oil, salad oil, Öl, Pflanzenöl, Speiseöl, Bratöl
+04044 soybean oil, vegetable oil, cooking oil, oil, neutral oil, frying oil, salad oil, Öl, Pflanzenöl, Speiseöl, Bratöl, cooking spray, oil spray, non stick cooking spray, nonstick cooking spray
 04584 sunflower oil, high oleic sunflower oil, Sonnenblumenöl
 42289 corn oil, Maiskeimöl
 04042 peanut oil, groundnut oil, Erdnussöl

@@ -372,6 +372,20 @@ const ROWS: readonly Row[] = [
     'banana chips, banana chip, banana chips fried, Bananenchips',
   ],
   [
+    'Salsa, tomato',
+    [90, 1.5, 0.2, 5, 1.5],
+    600,
+    { diets: VEGAN, gPerMl: 1.05, gPerPiece: 450 },
+    'salsa, tomato salsa, salsa verde, picante sauce',
+  ],
+  [
+    'Soup vegetables, with celeriac',
+    [88, 1.3, 0.3, 6, 3],
+    50,
+    { allergens: ['celery'], diets: VEGAN, gPerPiece: 400 },
+    'suppengrün, Suppengrün, soup vegetable, Wurzelgemüse',
+  ],
+  [
     'Rice paper',
     [12, 3, 0.5, 83, 1],
     600,
