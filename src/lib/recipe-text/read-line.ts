@@ -646,24 +646,20 @@ function matchOf(
   return found;
 }
 
+/** What a line says of its amount. */
+type Stated = {
+  readonly amount: Amount;
+  readonly unit: Unit | undefined;
+  readonly size: Size | undefined;
+  readonly fullness: number | undefined;
+  readonly each: Measured['each'];
+  readonly all: Measured['all'];
+};
+
 function gramsOf(
   food: Food,
   line: string,
-  {
-    amount,
-    unit,
-    size,
-    fullness = 1,
-    each,
-    all,
-  }: Omit<Measured, 'rest' | 'amount'> & {
-    readonly amount: Amount;
-    unit: Unit | undefined;
-    size: Size | undefined;
-    fullness: number | undefined;
-    each: Measured['each'];
-    all: Measured['all'];
-  },
+  { amount, unit, size, fullness = 1, each, all }: Stated,
 ): Grams | undefined {
   const options = { words: line, size, fullness };
   if (unit?.kind === 'mass') return weigh(food, amount, unit, options);
