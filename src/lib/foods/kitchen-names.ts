@@ -626,6 +626,7 @@ export const KITCHEN_NAMES = String.raw`
 07022 frankfurter, hot dog, hot dog sausage, wiener, Wiener Würstchen, Frankfurter, Würstchen
 07964 bockwurst
 07075 cabanossi, smoked link sausage, Cabanossi, Mettenden
+07008 bologna, Fleischwurst, Lyoner
 07050 mortadella
 07041 liver sausage, liverwurst, Leberwurst
 07005 black pudding, blood sausage, Blutwurst

@@ -72,6 +72,18 @@ describe('a line of a recipe', () => {
     expect(readLine('2 tbsp olive oil or mayonnaise').food?.allergens).toBeUndefined();
   });
 
+  it('never drops a food beside the one it weighs that may hold an allergen', () => {
+    for (const text of [
+      '200 g beef, browned in butter',
+      '2 tbsp cornflour mixed with 2 tbsp milk',
+      'salt, pepper and mustard',
+      'rice, cheese and butter',
+      '1 cup frozen vegetables (peas, celery)',
+    ])
+      expect(readLine(text).unsettled, text).toBe('food unsure');
+    expect(readLine('1 tbsp cornflour mixed with 2 tbsp water').unsettled).toBeUndefined();
+  });
+
   it('is left to settle where the food, or what it weighs, is not known', () => {
     expect(readLine('1 cup glorbnax')).toMatchObject({ unsettled: 'food unknown' });
     expect(readLine('200 g vegan feta')).toMatchObject({ unsettled: 'food unsure' });

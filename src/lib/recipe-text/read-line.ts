@@ -1,6 +1,7 @@
 import { ALLERGENS } from '../planning/model/allergens.ts';
 import type { Food } from '../planning/model/composition.ts';
 import { matchFood, type FoodMatch } from '../foods/find-food.ts';
+import { foodWords } from '../foods/food-words.ts';
 import { kitchenFoods } from '../foods/kitchen-foods.ts';
 import { amountAt, plainLine, unitOf, type Amount, type Unit } from './amounts.ts';
 import { isDrainedRow, ofTin, weigh, type Grams, type Size } from './weigh.ts';
@@ -176,9 +177,13 @@ const isContainer = (unit: Unit | undefined): boolean =>
     'link',
   ].includes(unit.name);
 
+/** What the food is stirred into, which is another line of the list, or is not weighed. */
+const MIXED_WITH =
+  / ?,? (?:mixed|dissolved|whisked|blended|stirred|combined|made up|verrührt|angerührt|gelöst|aufgelöst) (?:with|in|into|mit|together with) .*$/i;
+
 /** Words that are one of something where no number stands before them. */
 const ONE_OF =
-  /^(?:(?:small|large|big|good|generous|kleine|kleiner|große|großer|gute|thumb-sized|thumb sized) )?(?:pinch|handful|bunch|knob|drizzle|splash|dash|squeeze|glug|sprinkle|sprinkling|thumb|piece|prise|bund|schuss|handvoll|messerspitze|msp|stück|spritzer|zweig|sprig|packet|tin|can)\b/i;
+  /^(?:(?:small|large|big|good|generous|kleine|kleiner|große|großer|gute|thumb-sized|thumb sized) )?(?:pinch|handful|bunch|knob|drizzle|splash|dash|squeeze|glug|sprinkle|sprinkling|thumb|piece|prise|bund|schuss|handvoll|messerspitze|msp|stück|spritzer|zweig|sprig|packet|pack|bag|jar|tub|tin|can)\b/i;
 
 /** Reads the amount that a line begins with, its unit and its size. */
 function measureAtStart(text: string): Measured | undefined {
@@ -335,10 +340,7 @@ function measureAtStart(text: string): Measured | undefined {
   }
   const rest = text
     .slice(at)
-    .replace(
-      / ?,? (?:mixed|dissolved|whisked|blended|stirred|combined|made up|verrührt|angerührt|gelöst|aufgelöst) (?:with|in|into|mit|together with) .*$/i,
-      '',
-    )
+    .replace(MIXED_WITH, '')
     .replace(/^[ ,;:.-]+/, '')
     .replace(/^(?:of|von|vom|an) /i, '')
     .replace(/^(?:a|an|the|die|der|das) /i, '');
@@ -387,6 +389,22 @@ function measureAtEnd(text: string): Measured | undefined {
 const CHANGES =
   /\b(?:cooked|canned|tinned|powdered|powder|smoked|pickled|dried|gekocht|gekochter?|getrocknete?r?|geräucherte?r?)\b/i;
 
+/** Whether words beside the food name another one that may hold what it does not: "beef, browned in butter". */
+function addsAllergens(extra: string, food: Food): boolean {
+  const words = new Set(foodWords(extra));
+  return (
+    words.size > 0 &&
+    kitchenFoods().names.some(
+      ({ words: name, food: other }) =>
+        other !== food &&
+        name.every((word) => words.has(word)) &&
+        (other.allergens === undefined
+          ? food.allergens !== undefined
+          : other.allergens.some((code) => !food.allergens?.includes(code))),
+    )
+  );
+}
+
 /** The food that words mean: with what stands after the comma, without it, then without what stands in brackets. */
 function foodOf(
   text: string,
@@ -399,6 +417,7 @@ function foodOf(
     .replace(/[*"]+/g, ' ')
     .replace(/ +/g, ' ')
     .trim();
+  const inBrackets = [...text.matchAll(/\(([^()]*)\)/g)].map(([, inside]) => inside).join(' ');
   const [head = '', ...tails] = bare.split(/[,;]| - /);
   const tail = tails.join(' ');
   const forms = isTinned
@@ -418,7 +437,10 @@ function foodOf(
       kitchenFoods().groups.get(found.food) === 'Legumes and Legume Products'
     )
       continue;
-    if (found?.sure) return found;
+    if (found?.sure)
+      return form === head || form === `tinned ${head}`
+        ? { ...found, sure: !addsAllergens(`${tail} ${inBrackets}`, found.food) }
+        : { ...found, sure: !addsAllergens(inBrackets, found.food) };
     if (!guess || (index === forms.length - 1 && found)) guess ??= found;
   }
   return guess;
@@ -584,10 +606,16 @@ export function readLine(written: string, own: readonly Food[] = [], servings?: 
   const grams = amount
     ? gramsOf(food, line, { amount, unit, size, fullness, each, all })
     : toTaste(food, servings);
-  if (!match.sure) return { ...base, ...(grams && { grams }), unsettled: 'food unsure' };
+  const stirredInto = MIXED_WITH.exec(line)?.[0] ?? '';
+  if (!match.sure || addsAllergens(stirredInto, food))
+    return { ...base, ...(grams && { grams }), unsettled: 'food unsure' };
   if (grams) return { ...base, grams };
   return { ...base, unsettled: amount ? 'weight unknown' : 'no amount' };
 }
+
+/** "Salt and freshly ground black pepper, to taste", and nothing else in the line. */
+const ONLY_SALT_AND_PEPPER =
+  /^(?:sea |kosher |table )?(?:salt|salz|meersalz|pepper|pfeffer) ?(?:&|\+|and|und|,) ?(?:(?:freshly|ground|black|cracked|white|schwarzer|frisch|gemahlener|sea|kosher) ){0,4}(?:pepper|salt|pfeffer|salz)(?:,? ?\(?(?:to taste|to season|as needed|nach geschmack|nach belieben|zum würzen|for seasoning)\)?)?$/i;
 
 function matchOf(
   rest: string,
@@ -620,11 +648,7 @@ function matchOf(
     (unit?.kind === 'count' && unit.name === 'cube' && /stock|broth|bouillon|brühe/i.test(words))
   )
     return matchFood('stock cube', own);
-  const both =
-    /^(salt|sea salt|kosher salt|salz|meersalz|pepper|pfeffer)(?: ?(?:&|and|und|,|\+) ?(?:freshly |ground |black |cracked |schwarzer |frisch |gemahlener )*(?:pepper|salt|pfeffer|salz))/i.exec(
-      words,
-    );
-  if (both) return matchFood(/salt|salz/i.test(both[1]!) ? both[1]! : 'salt', own);
+  if (ONLY_SALT_AND_PEPPER.test(words)) return matchFood(/salt|salz/i.test(words) ? 'salt' : 'pepper', own);
   const found = withAlternatives(words, own, isTinned, asPiece);
   if (found?.sure) return found;
   // "salt and pepper": of several foods in one line only spices and herbs are taken, since their weight is next to nothing.

@@ -69,6 +69,15 @@ describe('recipes as people write them', () => {
     expect(method).toHaveLength(4);
   });
 
+  it('are taken apart where several lines stand in one', () => {
+    const { name, servings, lines, method } = readRecipeText(
+      'Dough | Serves: 6 | 1 hr\n2 cups flour, 1 tsp salt, 1 TL Senf\nDirections: knead it.',
+    );
+    expect([name, servings, method]).toEqual(['Dough', 6, ['knead it.']]);
+    expect(lines.map(({ text }) => text)).toEqual(['2 cups flour', '1 tsp salt', '1 TL Senf']);
+    expect(readRecipeText('200 g rice\nFry it until soft. Serves 4.').servings).toBe(4);
+  });
+
   it('keep what nobody understands as a line to settle', () => {
     const { lines } = readRecipeText('2 handfuls of glorbnax\n200 g rice\n1 cup vegan feta');
     expect(lines.map(({ unsettled }) => unsettled)).toEqual(['food unknown', undefined, 'food unsure']);

@@ -24,6 +24,8 @@ const NOTES_HEADING =
   /^(?:notes?|tips?|cook'?s notes?|chef'?s notes?|recipe notes?|nutrition(?:al)?(?: information| facts)?|storage|equipment|variations?|hinweise?|tipps?|anmerkung(?:en)?|nährwerte?|for the trail|on the trail|at camp|in camp|drying|dehydrating)\b[^.]{0,30}:?$/i;
 const FACT =
   /^(?:prep(?:aration)?(?: time)?|cook(?:ing)?(?: time)?|total(?: time)?|ready in|active time|difficulty|course|cuisine|category|author|source|rating|calories|kcal|energy|time|level|oven|temperature|keywords?|tags?|vorbereitung(?:szeit)?|kochzeit|garzeit|backzeit|arbeitszeit|gesamtzeit|zubereitungszeit|schwierigkeit(?:sgrad)?|quelle|ruhezeit|published|recipe by|by|von)\b ?(?:[:=-]|\d|about|ca)/i;
+/** "1 hr", "20 mins" alone. */
+const DURATION = /^\d[\d -]{0,6} ?(?:hr|hrs|hours?|mins?|minutes?|h|min|std|stunden?|minuten)\b.{0,20}$/i;
 const LINK = /https?:\/\/|www\./i;
 
 const SERVINGS: readonly RegExp[] = [
@@ -179,10 +181,33 @@ function kindOf(raw: string, line: string): Kind {
   if (METHOD_HEADING.test(title)) return 'method';
   if (NOTES_HEADING.test(title)) return 'method';
   if (servingsOf(line) !== undefined) return 'servings';
-  if (FACT.test(title) || LINK.test(line)) return 'fact';
+  if (FACT.test(title) || LINK.test(line) || DURATION.test(line)) return 'fact';
   if (isHeading(line, raw)) return 'heading';
   return isSentence(line) ? 'prose' : 'item';
 }
+
+/** "Soup | Serves 4 | Prep: 15 min", "Directions: stir", "2 cups flour, 1 tsp salt": several lines in one. */
+function partsOfLine(raw: string): string[] {
+  const bars = raw.split('|').map((part) => part.trim());
+  if (bars.length > 1)
+    return bars.some((part) => servingsOf(part) !== undefined || FACT.test(part))
+      ? bars.filter((part) => part !== '')
+      : partsOfLine(bars.join(' ').trim());
+  const heading = /^([\p{L} ]{5,30}:) +(\S.*)$/u.exec(raw);
+  if (heading && METHOD_HEADING.test(heading[1]!)) return [heading[1]!, heading[2]!];
+  const parts = raw.split(/[,;] (?=(?:\d|[½¼¾⅓⅔]))/);
+  const areAll =
+    parts.length > 1 &&
+    parts.slice(1).every((part) => {
+      const { food, unsettled } = readLine(part);
+      return food !== undefined && unsettled === undefined;
+    });
+  return areAll ? parts : [raw];
+}
+
+/** "… until soft. Serves 4." */
+const SERVES_INSIDE =
+  /[.!] ?(?:Serves|Makes|Für|Ergibt) (?:about |ca\. )?(\d{1,3})(?: (?:servings|portions|people|Portionen|Personen))?\.?$/;
 
 /** A text of more lines than these is no recipe. */
 const MOST_LINES = 1000;
@@ -200,7 +225,7 @@ export function readRecipeText(text: string, own: readonly Food[] = [], servings
     .replace(/\r\n?/g, '\n')
     .split('\n')
     .slice(0, MOST_LINES)
-    .map((raw) => raw.trim().slice(0, LONGEST_LINE));
+    .flatMap((raw) => partsOfLine(raw.trim().slice(0, LONGEST_LINE)));
   const read = raws.map((raw) => {
     const line = withoutBullet(plainLine(raw));
     return { raw, line, kind: kindOf(raw, line) };
@@ -210,6 +235,7 @@ export function readRecipeText(text: string, own: readonly Food[] = [], servings
   const titleAt = titleLine(read, first);
   let stated = titleAt === undefined ? undefined : servingsInTitle(titleOf(read[titleAt]!.line));
   for (const { line } of read) stated ??= servingsOf(line);
+  for (const { line } of read) stated ??= Number(SERVES_INSIDE.exec(line)?.[1] ?? 0) || undefined;
   const count = servings ?? stated;
 
   const items: string[] = [];
@@ -279,6 +305,7 @@ function titleLine(
   const line = read[first];
   if (!line || beginsWithAmount(line.line)) return undefined;
   if (line.kind === 'ingredients' || line.kind === 'method' || line.kind === 'fact') return undefined;
+  if (line.kind === 'prose' && /[.!]$/.test(line.line)) return undefined;
   if (line.kind === 'servings')
     return IN_TITLE.test(titleOf(line.line)) && !/^(?:serves|makes|feeds|for|für|yield)/i.test(line.line)
       ? first

@@ -63,7 +63,7 @@ const THINGS: Readonly<Record<string, Things>> = {
     sprig: within(1.5, 1, 3),
     leaf: within(0.3, 0.1, 0.5),
   },
-  '02045': { bunch: within(25, 15, 40), sprig: within(1, 0.5, 2) },
+  '02045': { packet: within(20, 15, 30), bunch: within(25, 15, 40), sprig: within(1, 0.5, 2) },
   '02004': { whole: within(0.2, 0.1, 0.5), leaf: within(0.2, 0.1, 0.5) },
   '02038': { leaf: within(0.5, 0.2, 1), whole: within(0.5, 0.2, 1) },
   '02010': { stick: within(3, 2, 5), whole: within(3, 2, 5) },
@@ -107,7 +107,11 @@ const THINGS: Readonly<Record<string, Things>> = {
   '11205': { whole: within(300, 200, 400) },
   '11167': { whole: within(102, 73, 143) },
   '11260': { handful: within(70, 50, 100), whole: within(18, 10, 23) },
-  '11937': { whole: within(65, 35, 135), small: within(15, 8, 35) },
+  '11937': {
+    jar: within(360, 190, 400),
+    whole: within(65, 35, 135),
+    small: within(15, 8, 35),
+  },
   '11268': { whole: within(3.6, 2, 6) },
   '09156': { whole: within(6, 3, 9) },
   '09216': { whole: within(6, 4, 10) },
@@ -227,6 +231,7 @@ const ANY: Things = {
   link: within(60, 25, 100),
   ball: within(125, 100, 150),
   floret: within(15, 8, 30),
+  scoop: within(30, 25, 35),
   wedge: within(10, 6, 35),
 };
 /** A tin of what is drained before it is used: what is left of its net weight (common practice). */
