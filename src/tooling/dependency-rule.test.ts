@@ -39,7 +39,7 @@ test.each([
   [CSV, '../planning/menu/plan-menu.ts'],
   [CSV, '../server/app.ts'],
   [CSV, 'node:fs'],
-  [CSV, '../foods/common-foods.ts'],
+  [CSV, '../foods/kitchen-foods.ts'],
   [FOODS, '../planning/drying/mass-balance.ts'],
   [FOODS, '../server/app.ts'],
 ])('%s may not import %s', async (file, specifier) => {

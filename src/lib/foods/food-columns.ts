@@ -192,6 +192,35 @@ export const FOOD_COLUMNS: readonly FoodColumn[] = [
     heading: 'source',
     names: ['source', 'reference', 'quelle'],
   },
+  {
+    field: 'number',
+    label: text('Number in the source'),
+    kind: 'text',
+    heading: 'number',
+    names: ['number', 'ndb no', 'ndb number', 'food code', 'nummer', 'numero'],
+  },
+  {
+    field: 'sugarsG',
+    label: text('Sugars'),
+    kind: 'number',
+    heading: 'sugars g',
+    names: ['sugars', 'sugar', 'total sugars', 'of which sugars', 'zucker', 'davon zucker', 'sucres'],
+    units: G,
+  },
+  {
+    field: 'sodiumMg',
+    label: text('Sodium (mg)'),
+    kind: 'number',
+    heading: 'sodium mg',
+    names: ['sodium mg', 'natrium mg'],
+  },
+  {
+    field: 'potassiumMg',
+    label: text('Potassium (mg)'),
+    kind: 'number',
+    heading: 'potassium mg',
+    names: ['potassium mg', 'kalium mg'],
+  },
 ];
 
 /** The columns of a written file. */

@@ -4,7 +4,7 @@ import { ALLERGENS } from '../planning/model/allergens.ts';
 import { Food } from '../planning/model/composition.ts';
 import { COOKING_CLASSES } from '../planning/model/words.ts';
 import { DIETS } from '../planning/model/diets.ts';
-import { COMMON_FOODS } from './common-foods.ts';
+import { kitchenFoods } from './kitchen-foods.ts';
 import { readFoodsCsv } from './read-foods-csv.ts';
 import { writeFoodsCsv } from './write-foods-csv.ts';
 
@@ -181,13 +181,13 @@ describe('readFoodsCsv', () => {
 
 describe('writeFoodsCsv', () => {
   it('is read back to the same foods', async () => {
-    const { foods, refused, warnings, passedOver } = await read(writeFoodsCsv(COMMON_FOODS));
-    expect(foods).toEqual(COMMON_FOODS);
+    const { foods, refused, warnings, passedOver } = await read(writeFoodsCsv(kitchenFoods().foods));
+    expect(foods).toEqual(kitchenFoods().foods);
     expect([refused, warnings, passedOver]).toEqual([[], [], []]);
   });
 
   it('writes no cell that a spreadsheet runs', async () => {
-    const food = { ...COMMON_FOODS[0]!, name: '=cmd()', source: '@here' };
+    const food = { ...kitchenFoods().foods[0]!, name: '=cmd()', source: '@here' };
     const text = writeFoodsCsv([food]);
     expect(text).toContain("'=cmd()");
     expect(text).toContain("'@here");
@@ -214,6 +214,9 @@ describe('writeFoodsCsv', () => {
               fibreG: grams,
               alcoholG: grams,
               energyKcal: fc.double({ min: 0, max: 930, noNaN: true }),
+              sugarsG: grams,
+              sodiumMg: fc.double({ min: 0, max: 100_000, noNaN: true }),
+              potassiumMg: fc.double({ min: 0, max: 100_000, noNaN: true }),
             },
             { requiredKeys: ['waterG', 'proteinG', 'fatG', 'carbohydrateG', 'fibreG', 'alcoholG'] },
           ),
@@ -221,6 +224,7 @@ describe('writeFoodsCsv', () => {
           diets: fc.uniqueArray(fc.constantFrom(...DIETS)),
           cookingClass: fc.constantFrom(...COOKING_CLASSES),
           gPerMl: fc.double({ min: 1e-9, max: 25, noNaN: true }),
+          number: fc.stringMatching(/^[0-9]{5}$/),
           gPerPiece: fc.double({ min: 1e-9, max: 20_000, noNaN: true }),
         },
         { requiredKeys: ['name', 'source', 'composition', 'diets', 'cookingClass'] },

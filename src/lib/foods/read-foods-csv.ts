@@ -97,10 +97,8 @@ export async function readFoodsCsv(bytes: Uint8Array, decimalMark?: DecimalMark)
       }
       rowOfName.set(food.name, row);
       foods.push(food);
-      for (const reason of [
-        ...draft.warnings,
-        ...compositionDoubts(food.composition).map(compositionDoubtText),
-      ])
+      const doubts = food.number === undefined ? compositionDoubts(food.composition) : [];
+      for (const reason of [...draft.warnings, ...doubts.map(compositionDoubtText)])
         warnings.push({ row, reason });
     }
   const read = new Set(columns.map(({ index }) => index));
@@ -217,7 +215,8 @@ function readFoodCell(column: Column, text: string, decimalMark: DecimalMark): R
 /** @returns the food of a row whose cells could be read; `undefined` where it is none, with the reasons put to its problems */
 function foodOf({ values, problems, warnings }: Draft): Food | undefined {
   const { waterG, proteinG, fatG, fibreG, alcoholG, name, source = NO_SOURCE } = values;
-  const { allergens, diets, cookingClass, gPerMl, gPerPiece } = values;
+  const { allergens, diets, cookingClass, gPerMl, gPerPiece, number } = values;
+  const { sugarsG, sodiumMg, potassiumMg } = values;
   const composition = stated({
     waterG,
     proteinG,
@@ -225,10 +224,13 @@ function foodOf({ values, problems, warnings }: Draft): Food | undefined {
     carbohydrateG: availableCarbohydrate(values, problems, warnings),
     fibreG,
     alcoholG,
+    sugarsG,
+    sodiumMg,
+    potassiumMg,
     energyKcal: oneEnergy(values, warnings),
   });
   const parsed = Food.safeParse(
-    stated({ name, composition, source, allergens, diets, cookingClass, gPerMl, gPerPiece }),
+    stated({ name, composition, source, number, allergens, diets, cookingClass, gPerMl, gPerPiece }),
     { reportInput: true },
   );
   for (const { field: path, message } of parsed.success ? [] : problemsOf(parsed.error)) {

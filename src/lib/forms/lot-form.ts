@@ -1,7 +1,7 @@
 import { ALLERGEN_LIST } from '$lib/planning/model/allergens.ts';
 import { DIET_LIST } from '$lib/planning/model/diets.ts';
 import { doubtsOf, type Doubt } from '$lib/planning/model/plausibility.ts';
-import { PouchLot } from '$lib/planning/model/pouch-lot.ts';
+import { LotDetails, PouchLot } from '$lib/planning/model/pouch-lot.ts';
 import { problemsOf } from '$lib/planning/model/problems.ts';
 import type { Settings } from '$lib/planning/model/settings.ts';
 import { USUAL_LOT } from '$lib/planning/model/usual-lot.ts';
@@ -39,6 +39,7 @@ export const LOT_LABELS: Readonly<Record<string, Text>> = {
   allergens: text('Allergens'),
   diets: text('Diets'),
   costMinor: text('Cost'),
+  place: text('Place'),
   note: text('Note'),
 };
 
@@ -105,9 +106,16 @@ function fieldsOf(lot: Partial<PouchLot>, { unitSystem, currency }: ShownIn): En
     allergens: lot.allergens ?? [],
     diets: lot.diets ?? [],
     costMinor: [lot.costMinor === undefined ? '' : moneyFieldValue(lot.costMinor, currency)],
+    place: [lot.place ?? ''],
     note: [lot.note ?? ''],
   };
 }
+
+/** What is kept of a lot that its form does not ask for, such as whether its pouch takes boiling water. */
+const detailsOf = (stored: PouchLot | undefined): Partial<PouchLot> =>
+  Object.fromEntries(
+    Object.keys(LotDetails.shape).map((name) => [name, stored?.[name as keyof typeof LotDetails.shape]]),
+  );
 
 /**
  * Reads the form of a lot.
@@ -123,6 +131,7 @@ export function readLot(
   const stated = read.text('allergensStated') === 'yes';
   const allergens = read.choices('allergens');
   const input = withoutUndefined({
+    ...detailsOf(stored),
     code: read.text('code'),
     recipe: read.text('recipe'),
     mealKinds: read.choices('mealKinds'),
@@ -139,6 +148,7 @@ export function readLot(
     allergens: stated ? allergens : undefined,
     diets: read.choices('diets'),
     costMinor: read.money('costMinor', shown.currency, stored?.costMinor),
+    ...('place' in read.entered && { place: read.text('place') }),
     note: read.text('note'),
   });
 

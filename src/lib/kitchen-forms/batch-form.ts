@@ -33,6 +33,7 @@ export const BATCH_LABELS: Readonly<Record<string, Text>> = {
   allergens: text('Allergens'),
   allergensStated: text('Allergens of the batch'),
   bestBefore: text('Best before'),
+  place: text('Place'),
   note: text('Note for the lots'),
   releasedBecause: text('Why it is let onto the shelf all the same'),
 };
@@ -115,6 +116,7 @@ export function batchFields(batch: Batch, fills: readonly PouchFill[], shown: Sh
     allergensStated: [batch.allergens ? 'yes' : 'ingredients'],
     allergens: batch.allergens ?? [],
     bestBefore: [batch.bestBefore ?? ''],
+    place: [batch.place ?? ''],
     note: [batch.note],
     releasedBecause: [batch.releasedBecause ?? ''],
   };
@@ -323,6 +325,7 @@ export const readSeal: ReadStep = (read, batch, _, today) =>
     code: read.text('code'),
     allergens: read.text('allergensStated') === 'yes' ? read.choices('allergens') : undefined,
     bestBefore: read.text('bestBefore'),
+    place: read.text('place'),
     note: read.text('note') ?? '',
     releasedBecause: read.text('releasedBecause'),
     checks: readChecks(read, batch, 'seal', today),

@@ -54,6 +54,8 @@ export type FormField = {
   readonly words?: Readonly<Record<string, Text>>;
   /** The words beside a box. */
   readonly box?: Text;
+  /** An unticked box says nothing, rather than no. */
+  readonly isOptional?: true;
   readonly hint?: Text;
 };
 type FieldsOf<Model> = Readonly<Record<keyof Model & string, FormField>>;
@@ -150,6 +152,14 @@ const POUCH_FIELDS: FieldsOf<PouchSize> = {
   tareG: { label: text('Empty weight'), kind: 'number', quantity: 'food' },
   priceMinor: PRICE_OF_ONE,
   canBeCut: { label: text('Cutting'), kind: 'box', box: text('One can be cut and sealed as two halves') },
+  noBoilingWater: {
+    label: text('Water'),
+    kind: 'box',
+    box: text('Takes no boiling water'),
+    isOptional: true,
+  },
+  noEating: { label: text('Eating'), kind: 'box', box: text('Not to be eaten from'), isOptional: true },
+  stands: { label: text('Standing'), kind: 'box', box: text('Stands by itself'), isOptional: true },
 };
 
 const ABSORBER_FIELDS: FieldsOf<AbsorberSize> = {
@@ -405,11 +415,11 @@ export function readKitchenPart(
   current: Kitchen,
   shown: ShownIn,
 ): Kitchen | undefined {
-  const value = (at: string, { kind, quantity }: FormField, stored: unknown): unknown => {
+  const value = (at: string, { kind, quantity, isOptional }: FormField, stored: unknown): unknown => {
     const before = typeof stored === 'number' ? stored : undefined;
     switch (kind) {
       case 'box':
-        return read.choices(at).includes('yes');
+        return read.choices(at).includes('yes') || (isOptional ? undefined : false);
       case 'money':
         return read.money(at, shown.currency, before);
       case 'number':

@@ -107,6 +107,7 @@ export function readRecipe(read: FormReader, stored: Partial<Recipe>): Recipe | 
         waterKind: read.text('waterKind'),
         note: read.text('note'),
         ingredients: stored.ingredients,
+        toSettle: stored.toSettle,
         waterNotes: stored.waterNotes,
       }),
       { reportInput: true },
@@ -144,7 +145,8 @@ export function readIngredient(
   tables: readonly Food[],
   stored?: Ingredient,
 ): Ingredient | undefined {
-  const name = read.text('food.name');
+  // A suggestion that was picked goes over what was typed.
+  const name = read.text('food.pick') ?? read.text('food.name');
   const known = name === undefined ? undefined : findFood(stored ? [stored.food, ...tables] : tables, name);
   const typed = withoutUndefined(
     Object.fromEntries(PARTS.map((part) => [part, read.number(`food.composition.${part}`)])),
@@ -214,7 +216,7 @@ export function readIngredient(
 }
 
 /** Names that hold all the words, or else any of them. */
-function namesLike(tables: readonly Food[], name: string): string[] {
+export function namesLike(tables: readonly Food[], name: string): string[] {
   const whole = searchFoods(tables, name, MOST_LIKE);
   const found =
     whole.length > 0 ? whole : name.split(/[\s,]+/).flatMap((word) => searchFoods(tables, word, MOST_LIKE));

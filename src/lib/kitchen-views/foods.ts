@@ -41,8 +41,8 @@ export function foodRow(food: Food, own?: Stored<Food>): FoodRow {
     ),
     energy: sayNumber(energyKcal ?? energyKcalOf(composition, 'eu'), { maximumFractionDigits: 0 }),
     byFactors: energyKcal === undefined,
-    source: food.source,
-    doubts: compositionDoubts(composition).map(compositionDoubtText),
+    source: food.number === undefined ? food.source : `${food.source}, ${food.number}`,
+    doubts: food.number === undefined ? compositionDoubts(composition).map(compositionDoubtText) : [],
     ...(own && { own: { id: own.id, version: own.version } }),
   };
 }

@@ -77,7 +77,10 @@ export function recipeView(
     ],
     ingredients: recipe.ingredients.map((ingredient) => ({
       food: ingredient.food.name,
-      source: ingredient.food.source,
+      source:
+        ingredient.food.number === undefined
+          ? ingredient.food.source
+          : `${ingredient.food.source}, ${ingredient.food.number}`,
       boughtG: ingredientG(ingredient),
       costMinor: ingredientCost(ingredient),
       stated: scaledAmount(ingredient, 1),

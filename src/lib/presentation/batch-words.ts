@@ -152,6 +152,16 @@ const NOTICE_WORDS: WordsOf = {
       pouch: containerText(pouch),
       fits: String(fits),
     }),
+  'pouch-overflows': ({ servings, pouch, fullMl, pouchMl }) =>
+    say(
+      '{servings} servings with their water are {full} ml, and {pouch} holds {room} ml. Choose fewer servings or a larger pouch, or mark it under Equipment as not eaten from.',
+      {
+        servings: tidy(servings),
+        pouch: containerText(pouch),
+        full: whole(fullMl),
+        room: whole(pouchMl),
+      },
+    ),
   'no-headspace': ({ servings, pouch, fits }) =>
     say('{servings} to a pouch do not fit into {pouch} with the headspace; servings that fit: {fits}.', {
       servings: tidy(servings),

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { COMMON_FOODS } from '../foods/common-foods.ts';
+import { kitchenFoods } from '../foods/kitchen-foods.ts';
 import { findFood } from '../foods/find-food.ts';
 import { Food } from '../planning/model/composition.ts';
 import { allFoods } from './food-tables.ts';
@@ -7,7 +7,7 @@ import { openTestApp } from './test-data.ts';
 
 it("puts the user's own foods before those of the tables", async () => {
   const app = await openTestApp();
-  const common = COMMON_FOODS[0]!;
+  const common = kitchenFoods().foods[0]!;
   const own = Food.parse({ ...common, source: 'my own scales' });
   await app.kitchen.foods.putAll([own]);
   const foods = await allFoods(app);

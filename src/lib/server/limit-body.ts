@@ -7,6 +7,7 @@ const LARGEST_FORM_BYTES = 1_000_000;
 const TAKING_FILES: readonly (string | null)[] = [
   '/api/plan',
   '/kitchen/foods',
+  '/kitchen/recipes/paste',
   '/settings/backups',
   '/shelf/import',
   '/shelf/import/upload',

@@ -2,6 +2,7 @@ import type { Catalog } from './say.ts';
 import app from './de/app.json' with { type: 'json' };
 import csv from './de/csv.json' with { type: 'json' };
 import drying from './de/drying.json' with { type: 'json' };
+import foods from './de/foods.json' with { type: 'json' };
 import kitchen from './de/kitchen.json' with { type: 'json' };
 import kitchenPages from './de/kitchen-pages.json' with { type: 'json' };
 import menu from './de/menu.json' with { type: 'json' };
@@ -25,6 +26,7 @@ export const german: Catalog = {
   ...app,
   ...csv,
   ...drying,
+  ...foods,
   ...kitchen,
   ...kitchenPages,
   ...menu,

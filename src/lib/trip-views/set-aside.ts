@@ -4,26 +4,37 @@ export type PouchCount = { readonly code: string; readonly pouches: number };
 export type SetAsideLine = {
   readonly code: string;
   readonly recipe: string;
+  /** Where it is kept; empty where nobody has said. */
+  readonly place: string;
   readonly needed: number;
   readonly reserved: number;
   /** Pouches promised beyond the need; below 0 where some are lacking. */
   readonly surplus: number;
 };
 
-/** @returns what the menu needs beside what is set aside or packed, lot by lot, in the order of the codes. */
+/** @returns what the menu needs beside what is set aside or packed, lot by lot, by the place where they are kept, then by code. */
 export function setAsideLines(
   need: readonly PouchCount[],
   reserved: readonly PouchCount[],
   recipes: ReadonlyMap<string, string>,
+  places: ReadonlyMap<string, string> = new Map(),
 ): SetAsideLine[] {
   const needed = new Map(need.map(({ code, pouches }) => [code, pouches]));
   const promised = new Map<string, number>();
   for (const { code, pouches } of reserved) promised.set(code, (promised.get(code) ?? 0) + pouches);
   return [...new Set([...needed.keys(), ...promised.keys()])]
-    .sort((a, b) => (a < b ? -1 : 1))
-    .map((code) => {
+    .map((code) => ({ code, place: places.get(code) ?? '' }))
+    .sort((a, b) => (a.place === b.place ? (a.code < b.code ? -1 : 1) : a.place < b.place ? -1 : 1))
+    .map(({ code, place }) => {
       const [wants, has] = [needed.get(code) ?? 0, promised.get(code) ?? 0];
-      return { code, recipe: recipes.get(code) ?? '', needed: wants, reserved: has, surplus: has - wants };
+      return {
+        code,
+        recipe: recipes.get(code) ?? '',
+        place,
+        needed: wants,
+        reserved: has,
+        surplus: has - wants,
+      };
     });
 }
 

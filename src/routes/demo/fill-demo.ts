@@ -1,7 +1,7 @@
 import demoRecipes from '../../../demo-data/recipes.json';
 import shelfCsv from '../../../demo-data/shelf.csv?raw';
 import demoTrip from '../../../demo-data/trip.json';
-import { COMMON_FOODS } from '$lib/foods/common-foods.ts';
+import { kitchenFoods } from '$lib/foods/kitchen-foods.ts';
 import { findFood } from '$lib/foods/find-food.ts';
 import { Recipe } from '$lib/planning/model/recipe.ts';
 import { Trip } from '$lib/planning/model/trip.ts';
@@ -41,12 +41,12 @@ export async function fillDemo(app: App): ReturnType<typeof createPlannedTrip> {
   return createPlannedTrip(app, trip);
 }
 
-/** A recipe of the demo names its foods; what is known of them comes from the common table. */
+/** A recipe of the demo names its foods; what is known of them comes from the tables of every kitchen. */
 function recipeOf({ ingredients, ...recipe }: (typeof demoRecipes)[number]): Recipe {
   return Recipe.parse({
     ...recipe,
     ingredients: ingredients.map((line) => {
-      const food = findFood(COMMON_FOODS, line.food);
+      const food = findFood(kitchenFoods().foods, line.food);
       if (!food) throw new Error(`the demo's "${line.food}" is in no table`);
       return {
         food,

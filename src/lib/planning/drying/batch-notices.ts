@@ -5,7 +5,7 @@ import type { NoticeSeverity } from '../model/words.ts';
 import type { BatchFigures } from './batch-sheet.ts';
 import type { DrynessDoubts } from './dryness.ts';
 import type { FillSheet } from './fill-pouches.ts';
-import type { ContainerName } from './portioning.ts';
+import { containerMl, isEatenFrom, type ContainerName } from './portioning.ts';
 import type { RecipeProblem } from './recipe-totals.ts';
 import type { SafetyStep } from './safety-steps.ts';
 import { trueVolumeMl } from './true-volume.ts';
@@ -38,6 +38,12 @@ export type BatchNoticeParams = DrynessDoubts & {
   'more-in-pouches': { readonly inPouches: number; readonly servings: number };
   'servings-left': { readonly left: number; readonly servings: number };
   'pouch-overfull': { readonly servings: number; readonly pouch: ContainerName; readonly fits: number };
+  'pouch-overflows': {
+    readonly servings: number;
+    readonly pouch: ContainerName;
+    readonly fullMl: number;
+    readonly pouchMl: number;
+  };
   'no-headspace': { readonly servings: number; readonly pouch: ContainerName; readonly fits: number };
   'no-absorber': { readonly pouch: ContainerName };
   'absorber-too-small': {
@@ -73,6 +79,7 @@ const KINDS: Readonly<Record<BatchNoticeCode, readonly [NoticeSeverity, SafetySt
   'more-in-pouches': ['attention', 'portion'],
   'servings-left': ['caution', 'portion'],
   'pouch-overfull': ['attention', 'portion'],
+  'pouch-overflows': ['attention', 'portion'],
   'no-headspace': ['caution', 'portion'],
   'no-absorber': ['caution', 'seal'],
   'absorber-too-small': ['caution', 'seal'],
@@ -179,10 +186,10 @@ function ofPortions({ recipe, packedG }: Batch, { dry, steep }: BatchFigures): B
   return notices;
 }
 
-const noPouchFor = (kitchen: Kitchen, { dry }: BatchFigures): BatchNotice =>
+const noPouchFor = (kitchen: Kitchen, { dry, water }: BatchFigures): BatchNotice =>
   kitchen.pouches.length === 0
     ? notice('no-pouch-size', {})
-    : notice('serving-too-large', { servingMl: dry.servingMl });
+    : notice('serving-too-large', { servingMl: Math.max(dry.servingMl, water.rehydratedMl) });
 
 function ofPouches(fills: readonly FillSheet[], { dry: { servings } }: BatchFigures): BatchNotice[] {
   const notices: BatchNotice[] = [];
@@ -193,11 +200,12 @@ function ofPouches(fills: readonly FillSheet[], { dry: { servings } }: BatchFigu
         ? notice('more-in-pouches', { inPouches, servings })
         : notice('servings-left', { left: servings - inPouches, servings }),
     );
-  for (const { fill, name: pouch, fits, neededMl, absorbedMl, oxygenMl } of fills) {
-    if (fill.servings > fits)
-      notices.push(
-        notice(oxygenMl <= 0 ? 'pouch-overfull' : 'no-headspace', { servings: fill.servings, pouch, fits }),
-      );
+  for (const { fill, name: pouch, fits, fullMl, neededMl, absorbedMl, oxygenMl } of fills) {
+    const { servings: inOne } = fill;
+    if (oxygenMl <= 0) notices.push(notice('pouch-overfull', { servings: inOne, pouch, fits }));
+    else if (isEatenFrom(fill) && fullMl > containerMl(fill))
+      notices.push(notice('pouch-overflows', { servings: inOne, pouch, fullMl, pouchMl: containerMl(fill) }));
+    else if (inOne > fits) notices.push(notice('no-headspace', { servings: inOne, pouch, fits }));
     if (absorbedMl < neededMl)
       notices.push(
         absorbedMl === 0

@@ -227,7 +227,7 @@ describe('a batch that cannot be sealed', () => {
   it('for want of a large pouch says how much a serving fills', () => {
     const { blocks } = sheet({ servings: 1 });
     expect(blocks).toMatchObject([
-      { code: 'serving-too-large', params: { servingMl: expect.closeTo(3060, 0) } },
+      { code: 'serving-too-large', params: { servingMl: expect.closeTo(1224 + 0.9 * 2776, 0) } },
     ]);
     expect(sheet({}, { pouches: [] }).blocks).toMatchObject([{ code: 'no-pouch-size' }]);
   });

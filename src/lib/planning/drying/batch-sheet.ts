@@ -33,7 +33,11 @@ export type BatchFigures = {
   readonly expected: { readonly dryG: number; readonly waterG: number; readonly run: ExpectedRun };
   readonly dryness: Dryness;
   readonly dry: DryFood;
-  readonly water: WaterShare & { readonly servingMl: number };
+  readonly water: WaterShare & {
+    readonly servingMl: number;
+    /** Volume of a serving with its water, ml; 0 for food that takes none. */
+    readonly rehydratedMl: number;
+  };
   readonly steep: { readonly steepMin: number; readonly stirAfterMin?: number };
   readonly cost: BatchCost;
   readonly allergens: readonly Allergen[] | undefined;
@@ -78,7 +82,9 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
   const run = expectRun(dryer, batch.preFrozen, expectedWaterG, filledShare, runs);
   const dry = dryFood(batch, totals, load, dryness, expectedDryG);
   const share = waterShareOf(recipe, process);
-  const fills = fillPouches(batch, kitchen, dry, totals.fatClass, sealedOn);
+  const waterMl = recipe.waterKind === 'none' ? 0 : waterToAddMl(dry.servingRemovedG, share.share);
+  const wetMl = waterMl > 0 ? (dry.servingG + waterMl) / recipe.bulkGPerMl : 0;
+  const fills = fillPouches(batch, kitchen, dry, totals.fatClass, sealedOn, wetMl);
 
   const figures: BatchFigures = {
     totals,
@@ -86,10 +92,7 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
     expected: { dryG: expectedDryG, waterG: expectedWaterG, run },
     dryness,
     dry,
-    water: {
-      ...share,
-      servingMl: recipe.waterKind === 'none' ? 0 : waterToAddMl(dry.servingRemovedG, share.share),
-    },
+    water: { ...share, servingMl: waterMl, rehydratedMl: wetMl },
     steep: steepOf(recipe, process),
     cost: costOf(batch, kitchen, totals, load.share, dry, run, fills ?? []),
     allergens: allergensOf(totals, batch.allergens),

@@ -54,6 +54,26 @@ export type Dryness = {
 
 /** Two weighings closer than this show nothing, h (common practice). */
 export const LEAST_INTERVAL_H = 1;
+/** The usual second weighing, h after the one before (rule of thumb: two to three). */
+const USUAL_INTERVAL_H = 2;
+/** What a kitchen scale can show, g. */
+const SCALE_STEP_G = 1;
+
+/**
+ * When to weigh a tray again, and the most that it may have lost by then to count as dry.
+ *
+ * The bound is a share of the weight in an hour; where that is less than a kitchen scale shows in two hours, the wait is longer.
+ *
+ * @param nowG food on the tray, g
+ * @param lossBoundPerH share of its weight in an hour
+ * @example nextWeighing(300, 0.005) // { afterH: 2, mostLossG: 3 }
+ */
+export function nextWeighing(nowG: number, lossBoundPerH: number): { afterH: number; mostLossG: number } {
+  const perHG = nowG * lossBoundPerH;
+  const afterH = perHG > 0 ? Math.max(USUAL_INTERVAL_H, Math.ceil(SCALE_STEP_G / perHG)) : USUAL_INTERVAL_H;
+  return { afterH, mostLossG: perHG * afterH };
+}
+
 /** Water of a cooked dish is known from tables to about this, share of its weight (common practice: foods vary). */
 export const MOISTURE_UNSURE = 0.015;
 /** A tray with so much more residual moisture than the driest stands out. */
@@ -78,7 +98,12 @@ export function judgeDryness(
     });
     const last = weighed.at(-1);
     const before = weighed.at(-2);
-    const feel = weighings.at(-1)?.trays[index]?.feel ?? 'not felt';
+    // What was felt stays noted until the tray is weighed again.
+    const felt = weighings.findLast(({ trays: lines }) => {
+      const line = lines[index];
+      return line !== undefined && (line.grossG !== undefined || line.feel !== 'not felt');
+    });
+    const feel = felt?.trays[index]?.feel ?? 'not felt';
     const nowG = last?.netG ?? wetG;
     const lossPerH =
       last && before ? (before.netG - last.netG) / (last.afterH - before.afterH) / last.netG : undefined;

@@ -6,8 +6,10 @@ import {
   containerMl,
   containerName,
   proposePouches,
+  roomMl,
   servingsThatFit,
   type ContainerName,
+  type ServingVolume,
 } from './portioning.ts';
 import { scaleParts } from './recipe-totals.ts';
 import { keeping, type Keeping } from './storage.ts';
@@ -16,8 +18,10 @@ import { trueVolumeMl } from './true-volume.ts';
 export type FillSheet = {
   readonly fill: PouchFill;
   readonly name: ContainerName;
-  /** Servings that fit with the headspace. */
+  /** Servings that fit with the headspace, and with their water where they are eaten from the pouch. */
   readonly fits: number;
+  /** Volume of all its servings as they are in it when it is fullest, ml. */
+  readonly fullMl: number;
   readonly oxygenMl: number;
   readonly neededMl: number;
   readonly absorbedMl: number;
@@ -31,6 +35,7 @@ export type FillSheet = {
 /**
  * The pouches of a batch, as chosen or else as proposed, each with its oxygen, absorbers, keeping and the code of its lot.
  *
+ * @param wetMl volume of a serving with its water, ml
  * @returns `undefined` where none is chosen and no pouch of the kitchen holds a serving
  */
 export function fillPouches(
@@ -39,10 +44,12 @@ export function fillPouches(
   dry: DryFood,
   fatClass: FatClass,
   sealedOn: string,
+  wetMl: number,
 ): FillSheet[] | undefined {
+  const volume: ServingVolume = { dryMl: dry.servingMl, wetMl };
   const oxygenOf = (container: Pick<PouchFill, 'pouch' | 'half' | 'servings'>) =>
     oxygenInPouchMl(containerMl(container), trueVolumeMl(scaleParts(dry.servingParts, container.servings)));
-  const chosen = batch.fills ?? proposeFills(batch, kitchen, dry, oxygenOf);
+  const chosen = batch.fills ?? proposeFills(batch, kitchen, dry, volume, oxygenOf);
   return chosen?.map((fill, index): FillSheet => {
     const oxygenMl = oxygenOf(fill);
     const neededMl = oxygenMl * (1 + kitchen.absorberReserve);
@@ -51,7 +58,8 @@ export function fillPouches(
     return {
       fill,
       name: containerName(fill),
-      fits: servingsThatFit(fill, dry.servingMl, kitchen.headspaceShare),
+      fits: servingsThatFit(fill, roomMl(fill, volume), kitchen.headspaceShare),
+      fullMl: fill.servings * roomMl(fill, volume),
       oxygenMl,
       neededMl,
       absorbedMl,
@@ -77,13 +85,14 @@ function proposeFills(
   batch: Batch,
   kitchen: Kitchen,
   dry: DryFood,
+  volume: ServingVolume,
   oxygenOf: (container: Pick<PouchFill, 'pouch' | 'half' | 'servings'>) => number,
 ): PouchFill[] | undefined {
   if (dry.servingMl <= 0) return [];
   const wholeServings = Math.max(1, Math.floor(dry.servings + 1e-9));
   return proposePouches(
     wholeServings,
-    dry.servingMl,
+    volume,
     kitchen.pouches,
     kitchen.headspaceShare,
     batch.mostPerPouch,

@@ -5,7 +5,7 @@ import { containerMl, containerName, containerTareG, proposePouches, servingsTha
 const pouch = (volumeMl: number, canBeCut = false) =>
   PouchSize.parse({ label: `${volumeMl} ml`, barrier: 'foil pouch', volumeMl, tareG: 10, canBeCut });
 const proposed = (servings: number, servingMl: number, pouches: readonly PouchSize[], most?: number) =>
-  proposePouches(servings, servingMl, pouches, 0.2, most)?.map(
+  proposePouches(servings, { dryMl: servingMl, wetMl: 0 }, pouches, 0.2, most)?.map(
     (portions) =>
       `${portions.pouches} × ${portions.servings} in ${portions.half ? 'half of ' : ''}${portions.pouch.label}`,
   );
@@ -55,5 +55,38 @@ describe('a proposal', () => {
   it('is none where no pouch is large enough, or there is none', () => {
     expect(proposed(2, 2000, defaultKitchen().pouches)).toBeUndefined();
     expect(proposed(2, 200, [])).toBeUndefined();
+  });
+});
+
+describe('a meal that is eaten from its pouch', () => {
+  const size = (label: string, volumeMl: number, more: Partial<PouchSize> = {}): PouchSize => ({
+    label,
+    barrier: 'foil pouch',
+    volumeMl,
+    tareG: 10,
+    priceMinor: 20,
+    canBeCut: false,
+    ...more,
+  });
+  const small = size('half a litre', 500);
+  const large = size('a litre', 1000);
+  /** 150 ml dry, 600 ml with its water. */
+  const meal = { dryMl: 150, wetMl: 600 };
+
+  it('needs the room of its water too, and is for one or two', () => {
+    expect(proposePouches(4, meal, [small, large], 0.2)).toEqual([
+      { pouch: large, half: false, servings: 1, pouches: 4 },
+    ]);
+    expect(proposePouches(4, { dryMl: 50, wetMl: 200 }, [large], 0.2)).toEqual([
+      { pouch: large, half: false, servings: 2, pouches: 2 },
+    ]);
+    expect(proposePouches(4, meal, [small], 0.2)).toBeUndefined();
+  });
+
+  it('takes its dry room only where it is poured into a bowl', () => {
+    const bowl = size('half a litre', 500, { noEating: true });
+    expect(proposePouches(4, meal, [bowl], 0.2)).toEqual([
+      { pouch: bowl, half: false, servings: 2, pouches: 2 },
+    ]);
   });
 });

@@ -18,6 +18,17 @@ export const containerTareG = ({ pouch, half }: Container): number => pouch.tare
 export type ContainerName = { readonly label: string; readonly half: boolean };
 export const containerName = ({ pouch, half }: Container): ContainerName => ({ label: pouch.label, half });
 
+/** Whether food is rehydrated in it and eaten from it; from a jar, or such a pouch, it is poured into a bowl. */
+export const isEatenFrom = ({ pouch }: Container): boolean =>
+  pouch.barrier !== 'jar or can' && !pouch.noBoilingWater && !pouch.noEating;
+
+/** Bulk volume of a serving, ml: dry, and with its water in it; the same for food that takes none. */
+export type ServingVolume = { readonly dryMl: number; readonly wetMl: number };
+
+/** @returns the room that a serving takes in a container, ml: with its water where it is eaten from that, else dry */
+export const roomMl = (container: Container, { dryMl, wetMl }: ServingVolume): number =>
+  isEatenFrom(container) ? Math.max(dryMl, wetMl) : dryMl;
+
 /** Most servings in one pouch; a lot on the shelf takes no more. */
 const MOST_SERVINGS = 100;
 
@@ -27,20 +38,23 @@ export function servingsThatFit(container: Container, servingMl: number, headspa
   return Math.min(MOST_SERVINGS, fit);
 }
 
+/** A meal from one pouch is for one or two (rule of thumb). */
+const MEAL_SERVINGS = 2;
+
 /**
  * Pouches for all servings with the least room left empty, then the fewest pouches. A cut pouch counts as half; its other half is kept for the next time.
  *
  * @param servings whole number of servings
- * @param servingMl bulk volume of one, ml, more than 0
- * @param mostPerPouch most servings in a pouch; left out: what fits
+ * @param volume of one, more than 0
+ * @param mostPerPouch most servings in a pouch; left out: what fits, but a meal for one or two where it is eaten from the pouch
  * @returns `undefined` where no pouch holds a serving
  */
 export function proposePouches(
   servings: number,
-  servingMl: number,
+  volume: ServingVolume,
   pouches: readonly PouchSize[],
   headspaceShare: number,
-  mostPerPouch = Infinity,
+  mostPerPouch?: number,
 ): Portions[] | undefined {
   const containers = pouches.flatMap((pouch): Container[] =>
     pouch.canBeCut
@@ -52,7 +66,13 @@ export function proposePouches(
   );
   const ways = containers.flatMap((container) => {
     const usableMl = containerMl(container) * (1 - headspaceShare);
-    const most = Math.min(servings, mostPerPouch, servingsThatFit(container, servingMl, headspaceShare));
+    const servingMl = roomMl(container, volume);
+    const isMeal = isEatenFrom(container) && volume.wetMl > volume.dryMl;
+    const most = Math.min(
+      servings,
+      mostPerPouch ?? (isMeal ? MEAL_SERVINGS : Infinity),
+      servingsThatFit(container, servingMl, headspaceShare),
+    );
     return Array.from({ length: most }, (_, index) => ({
       container,
       servings: index + 1,

@@ -145,13 +145,20 @@ export function recipeTotals(recipe: Recipe, timesCooked = 1, weighedG?: number)
     costMinor: sum((ingredient) => ingredientCost(ingredient) ?? 0),
     unpriced: namesOf(ingredients.filter((line) => ingredientCost(line) === undefined && !isTapWater(line))),
     allergens: ALLERGENS.filter((allergen) => contained.has(allergen)),
-    allergensUnstated: namesOf(ingredients.filter(({ food }) => food.allergens === undefined)),
+    // A line that nobody has understood may contain anything.
+    allergensUnstated: [
+      ...namesOf(ingredients.filter(({ food }) => food.allergens === undefined)),
+      ...(recipe.toSettle ?? []),
+    ],
     diets:
-      ingredients.length > 0
+      ingredients.length > 0 && (recipe.toSettle ?? []).length === 0
         ? DIETS.filter((diet) => ingredients.every(({ food }) => dietsMet(food.diets).has(diet)))
         : [],
+    // A row with its number is as the published table has it, whose energy is by factors of its own.
     doubts: ingredients.flatMap(({ food }) =>
-      compositionDoubts(food.composition).map((doubt) => ({ food: food.name, doubt })),
+      food.number === undefined
+        ? compositionDoubts(food.composition).map((doubt) => ({ food: food.name, doubt }))
+        : [],
     ),
     problems,
   };

@@ -82,6 +82,10 @@ export function sealedLots(
     ...(allergens && { allergens: [...allergens] }),
     diets: [...totals.diets],
     ...(totals.unpriced.length === 0 && { costMinor: Math.round(cost.perServingMinor) }),
+    ...(fill.pouch.noBoilingWater && { pouchTakesBoilingWater: false }),
+    ...(fill.pouch.noEating && { eatFromPouch: false }),
+    ...(fill.pouch.stands && { pouchStands: true }),
+    ...(batch.place !== undefined && { place: batch.place }),
     note: batch.note,
   }));
   const wrong = lots.flatMap(whatIsWrongWith);

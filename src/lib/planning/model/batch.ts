@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { say, sayLater } from '../../texts/say.ts';
 import { shownExactly } from '../units/show.ts';
 import { count, priceMinor, someVolumeMl, someWeightG, weightG } from './amounts.ts';
-import { Allergen, CalendarDate } from './kinds.ts';
+import { Allergen, CalendarDate, ShortText } from './kinds.ts';
 import { AbsorberSize, Dryer, PouchSize } from './kitchen.ts';
 import { LotCode } from './pouch-lot.ts';
 import { Recipe } from './recipe.ts';
@@ -128,6 +128,7 @@ export const Batch = z
       .describe('As the cook states them for the label; left out: not stated'),
     bestBefore: CalendarDate.optional().describe('Left out: by the storage table'),
     shopServingMinor: priceMinor().optional(),
+    place: ShortText.optional().describe('Where its pouches are kept: a box, a shelf, a freezer'),
     sealed: z
       .strictObject({ on: CalendarDate, lots: z.array(LotCode) })
       .optional()

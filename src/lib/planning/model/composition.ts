@@ -9,6 +9,12 @@ const per100G = (what: Text) =>
     .min(0, { error: () => say('{what} must not be negative', { what: say(what) }) })
     .max(100, { error: () => say('{what} must be at most 100 g in 100 g', { what: say(what) }) });
 
+const milligrams = (what: Text) =>
+  z
+    .number({ error: () => say('{what} must be a number of milligrams', { what: say(what) }) })
+    .min(0, { error: () => say('{what} must not be negative', { what: say(what) }) })
+    .max(100_000, { error: () => say('{what} must be at most 100 g in 100 g', { what: say(what) }) });
+
 /** What 100 g of a food as bought, ready to weigh, hold. Ash is what is left of the 100 g. */
 export const Composition = z.strictObject({
   waterG: per100G(text('water')).describe('Water, g per 100 g'),
@@ -17,6 +23,13 @@ export const Composition = z.strictObject({
   carbohydrateG: per100G(text('carbohydrate')).describe('Available carbohydrate, without fibre, g per 100 g'),
   fibreG: per100G(text('fibre')).default(0).describe('Dietary fibre, g per 100 g'),
   alcoholG: per100G(text('alcohol')).default(0).describe('Alcohol, g per 100 g'),
+  sugarsG: per100G(text('sugars'))
+    .optional()
+    .describe('Sugars, within the carbohydrate, g per 100 g; left out: not stated'),
+  sodiumMg: milligrams(text('sodium')).optional().describe('Sodium, mg per 100 g; left out: not stated'),
+  potassiumMg: milligrams(text('potassium'))
+    .optional()
+    .describe('Potassium, mg per 100 g; left out: not stated'),
   energyKcal: z
     .number(sayLater('energy must be a number of kcal'))
     .min(0, sayLater('energy must not be negative'))
@@ -37,6 +50,7 @@ export const Food = z.strictObject({
   name: ShortText.describe('Name, unique in its table'),
   composition: Composition,
   source: ShortText.describe('Where the figures come from'),
+  number: z.string().trim().max(20).optional().describe('Number of the food in its source'),
   allergens: z
     .array(Allergen)
     .optional()

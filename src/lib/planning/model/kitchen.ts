@@ -84,6 +84,9 @@ export const PouchSize = z.strictObject({
   tareG: weightG(2000).describe('Empty weight, g'),
   priceMinor: priceMinor().default(0),
   canBeCut: z.boolean().default(false).describe('One can be cut and sealed as two halves'),
+  noBoilingWater: z.boolean().optional().describe('It takes no boiling water; left out: it does'),
+  noEating: z.boolean().optional().describe('It cannot be eaten from; left out: it can'),
+  stands: z.boolean().optional().describe('It stands by itself'),
 });
 export type PouchSize = z.infer<typeof PouchSize>;
 

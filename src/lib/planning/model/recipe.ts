@@ -36,6 +36,14 @@ export function weightOf(
 export const Price = z.strictObject({ paidMinor: priceMinor(), paidFor: Quantity });
 export type Price = z.infer<typeof Price>;
 
+/** A line of a recipe as somebody wrote it. */
+const RecipeLine = z
+  .string()
+  .trim()
+  .min(1, sayLater('must not be empty'))
+  .max(300, sayLater('must be at most 300 characters'))
+  .regex(/^[^\p{Cc}\p{Cs}]*$/u, sayLater('must be a single line'));
+
 /** One line of a recipe: so much of a food, with what is known of it copied in, so that a later table does not change a cooked dish. */
 export const Ingredient = z
   .strictObject({
@@ -46,6 +54,7 @@ export const Ingredient = z
       .default(1)
       .describe('Trimming yield: what is left after peeling, boning, pitting and draining'),
     price: Price.optional().describe('What was paid for how much'),
+    text: RecipeLine.optional().describe('The line of the recipe as it was written'),
   })
   .superRefine(({ food, quantity, price }, context) => {
     const unknown = (path: (string | number)[], unit: KitchenUnit) =>
@@ -81,6 +90,11 @@ export const Recipe = z.strictObject({
   name: ShortText.describe('Name of the dish'),
   mealKinds: z.array(MealKind).min(1, sayLater('must name at least one meal')).describe('Meals it suits'),
   ingredients: z.array(Ingredient).max(100, sayLater('must have at most 100 ingredients')).default([]),
+  toSettle: z
+    .array(RecipeLine)
+    .max(100, sayLater('must be at most 100'))
+    .optional()
+    .describe('Lines that nobody has understood yet: what they contain is not known'),
   servings: z
     .number(sayLater('must be a number'))
     .positive(sayLater('must be more than 0'))

@@ -2,8 +2,12 @@ import { error, fail, redirect, type Cookies } from '@sveltejs/kit';
 import { offerUndo, sayDone, type Done } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
+import { readLine } from '$lib/recipe-text/read-line.ts';
+import { ingredientsOf } from '$lib/kitchen-forms/pasted-recipe.ts';
+import { UNSETTLED_WORDS } from '$lib/kitchen-forms/unsettled-words.ts';
 import {
   ingredientFields,
+  namesLike,
   readIngredient,
   readRecipe,
   readWaterNote,
@@ -14,14 +18,18 @@ import type { Recipe } from '$lib/planning/model/recipe.ts';
 import { PROCESSES } from '$lib/planning/model/words.ts';
 import type { Settings } from '$lib/planning/model/settings.ts';
 import type { App } from '$lib/server/app.ts';
-import { allFoods } from '$lib/server/food-tables.ts';
+import { allFoods, foodTables } from '$lib/server/food-tables.ts';
 import type { Stored } from '$lib/server/records.ts';
 import { say } from '$lib/texts/say.ts';
 import { recipeReasons } from '$lib/reasons/kitchen.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 /** What an action hands back, and of which form of the page. */
-type Refusal = RefusedForm & { readonly of: 'recipe' | 'ingredient' | 'water' | 'delete' };
+type Refusal = RefusedForm & {
+  readonly of: 'recipe' | 'ingredient' | 'lines' | 'water' | 'delete';
+  /** Names of foods like the one that is in no table. */
+  readonly like?: readonly string[];
+};
 
 async function recipeOf(app: App, id: string): Promise<Stored<Recipe>> {
   return (
@@ -55,7 +63,10 @@ export const load: PageServerLoad = async ({ locals: { app }, params, parent, ur
     line: edited ? line : undefined,
     edited: edited?.food,
     ingredientFields: ingredientFields(edited, shown),
-    foodNames: [...new Set(tables.map(({ name }) => name))],
+    toSettle: (value.toSettle ?? []).map((text) => {
+      const { unsettled, foodText } = readLine(text, [], value.servings);
+      return { text, why: unsettled && say(UNSETTLED_WORDS[unsettled]), like: namesLike(tables, foodText) };
+    }),
     today: app.today(),
     reasons: recipeReasons(shown),
   };
@@ -76,7 +87,11 @@ async function change(
   const stored = await recipeOf(app, params.id);
   const read = new FormReader(await request.formData(), settings.unitSystem);
   const recipe = await changed(read, stored.value, settings);
-  if (!recipe || read.problems.length > 0) return fail<Refusal>(422, { ...read.refused(), of });
+  if (!recipe || read.problems.length > 0) {
+    const name = of === 'ingredient' ? read.text('food.name') : undefined;
+    const like = name === undefined ? [] : namesLike(await allFoods(app), name);
+    return fail<Refusal>(422, { ...read.refused(), of, ...(like.length > 0 && { like }) });
+  }
   try {
     const version = read.number('version') ?? 0;
     if (done === 'ingredient-removed' || done === 'water-forgotten')
@@ -124,6 +139,35 @@ export const actions: Actions = {
     change(event, 'ingredient', 'ingredient-removed', (read, recipe) => {
       const line = lineOf(read, recipe);
       return { ...recipe, ingredients: recipe.ingredients.filter((_, index) => index + 1 !== line) };
+    }),
+
+  /** Several lines at once, as they are written; one of those left to settle may be among them, changed. */
+  lines: (event) =>
+    change(event, 'lines', 'ingredient-saved', async (read, recipe) => {
+      const { own } = await foodTables(event.locals.app);
+      const removed = read.number('removes');
+      const settled = removed ?? read.number('settles');
+      const lines = (removed === undefined ? (read.text('lines') ?? '') : '')
+        .split('\n')
+        .filter((line) => line.trim() !== '');
+      const { ingredients, toSettle } = ingredientsOf(
+        lines.map((line) =>
+          readLine(
+            line,
+            own.map(({ value }) => value),
+            recipe.servings,
+          ),
+        ),
+      );
+      const left = (recipe.toSettle ?? []).filter((_, index) => index + 1 !== settled);
+      if (lines.length === 0 && settled === undefined)
+        read.add([{ field: 'lines', message: say('Write at least one line, such as "200 g rice".') }]);
+      const { toSettle: _, ...rest } = recipe;
+      return {
+        ...rest,
+        ingredients: [...recipe.ingredients, ...ingredients],
+        ...(left.length + toSettle.length > 0 && { toSettle: [...left, ...toSettle] }),
+      };
     }),
 
   water: (event) =>

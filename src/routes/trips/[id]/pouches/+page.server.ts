@@ -17,8 +17,9 @@ const MOST_NAMED = 10;
 export const load: PageServerLoad = async ({ locals, params }) => {
   const { stored, stock, plan } = await plannedForPage(locals, params.id);
   const recipes = new Map(stock.map(({ code, recipe }) => [code, recipe]));
+  const places = new Map(stock.flatMap(({ code, place }) => (place === undefined ? [] : [[code, place]])));
   const need = pouchesNeeded(plan.menu);
-  return { lines: setAsideLines(need, stored.reserved, recipes), need: JSON.stringify(need) };
+  return { lines: setAsideLines(need, stored.reserved, recipes, places), need: JSON.stringify(need) };
 };
 
 export const actions: Actions = {
