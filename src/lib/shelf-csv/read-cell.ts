@@ -5,6 +5,7 @@ import { plainWords, type ColumnUnit, type FieldEntry } from './fields.ts';
 import { isUnit, unitCalled } from './unit-words.ts';
 import {
   ALLERGEN_VOCABULARY,
+  allergensNamed,
   DIET_VOCABULARY,
   MEAL_VOCABULARY,
   saysNone,
@@ -272,23 +273,41 @@ function readWaterKind(text: string): Reading<string> {
   return meant ? { value: meant[0]! } : { reason: WATER_VOCABULARY.unknown(text) };
 }
 
+/** Words before a list of allergens: that they are in it, or may be. */
+const CONTAINS = /^(?:allergens?|allergene|allergènes?|contains?|enthält|contient|zutaten mit)\b\s*/i;
+const MAY_CONTAIN =
+  /^(?:may (?:also )?(?:contain|be present)(?: traces(?: of)?)?|kann (?:auch )?(?:spuren von|enthalten)?|(?:enthält )?spuren(?: von)?|peut contenir(?: des traces(?: de| d['’])?)?|(?:contient des )?traces? (?:éventuelles? )?(?:de|d['’])|(?:contains? )?traces?(?: of)?)(?=\s|$|(?<=['’]))\s*/i;
+/** The same after it. */
+const AFTER = /\s(?:enthalten|möglich|possible|possibles)$/i;
+const SAYS_FREE =
+  /(?:^|\s)(?:no|not|without|free|ohne|kein|keine|keinen|nicht|frei|sans|pas|non)(?:\s|$)|\w(?:-free|frei)(?:\s|$)/i;
+
+/** The names in a cell of allergens: brackets, colons and full stops part them as commas do. */
+const allergenParts = (text: string): string[] =>
+  text
+    .split(/[;,/|+&\n():.[\]]|\s(?:and|und|et|or|oder|ou|sowie)\s/i)
+    .map((part) => part.trim())
+    .filter((part) => /[\p{L}\p{N}]/u.test(part));
+
 /** What may be in it counts as being in it: nobody who avoids it is served it. */
 function readAllergens(text: string): Reading<string[] | undefined> {
   if (saysNothing(text)) return { value: undefined };
   if (saysNone(text)) return { value: [] };
   const found = new Set<string>();
   let traces = false;
-  for (const part of parts(text)) {
-    if (/(?:^no |^without |[- ]free$|^ohne |frei$|^sans )/i.test(part))
+  for (const part of allergenParts(text)) {
+    if (SAYS_FREE.test(part))
       return {
         reason: say('"{text}" says what is not in it; list what it holds, or write "none"', { text: part }),
       };
-    const bare = part.replace(
-      /^(?:may contain|traces of|contains|kann spuren von|spuren von|enthält|contient)\s+/i,
-      '',
-    );
-    traces ||= /^(?:may|traces|kann|spuren)/i.test(part);
-    const meant = ALLERGEN_VOCABULARY.meaning(bare);
+    const isTraces = MAY_CONTAIN.test(part);
+    traces ||= isTraces;
+    const bare = part
+      .replace(isTraces ? MAY_CONTAIN : CONTAINS, '')
+      .replace(AFTER, '')
+      .trim();
+    if (bare === '') continue;
+    const meant = allergensNamed(bare);
     if (!meant)
       return {
         reason: saysNone(bare)
@@ -297,6 +316,8 @@ function readAllergens(text: string): Reading<string[] | undefined> {
       };
     meant.forEach((code) => found.add(code));
   }
+  // "allergens:" alone lists nothing, and does not say that there are none
+  if (found.size === 0) return { reason: ALLERGEN_VOCABULARY.unknown(text) };
   return {
     value: [...found],
     ...(traces && { doubt: say('traces count as contained, to be on the safe side') }),

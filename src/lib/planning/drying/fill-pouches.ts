@@ -10,6 +10,7 @@ import {
   type ContainerName,
 } from './portioning.ts';
 import { scaleParts } from './recipe-totals.ts';
+import { hasMeat } from './safety-steps.ts';
 import { keeping, type Keeping } from './storage.ts';
 import { trueVolumeMl } from './true-volume.ts';
 
@@ -65,6 +66,7 @@ export function fillPouches(
           barrier: fill.pouch.barrier,
           absorber: isOxygenFree,
           sealedOn,
+          hasMeat: hasMeat(batch.recipe),
         },
         kitchen,
       ),
