@@ -1,6 +1,7 @@
 /* A full plan with a route and needs from body data, 12 eaters × 14 days × 500 lots: the time of each module of one round, its share, and the whole with its rounds. */
 import { sharePacks } from '../../src/lib/planning/carry/share-packs.ts';
 import { demandOf } from '../../src/lib/planning/demand/day-demand.ts';
+import { heatOfDays } from '../../src/lib/planning/hydration/heat-rests.ts';
 import { planWater } from '../../src/lib/planning/hydration/plan-water.ts';
 import { firstExpired } from '../../src/lib/planning/menu/first-expired.ts';
 import { completeMenu, poseMenu } from '../../src/lib/planning/menu/plan-menu.ts';
@@ -68,11 +69,12 @@ for (let run = 0; run < RUNS; run++) {
     const posed = poseMenu(resolved, demand, stock, burdens, settings);
     return completeMenu(resolved, stock, posed, firstExpired.choose(posed.problem), firstExpired.name);
   });
-  const { water } = timed('hydration', () => planWater(resolved, legs, demand, menu, settings));
+  const heat = heatOfDays(resolved, legs, demand);
+  const { water } = timed('hydration', () => planWater(resolved, legs, demand, heat, menu, settings));
   const { fuel } = timed('stove', () => planFuel(resolved, menu, water, settings));
   const { carry } = timed('carry', () => sharePacks(resolved, menu, stock, water, fuel));
   timed('shortfall', () => findShortfall(resolved, demand, menu, stock, settings));
-  timed('trail card', () => makeCard(resolved, menu, stock, carry, fuel, settings));
+  timed('trail card', () => makeCard(resolved, menu, stock, carry, water, fuel, settings));
   steps = timed('whole plan', () => planTrip(trip, stock, settings)).coupling.steps;
 }
 

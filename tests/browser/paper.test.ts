@@ -18,7 +18,7 @@ const app = startApp();
 
 const PT_PER_MM = 72 / 25.4;
 const PX_PER_MM = 96 / 25.4;
-/** A5 and A4: ISO 216. Letter and half letter: 8.5 × 11 in and half of it (ANSI/ASME Y14.1, memory). `blankMm`: left blank at each edge. */
+/** A5 and A4: ISO 216. Letter and half letter: 8.5 × 11 in and half of it (ANSI/ASME Y14.1, not rechecked). `blankMm`: left blank at each edge. */
 const PAPERS = [
   { paper: 'a5', widthMm: 148, heightMm: 210, blankMm: 9, large: false },
   { paper: 'a4', widthMm: 210, heightMm: 297, blankMm: 12, large: true },

@@ -7,6 +7,10 @@ import {
   servingsThatFit,
   type Portions,
 } from '../../src/lib/planning/drying/portioning.ts';
+import { judgeDryness } from '../../src/lib/planning/drying/dryness.ts';
+import { keeping } from '../../src/lib/planning/drying/storage.ts';
+import { waterActivityOf } from '../../src/lib/planning/drying/water-activity.ts';
+import { addDays } from '../../src/lib/planning/model/calendar.ts';
 import { recipeTotals } from '../../src/lib/planning/drying/recipe-totals.ts';
 import type { Batch } from '../../src/lib/planning/model/batch.ts';
 import { defaultKitchen, PouchSize } from '../../src/lib/planning/model/kitchen.ts';
@@ -280,6 +284,110 @@ describe('the sheet of any batch in any kitchen', () => {
         if (isReady) expect(holds).toEqual([]);
         if (dryness.trays.some(({ open }) => open.length > 0)) expect(holds.length).toBeGreaterThan(0);
       }),
+      RUNS,
+    ));
+});
+
+describe('dryness', () => {
+  const figures = defaultKitchen().processes['freeze-dried'];
+  const judged = (lostG: number, nowG: number, moisture: number, fatShare: number) =>
+    judgeDryness(
+      {
+        trays: [{ tareG: 0, loadedG: 1000 }],
+        weighings: [
+          { afterH: 20, trays: [{ grossG: nowG + lostG, feel: 'dry through' }] },
+          { afterH: 22, trays: [{ grossG: nowG, feel: 'dry through' }] },
+        ],
+      },
+      { moisture, fatShare },
+      figures,
+      1,
+    );
+
+  it('wetter food never passes where drier food does not', () =>
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.3, max: 0.9, noNaN: true }),
+        fc.double({ min: 0, max: 0.3, noNaN: true }),
+        fc.double({ min: 0, max: 8, noNaN: true }),
+        fc.double({ min: 0, max: 60, noNaN: true }),
+        fc.double({ min: 0, max: 60, noNaN: true }),
+        fc.double({ min: 0, max: 8, noNaN: true }),
+        (moisture, fatShare, lostG, waterG, moreWaterG, moreLostG) => {
+          fc.pre(fatShare < 1 - moisture);
+          const solidsG = 1000 * (1 - moisture);
+          const passes = (water: number, lost: number) =>
+            judged(lost, solidsG + water, moisture, fatShare).dry;
+          if (passes(waterG + moreWaterG, lostG)) expect(passes(waterG, lostG)).toBe(true);
+          if (passes(waterG, lostG + moreLostG)) expect(passes(waterG, lostG)).toBe(true);
+        },
+      ),
+      RUNS,
+    ));
+
+  it('without a second weighing the wet end of the range counts', () =>
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.3, max: 0.9, noNaN: true }),
+        fc.double({ min: 0, max: 200, noNaN: true }),
+        (moisture, waterG) => {
+          const [tray] = judgeDryness(
+            {
+              trays: [{ tareG: 0, loadedG: 1000 }],
+              weighings: [
+                { afterH: 20, trays: [{ grossG: 1000 * (1 - moisture) + waterG, feel: 'dry through' }] },
+              ],
+            },
+            { moisture, fatShare: 0 },
+            figures,
+            1,
+          ).trays;
+          expect(tray?.open.length).toBeGreaterThan(0);
+          const isDamp = (tray?.fatFree?.high ?? 0) > figures.mostResidualShare;
+          expect(tray?.open.some(({ code }) => code === 'too-moist')).toBe(isDamp);
+        },
+      ),
+      RUNS,
+    ));
+
+  it('water activity never falls with moisture', () =>
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        (a, b) => {
+          expect(waterActivityOf(Math.max(a, b)).value).toBeGreaterThanOrEqual(
+            waterActivityOf(Math.min(a, b)).value - 1e-12,
+          );
+        },
+      ),
+      RUNS,
+    ));
+});
+
+describe('older food', () => {
+  it('never keeps longer, nor warmer food, nor moister', () =>
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...defaultKitchen().storage),
+        fc.boolean(),
+        fc.integer({ min: -25, max: 40 }),
+        fc.integer({ min: 0, max: 20 }),
+        fc.double({ min: 0, max: 0.2, noNaN: true }),
+        fc.double({ min: 0, max: 0.2, noNaN: true }),
+        fc.integer({ min: 0, max: 800 }),
+        (line, hasMeat, storageTemperatureC, warmerC, residual, more, olderDays) => {
+          const until = (sealedOn: string, temperatureC: number, moisture: number) =>
+            keeping(
+              { ...line, residual: moisture, sealedOn, hasMeat },
+              { ...kitchen, storageTemperatureC: temperatureC },
+            )?.bestBefore ?? '';
+          const fresh = until('2028-03-31', storageTemperatureC, residual);
+          expect(until(addDays('2028-03-31', -olderDays), storageTemperatureC, residual) <= fresh).toBe(true);
+          expect(until('2028-03-31', storageTemperatureC + warmerC, residual) <= fresh).toBe(true);
+          expect(until('2028-03-31', storageTemperatureC, residual + more) <= fresh).toBe(true);
+        },
+      ),
       RUNS,
     ));
 });

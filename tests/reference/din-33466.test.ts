@@ -1,5 +1,5 @@
 /**
- * Source: DIN 33466, Wegweiser für Wanderwege: 4 km/h on the flat, 300 m of height an hour up, 500 m down; the larger of the two times plus half the smaller (memory).
+ * Source: DIN 33466, Wegweiser für Wanderwege: 4 km/h on the flat, 300 m of height an hour up, 500 m down; the larger of the two times plus half the smaller (not rechecked).
  * The hours are worked out by hand from that.
  */
 import { describe, expect, it } from 'vitest';

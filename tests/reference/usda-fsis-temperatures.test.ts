@@ -1,6 +1,6 @@
 /**
- * Source: USDA FSIS, safe minimum internal temperatures: poultry 165 °F (74 °C), minced meat 160 °F (71 °C), whole cuts 145 °F (63 °C) and a rest of 3 minutes,
- * fish 145 °F, egg dishes 160 °F, reheated dishes 165 °F; the two-hour rule: not above 40 °F for more than 2 hours, 1 hour above 90 °F.
+ * Sources: USDA FSIS, jerky and food safety: all meat to 160 °F (71 °C) and poultry to 165 °F (74 °C) before it is dried, then air of 130 to 140 °F; safe minimum internal
+ * temperatures: fish 145 °F, egg dishes 160 °F, reheated dishes 165 °F; the two-hour rule: not above 40 °F for more than 2 hours, 1 hour above 90 °F.
  */
 import { describe, expect, it } from 'vitest';
 import { safetyChecks, whyCheckOpen } from '../../src/lib/planning/drying/safety-steps.ts';
@@ -17,6 +17,7 @@ const checks = safetyChecks(
       quantity: { amount: 100, unit: 'g' },
     })),
   }),
+  'dehydrated',
 );
 const check = (id: string) => {
   const found = checks.find((entry) => entry.id === id);
@@ -27,7 +28,7 @@ const check = (id: string) => {
 describe.each<[CookingClass, leastF: number, leastC: number]>([
   ['poultry', 165, 74],
   ['minced meat', 160, 71],
-  ['whole meat', 145, 63],
+  ['whole meat', 160, 71],
   ['fish', 145, 63],
   ['egg', 160, 71],
   ['leftovers', 165, 74],
@@ -51,11 +52,25 @@ describe.each<[CookingClass, leastF: number, leastC: number]>([
   });
 });
 
-describe('in words', () => {
-  it('whole cuts rest for 3 minutes', () => {
-    expect(checkText(check('cooked whole meat'))).toContain('rest of 3 minutes');
+describe('meat in warm air', () => {
+  const air = check('dryer air');
+  const passes = (readingC: number) =>
+    whyCheckOpen(air, [{ id: air.id, on: '2026-09-01', readingC, note: '' }]) === undefined;
+
+  it('dries at 130 °F and not a few degrees below', () => {
+    expect(passes(toCore(130, '°F'))).toBe(true);
+    expect(passes(toCore(126, '°F'))).toBe(false);
   });
 
+  it('is asked after of meat only', () => {
+    const beans = exampleRecipe({
+      ingredients: [{ food: exampleFood(), quantity: { amount: 1, unit: 'kg' } }],
+    });
+    expect(safetyChecks(beans, 'dehydrated').map(({ id }) => id)).not.toContain('dryer air');
+  });
+});
+
+describe('in words', () => {
   it('drying does not kill germs', () => {
     expect(checkText(check('cooked poultry'))).toContain('Drying does not kill germs');
   });

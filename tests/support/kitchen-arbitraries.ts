@@ -13,7 +13,7 @@ import {
 import { Food } from '../../src/lib/planning/model/composition.ts';
 import { DIETS } from '../../src/lib/planning/model/diets.ts';
 import { ENERGY_FACTORS } from '../../src/lib/planning/model/energy-factors.ts';
-import { defaultKitchen, Kitchen } from '../../src/lib/planning/model/kitchen.ts';
+import { defaultKitchen, Kitchen, type Process } from '../../src/lib/planning/model/kitchen.ts';
 import { Recipe } from '../../src/lib/planning/model/recipe.ts';
 import { amount, optional, present } from './arbitraries.ts';
 
@@ -113,7 +113,8 @@ export const kitchens: fc.Arbitrary<Kitchen> = fc
     );
   });
 
-const doneChecks = (recipe: Recipe) => safetyChecks(recipe).map(({ id }) => ({ id, on: DAY, readingC: 90 }));
+const doneChecks = (recipe: Recipe, process: Process) =>
+  safetyChecks(recipe, process).map(({ id }) => ({ id, on: DAY, readingC: 90 }));
 
 type TrayDraw = { tareG: number; wetG: number; shares: readonly number[]; feel: (typeof TRAY_FEELS)[number] };
 
@@ -169,7 +170,7 @@ export const batches: fc.Arbitrary<Batch> = fc
         cookedOn: DAY,
         dryer: defaultKitchen().dryers.find((dryer) => dryer.process === process),
         ...dried(trays, hours),
-        checks: checked ? doneChecks(batch.recipe) : [],
+        checks: checked ? doneChecks(batch.recipe, process) : [],
         packedG:
           packedShare && trays.length > 0
             ? packedShare * trays.reduce((sum, { wetG }) => sum + wetG, 0)
@@ -231,7 +232,7 @@ export const soundBatches: fc.Arbitrary<{ batch: Batch; moister: Batch }> = fc
           present({
             code: 'S1',
             recipe: dish,
-            checks: checked ? doneChecks(dish) : [],
+            checks: checked ? doneChecks(dish, dryer?.process ?? 'freeze-dried') : [],
             cookedOn: DAY,
             cookedG,
             dryer,

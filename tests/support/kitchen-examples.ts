@@ -39,18 +39,19 @@ const fourTrays = <T>(tray: T): T[] => Array.from({ length: 4 }, () => tray);
 /** The recipe on four trays of 1 kg, dry at 306 g each (1200 g of dry matter in 1224 g), every check done. */
 export function exampleBatch(changes: Partial<z.input<typeof Batch>> = {}): Batch {
   const recipe = Recipe.parse(changes.recipe ?? exampleRecipe());
+  const dryer = changes.dryer ?? defaultKitchen().dryers[0];
   const dry = fourTrays({ grossG: 306, feel: 'dry through' as const });
   return Batch.parse({
     code: 'BP1',
     recipe,
     cookedOn: '2026-09-01',
-    dryer: defaultKitchen().dryers[0],
+    dryer,
     trays: fourTrays({ loadedG: 1000 }),
     weighings: [
       { afterH: 24, trays: dry },
       { afterH: 26, trays: dry },
     ],
-    checks: safetyChecks(recipe).map(({ id, leastC }) => ({
+    checks: safetyChecks(recipe, dryer?.process ?? 'freeze-dried').map(({ id, leastC }) => ({
       id,
       on: '2026-09-01',
       ...(leastC !== undefined && { readingC: 80 }),

@@ -35,6 +35,7 @@ export const BATCH_LABELS: Readonly<Record<string, Text>> = {
   bestBefore: text('Best before'),
   place: text('Place'),
   note: text('Note for the lots'),
+  waterActivity: text('Water activity, measured'),
   releasedBecause: text('Why it is let onto the shelf all the same'),
 };
 const TRAY_LABELS: Readonly<Record<string, Text>> = {
@@ -60,6 +61,7 @@ export function batchLabel(field: string): string | undefined {
     return list === 'fills' ? say('Pouches, line {number}', { number }) : say('Tray {number}', { number });
   }
   const [, check] = /^reading\.(.*)$/.exec(field) ?? [];
+  if (check === 'dryer air') return say('Temperature of the air in the dryer');
   if (check !== undefined) return say('Temperature, cooked {what}', { what: cookedWord(check) });
   const label = BATCH_LABELS[field];
   return label && say(label);
@@ -67,6 +69,7 @@ export function batchLabel(field: string): string | undefined {
 
 /** @returns what is cooked through, from the id of its check. */
 export function cookedWord(checkId: string): string {
+  if (checkId === 'dryer air') return say('air in the dryer');
   const name = COOKING_CLASSES.find((other) => checkId === `cooked ${other}`);
   return name ? say(COOKING_CLASS_WORDS[name]) : checkId;
 }
@@ -119,6 +122,7 @@ export function batchFields(batch: Batch, fills: readonly PouchFill[], shown: Sh
     place: [batch.place ?? ''],
     note: [batch.note],
     releasedBecause: [batch.releasedBecause ?? ''],
+    waterActivity: bareField(batch.waterActivity),
   };
 }
 
@@ -328,12 +332,13 @@ export const readSeal: ReadStep = (read, batch, _, today) =>
     place: read.text('place'),
     note: read.text('note') ?? '',
     releasedBecause: read.text('releasedBecause'),
+    waterActivity: read.number('waterActivity'),
     checks: readChecks(read, batch, 'seal', today),
   });
 
 /** The checks of a step as they are ticked on the form, or have their temperature entered; those of the other steps as they were. */
 function readChecks(read: FormReader, batch: Batch, step: SafetyStep, today: string): Batch['checks'] {
-  const ofStep = safetyChecks(batch.recipe).filter((check) => check.step === step);
+  const ofStep = safetyChecks(batch.recipe, batch.dryer.process).filter((check) => check.step === step);
   const others = batch.checks.filter(({ id }) => !ofStep.some((check) => check.id === id));
   const ticked = ofStep.flatMap(({ id, leastC }) => {
     if (read.choices(`check.${id}`).length === 0 && read.text(`reading.${id}`) === undefined) return [];

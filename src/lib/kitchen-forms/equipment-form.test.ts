@@ -164,7 +164,7 @@ describe('readKitchenPart', () => {
       ({ process, barrier, absorber }) => process === 'dehydrated' && barrier === 'foil pouch' && absorber,
     );
     expect(here?.map(({ fatClass, months }) => [fatClass, months])).toEqual([
-      ['middling', 9],
+      ['middling', 6],
       ['fatty', 7],
     ]);
     expect(read({ [lean]: [''], [fatty]: ['-1'] }, 'keeping').problems).toEqual([

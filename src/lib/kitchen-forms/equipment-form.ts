@@ -31,7 +31,7 @@ import { say, sayNumber, text, type Text } from '$lib/texts/say.ts';
 /** The parts of the equipment page; each is saved and reset by itself. */
 export const KITCHEN_PARTS = {
   dryers: ['dryers'],
-  processes: ['processes'],
+  processes: ['processes', 'scaleStepG'],
   pouches: ['pouches', 'headspaceShare'],
   absorbers: ['absorbers', 'absorberReserve'],
   keeping: ['storage', 'storageTemperatureC'],
@@ -220,6 +220,12 @@ export const FIGURES = {
     kind: 'number',
     quantity: 'share',
     hint: text('More than the oxygen asks for.'),
+  },
+  scaleStepG: {
+    label: text('Step of the scale for trays'),
+    kind: 'number',
+    quantity: 'food',
+    hint: text('The smallest change that it shows.'),
   },
   storageTemperatureC: {
     label: text('Temperature where the shelf stands'),
@@ -472,7 +478,10 @@ export function readKitchenPart(
               ];
             }),
           );
-        return { processes: Object.fromEntries(PROCESSES.map((process) => [process, figuresOf(process)])) };
+        return {
+          processes: Object.fromEntries(PROCESSES.map((process) => [process, figuresOf(process)])),
+          ...figures(['scaleStepG']),
+        };
       }
       case 'keeping': {
         kept['storage'] = STORAGE_KEYS.flatMap((_, line) =>

@@ -17,6 +17,7 @@ export const RECIPE_LABELS: Readonly<Record<string, Text>> = {
   fatDrainedG: text('Fat poured or rinsed off'),
   energyFactors: text('Energy by'),
   bulkGPerMl: text('Weight of 1 ml on the tray'),
+  driedRaw: text('Dried raw'),
   waterKind: text('Water when eaten'),
   steepMin: text('Steep time'),
   stirAfterMin: text('Stir after'),
@@ -81,6 +82,7 @@ export function recipeFields(recipe: Partial<Recipe>, { unitSystem }: ShownIn): 
       }),
     ),
     energyFactors: [recipe.energyFactors ?? 'eu'],
+    driedRaw: [recipe.driedRaw ? 'yes' : 'no'],
     waterKind: [recipe.waterKind ?? 'boiling'],
     note: [recipe.note ?? ''],
   };
@@ -104,6 +106,7 @@ export function readRecipe(read: FormReader, stored: Partial<Recipe>): Recipe | 
           }),
         ),
         energyFactors: read.text('energyFactors'),
+        driedRaw: read.text('driedRaw') === 'yes',
         waterKind: read.text('waterKind'),
         note: read.text('note'),
         ingredients: stored.ingredients,

@@ -33,7 +33,7 @@ const WIDTH_RESERVE = { name: 1.03, strong: 1.03, plain: 1 } as const;
 const HEIGHT_RESERVE_PT = 1;
 
 /**
- * Widths of the bold face of usual grotesques as parts of the type size, rounded up (font metrics of the PostScript base fonts, memory).
+ * Widths of the bold face of usual grotesques as parts of the type size, rounded up (rule of thumb; the font metrics of the PostScript base fonts would replace them).
  */
 const WIDTHS: readonly (readonly [characters: string, width: number])[] = [
   ["ijl.,\u00a0 '|/\\I", 0.28],

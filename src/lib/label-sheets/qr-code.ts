@@ -7,7 +7,7 @@ export type QrCode = {
   readonly path: string;
 };
 
-/** Blank modules around it (ISO/IEC 18004, memory). */
+/** Blank modules around it (rule of thumb; the text of ISO/IEC 18004 would replace it). */
 const QUIET_ZONE = 4;
 
 /** The dark and light modules of a text with error correction M, which outlives 15 % of damage, quiet zone included. */

@@ -1,5 +1,6 @@
 import { sharePacks } from './carry/share-packs.ts';
 import { demandNotices, demandOf, type WalkingLoad } from './demand/day-demand.ts';
+import { heatOfDays, withHeatRests } from './hydration/heat-rests.ts';
 import { planWater } from './hydration/plan-water.ts';
 import { learnedDefaults } from './learning/learned-figures.ts';
 import { firstExpired } from './menu/first-expired.ts';
@@ -9,7 +10,7 @@ import type { Stock } from './model/pouch-lot.ts';
 import { tidyNumbers } from './model/tidy-numbers.ts';
 import type { Settings } from './model/settings.ts';
 import { resolveTrip, type ResolvedTrip } from './model/resolve-trip.ts';
-import type { CarryPlan, DayDemand, MenuPlan, Totals, TripPlan } from './model/trip-plan.ts';
+import type { CarryPlan, DayDemand, DayHeat, MenuPlan, Totals, TripPlan } from './model/trip-plan.ts';
 import type { Trip } from './model/trip.ts';
 import {
   knownDays,
@@ -33,6 +34,7 @@ export const SETTLED_KCAL = 10;
 type Ground = {
   readonly trip: ResolvedTrip;
   readonly legs: readonly PlannedLeg[];
+  readonly heat: readonly DayHeat[];
   readonly burdens: readonly MealBurden[];
   readonly demandUnder: (loads: WalkingLoad) => DayDemand[];
 };
@@ -40,18 +42,25 @@ type Ground = {
 function groundOf(trip: Trip, settings: Settings): Ground {
   const learned = learnedDefaults(settings.learned);
   const known = knownLegs(trip, learned);
-  const resolved = resolveTrip(trip, knownDays(trip, known), learned);
-  const legs = plannedLegs(trip, resolved, known);
+  const given = resolveTrip(trip, knownDays(trip, known), learned);
+  const givenLegs = plannedLegs(trip, given, known);
+  // rests in heat hang on how hard the walk is, not on which pouches are in the packs
+  const heat = heatOfDays(given, givenLegs, demandOf(given, givenLegs, loadsBetween(given, 0.5), settings));
+  const { trip: resolved, legs } = withHeatRests(given, givenLegs, heat);
   const demandUnder = (loads: WalkingLoad) => demandOf(resolved, legs, loads, settings);
   // which meals there are, and where, does not hang on the loads
   const burdens = mealBurdens(resolved, legs, demandUnder(baseLoads(resolved)), settings);
-  return { trip: resolved, legs, burdens, demandUnder };
+  return { trip: resolved, legs, heat, burdens, demandUnder };
 }
 
-const baseLoads =
-  (trip: ResolvedTrip): WalkingLoad =>
-  (_, eater) =>
-    trip.party.find((other) => other.name === eater)?.baseLoadG ?? 0;
+/** Loads between what everybody has in the pack anyway, 0, and what they may carry, 1. */
+const loadsBetween =
+  (trip: ResolvedTrip, share: number): WalkingLoad =>
+  (_, name) => {
+    const eater = trip.party.find((other) => other.name === name);
+    return eater ? eater.baseLoadG + share * Math.max(0, eater.maxLoadG - eater.baseLoadG) : 0;
+  };
+const baseLoads = (trip: ResolvedTrip): WalkingLoad => loadsBetween(trip, 0);
 
 /**
  * The spine: from a trip and a stock to everything the party has to know. Pure: the same input gives the same plan, to the byte of its JSON.
@@ -72,12 +81,12 @@ export function planTrip(
   planner: MenuPlanner = firstExpired,
 ): TripPlan {
   const ground = groundOf(trip, settings);
-  const { trip: resolved, legs, burdens, demandUnder } = ground;
+  const { trip: resolved, legs, heat, burdens, demandUnder } = ground;
   const planWith = (demand: readonly DayDemand[]) => {
     const posed = poseMenu(resolved, demand, stock, burdens, settings);
     const chosen = planner.choose(posed.problem);
     const { menu, notices: menuNotices } = completeMenu(resolved, stock, posed, chosen, planner.name);
-    const { water, notices: waterNotices } = planWater(resolved, legs, demand, menu, settings);
+    const { water, notices: waterNotices } = planWater(resolved, legs, demand, heat, menu, settings);
     const { fuel, notices: fuelNotices, assumptions } = planFuel(resolved, menu, water, settings);
     const { carry, notices: loadNotices } = sharePacks(resolved, menu, stock, water, fuel);
     return {
@@ -103,7 +112,7 @@ export function planTrip(
   const changeKcal = targetChangeKcal(demand, next);
   const { menu, water, fuel, carry } = round;
   const shortfall = findShortfall(resolved, demand, menu, stock, settings);
-  const card = makeCard(resolved, menu, stock, carry, fuel, settings);
+  const card = makeCard(resolved, menu, stock, carry, water, fuel, settings);
   return tidyNumbers({
     tripName: card.title,
     startDate: card.startDate,

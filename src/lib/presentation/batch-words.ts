@@ -6,6 +6,8 @@ import type { RunBasis } from '../planning/drying/expect-run.ts';
 import type { ContainerName } from '../planning/drying/portioning.ts';
 import type { RecipeProblem } from '../planning/drying/recipe-totals.ts';
 import {
+  BEAN_RULE,
+  PASTEURISING,
   TWO_HOUR_RULE,
   type CheckGap,
   type HeatedClass,
@@ -180,6 +182,19 @@ const NOTICE_WORDS: WordsOf = {
         absorbed: whole(absorbedMl),
       },
     ),
+  'germs-can-grow': ({ waterActivity, measured, limit }) =>
+    say(
+      'The water activity is {measured, select, yes {} other {at least }}{value}. From {limit} on, bacteria can grow, and without oxygen the one that causes botulism. You cannot smell or taste it. Do not seal this food: dry it on, or eat it now.',
+      {
+        measured: measured ? 'yes' : 'no',
+        value: shownFixed(waterActivity, 2),
+        limit: shownFixed(limit, 2),
+      },
+    ),
+  'raw-meat-in-warm-air': () =>
+    say(
+      'Do not dry raw meat, poultry or fish in warm air: germs grow before it is dry. Cook it first, and say so in the recipe.',
+    ),
   'allergens-undeclared': ({ foods }) =>
     say(
       'Allergens are not declared for {foods}. Declare them in the recipe, or for the whole batch below. Otherwise the lots are marked "allergens not declared" and are never served to anyone who avoids an allergen.',
@@ -254,16 +269,26 @@ export function drynessGapText(gap: DrynessGap): string {
     case 'weighed-too-soon':
       return say('the last two weighings are less than {hours} h apart', { hours: sayNumber(gap.leastH) });
     case 'still-losing':
-      return say('still losing {loss} of its weight per hour; the limit is {bound}', {
-        loss: percent(gap.lossPerH),
-        bound: percent(gap.mostPerH),
+      return say('lost {loss} g in {hours} h; the limit for that time is {most} g', {
+        loss: shownFixed(gap.lostG, 1),
+        hours: shownFixed(gap.hours, 1),
+        most: shownFixed(gap.mostG, 1),
       });
+    case 'scale-too-coarse':
+      return say(
+        'the scale shows steps of {step} g, too coarse for {hours} h: weigh again {wait} h after the weighing before',
+        {
+          step: sayNumber(gap.stepG),
+          hours: shownFixed(gap.hours, 1),
+          wait: shownFixed(gap.waitH, 1),
+        },
+      );
     case 'gained-weight':
       return say(
         'has gained weight since the last weighing (damp air, or the scale); keep drying and weigh again',
       );
     case 'too-moist':
-      return say('still {share} water by weight; the limit is {most}', {
+      return say('may still contain {share} water by weight, not counting fat; the limit is {most}', {
         share: percent(gap.share),
         most: percent(gap.most),
       });
@@ -295,7 +320,7 @@ export function runBasisText({ hours, energy }: RunBasis): string {
 }
 
 /** @returns how a shelf life came about, line by line. */
-function shelfLifeTerms({ from: { line, warmth, moisture } }: Keeping): string[] {
+function shelfLifeTerms({ from: { line, warmth, moisture, meatDays } }: Keeping): string[] {
   const terms = [
     say(
       '{months} months: {process}, {fat}, {barrier}, {absorber, select, yes {with} other {without}} oxygen absorber, at {warmth} °C',
@@ -313,6 +338,13 @@ function shelfLifeTerms({ from: { line, warmth, moisture } }: Keeping): string[]
     terms.push(
       say('× {factor}: kept at {warmth} °C', {
         factor: shownFixed(warmth.factor, 2),
+        warmth: whole(warmth.temperatureC),
+      }),
+    );
+  if (meatDays !== undefined)
+    terms.push(
+      say('at most {days} days: meat, poultry or fish dried in warm air, kept at {warmth} °C', {
+        days: String(meatDays),
         warmth: whole(warmth.temperatureC),
       }),
     );
@@ -357,6 +389,31 @@ export function checkText(check: SafetyCheck): string {
       return say(
         'Broke open the thickest pieces on every tray: dry to the centre, with nothing cold, damp, soft or bendy that should be crisp.',
       );
+    case 'beans boiled':
+      return say(
+        '{beans}: soaked for at least {soak} hours, water poured away, then boiled hard in fresh water for at least {boil} minutes. Beans that were only warmed are poisonous.',
+        { beans: sayList(check.beans), soak: BEAN_RULE.soakH, boil: BEAN_RULE.boilMin },
+      );
+    case 'dryer air':
+      return say(
+        'The air in the dryer stayed at {air} or warmer all the time, by a thermometer on a tray. In cooler air germs grow before the meat is dry.',
+        { air: showBoth(check.leastC, 'temperature') },
+      );
+    case 'cooled':
+      return say('Cooled to room temperature before sealing. Warm food sweats in the pouch.');
+    case 'conditioned':
+      return say(
+        'Conditioned: kept in a jar two-thirds full for 4 to 10 days, shaken and checked every day. Drops on the glass mean: dry on.',
+      );
+    case 'pasteurised':
+      return say(
+        'Pasteurised if insects could reach it, as when dried outdoors: {min} minutes in an oven at {oven}, or 2 days in the freezer. Freezing kills insects, not germs.',
+        { min: PASTEURISING.min, oven: showBoth(PASTEURISING.ovenC, 'temperature') },
+      );
+    case 'marked raw':
+      return say(
+        'Every pouch is marked as raw, to be cooked through after rehydrating. Germs survive freeze drying.',
+      );
     case 'low oxygen':
       return say(
         'Only dry food is sealed with an oxygen absorber. In damp food without oxygen, the bacteria that cause botulism can grow, and you cannot smell or taste them.',
@@ -365,21 +422,11 @@ export function checkText(check: SafetyCheck): string {
       return say(
         'Seams flat, unbroken and airtight; absorbers out of their bag for minutes only. Check the pouches after a day and do not keep any that are loose or puffed up.',
       );
-    default: {
-      const cooked = {
-        what: say(HEATED_WORDS[check.heated]),
-        least: showBoth(check.leastC, 'temperature'),
-      };
-      return check.heated === 'whole meat'
-        ? say(
-            'Cooked through before drying: {what} to at least {least} in the centre, then a rest of 3 minutes. Drying does not kill germs.',
-            cooked,
-          )
-        : say(
-            'Cooked through before drying: {what} to at least {least} in the centre. Drying does not kill germs.',
-            cooked,
-          );
-    }
+    default:
+      return say(
+        'Cooked through before drying: {what} to at least {least} in the centre. Drying does not kill germs.',
+        { what: say(HEATED_WORDS[check.heated]), least: showBoth(check.leastC, 'temperature') },
+      );
   }
 }
 
@@ -392,13 +439,23 @@ export function checkSource({ id }: SafetyCheck): string {
     case 'two hours':
       return say('USDA FSIS, the two-hour rule');
     case 'dry through':
+    case 'cooled':
       return say('extension guidance, rule of thumb');
+    case 'beans boiled':
+      return say('FDA, natural toxins: lectin of kidney beans');
+    case 'dryer air':
+      return say('USDA FSIS, jerky and food safety');
+    case 'conditioned':
+    case 'pasteurised':
+      return say('Utah State and Michigan State University Extension');
+    case 'marked raw':
+      return say('university extension on freeze drying at home');
     case 'low oxygen':
       return say('21 CFR 114 and 117: water activity at most 0.85');
     case 'seams':
       return say('rule of thumb');
     default:
-      return say('USDA FSIS, safe minimum internal temperatures');
+      return say('USDA FSIS, jerky and food safety; safe minimum internal temperatures');
   }
 }
 
@@ -420,6 +477,11 @@ export function checkGapText(gap: CheckGap): string {
 
 /** @returns what is not shown to be dry or safe, as a sentence. */
 export function sealingHoldText(hold: SealingHold): string {
+  if ('waterActivity' in hold)
+    return say(
+      'Water activity {reading}: from {limit} on, moulds and yeasts can grow. Dry on and measure again.',
+      { reading: shownFixed(hold.waterActivity, 2), limit: shownFixed(hold.limit, 2) },
+    );
   return 'tray' in hold
     ? say('Tray {number}: {reason}.', { number: hold.tray, reason: drynessGapText(hold.open) })
     : `${checkText(hold.check)} – ${checkGapText(hold.open)}.`;

@@ -42,20 +42,31 @@ const EXAMPLES: readonly Notice[] = [
   notice('minor-in-party', { ageY: 8 }, { eater: 'Ada' }),
   notice('older-than-equation', { ageY: 82, mostY: 78 }, { eater: 'Ada' }),
   notice('planned-deficit', { share: 0.2, eaters: [{ eater: 'Ada', bodyG: 400 }] }),
-  notice(
-    'steeper-than-equation',
-    { upM: 1200, downM: 800, steepestUp: 0.25, steepestDown: 0.12 },
-    { day: 2 },
-  ),
-  notice('steeper-than-equation', { upM: 1200, downM: 0, steepestUp: 0.25, steepestDown: 0.12 }, { day: 2 }),
-  notice('steeper-than-equation', { upM: 0, downM: 800, steepestUp: 0.25, steepestDown: 0.12 }, { day: 2 }),
+  notice('beyond-walking-equation', { beyondM: 1200 }, { day: 2 }),
+  notice('minor-without-need', {}, { eater: 'Ada' }),
+  notice('long-day', { hours: 10.5 }, { day: 2 }),
+  notice('very-long-day', { hours: 13 }, { day: 2 }),
+  notice('ascent-first-night-high', { altitudeM: 3100 }, { day: 1 }),
+  notice('ascent-too-fast', { riseM: 800, days: [2, 3] }, { day: 2 }),
+  notice('ascent-without-rest', { riseM: 1200, fromDay: 1 }, { day: 4 }),
+  notice('filter-may-freeze', { nightC: -6 }, { day: 2 }),
+  notice('water-not-treated', {}),
+  notice('pouches-swell', { altitudeM: 4000, factor: 1.64 }),
   notice(
     'too-little-water-capacity',
     { place: 'the start', waterMl: 9000, capacityMl: 6000, toDryCamp: true },
     { day: 2 },
   ),
+  notice('heat-danger', { airTemperatureC: 41, category: 5, avoid: true }, { day: 2 }),
+  notice('heat-walk-too-long', { workMin: 10, restMin: 50, neededH: 30 }, { day: 2 }),
+  notice('heat-rests', { workMin: 40, restMin: 20, neededH: 8.5, acclimatised: false }, { day: 2 }),
+  notice('sweat-above-drinking-limit', { eaters: ['Ada'] }, { day: 2 }),
+  notice('load-noticeable', { share: 0.27, minor: false }, { eater: 'Ada', day: 1 }),
+  notice('load-heavy', { share: 0.18, minor: true }, { eater: 'Ada', day: 1 }),
+  notice('load-harmful', { share: 0.48, minor: false }, { eater: 'Ada', day: 1 }),
+  notice('gear-of-minors', { eaters: ['Ada'] }),
   notice('no-fuel-container', { fuel: 'kerosene' }),
-  notice('cold-for-canister-gas', {}, { day: 2 }),
+  notice('cold-for-canister-gas', { gas: 'butane', coldestC: -8, gasBoilsC: -6.7 }, { day: 2 }),
   notice('stove-safety', {}),
   notice('over-carry-limit', { days: [1, 2], overG: 1500, when: 'at camp' }, { eater: 'Ada', day: 1 }),
 ];
@@ -82,7 +93,7 @@ describe('the words of a notice', () => {
     expect(text('hungry-by-exclusions')).toBe(
       'Ada (no tree nuts, vegan) is 812 kcal short on day 2: 2 lots would fit but are not suitable for Ada. See Missing.',
     );
-    expect(text('steeper-than-equation', 'us')).toContain('0.7 mi is steeper than');
+    expect(text('beyond-walking-equation', 'us')).toContain('0.7 mi is steeper');
     expect(text('minor-in-party')).toContain('an active child');
   });
 });

@@ -1,10 +1,11 @@
+import { ASCENT } from '../planning/demand/ascent-notices.ts';
 import { allergenLabel } from '../planning/model/allergens.ts';
 import { dietLabel } from '../planning/model/diets.ts';
 import type { Notice, NoticeCode, NoticeOf } from '../planning/model/notices.ts';
 import { MOST_IN_PROPOSED_GROUP } from '../planning/model/meal-rules.ts';
 import { FUEL_WORDS, MEAL_WORDS } from '../planning/model/words.ts';
 import { friendlyAmount } from '../planning/units/fractions.ts';
-import { show, shownExactly, type UnitSystem } from '../planning/units/show.ts';
+import { show, shownExactly, shownFixed, type UnitSystem } from '../planning/units/show.ts';
 import { energyText } from './figures.ts';
 import { say, sayList } from '../texts/say.ts';
 
@@ -128,29 +129,57 @@ const WORDS: WordsOf = {
         masses: sayList(eaters.map(({ eater, bodyG }) => `${eater} ${show(bodyG, 'pack', units)}`)),
       },
     ),
-  'steeper-than-equation': ({ day = 0, params: { upM, downM, steepestUp, steepestDown } }, units) => {
-    const steep = {
+  'beyond-walking-equation': ({ day = 0, params: { beyondM } }, units) =>
+    say(
+      'Day {day}: {distance} is steeper, faster or more heavily loaded than the walking equation was tested for. It is extrapolated there.',
+      { day, distance: show(beyondM, 'distance', units) },
+    ),
+  'minor-without-need': ({ eater = '' }) =>
+    say(
+      '{eater} is under 18 and is planned with the energy of the group. Enter a daily figure that a professional gives, or sex, height and body mass.',
+      { eater },
+    ),
+  'long-day': ({ day = 0, params: { hours } }) =>
+    say('Day {day} takes {hours} h with rests. Plan where it could be cut short.', {
       day,
-      up: show(upM, 'distance', units),
-      down: show(downM, 'distance', units),
-      steepestUp: show(steepestUp, 'share', units),
-      steepestDown: show(steepestDown, 'share', units),
-    };
-    if (downM === 0)
-      return say(
-        'Day {day}: {up} is steeper than {steepestUp} uphill, beyond the range the walking equation was tested for, so it is extrapolated.',
-        steep,
-      );
-    return upM === 0
-      ? say(
-          'Day {day}: {down} is steeper than {steepestDown} downhill and is treated as {steepestDown}.',
-          steep,
-        )
-      : say(
-          'Day {day}: {up} is steeper than {steepestUp} uphill, beyond the range the walking equation was tested for, so it is extrapolated. {down} is steeper than {steepestDown} downhill and is treated as {steepestDown}.',
-          steep,
-        );
-  },
+      hours: shownFixed(hours, 1),
+    }),
+  'very-long-day': ({ day = 0, params: { hours } }) =>
+    say(
+      'Day {day} takes {hours} h with rests. Tired people fall and get lost, and the dark comes early. Split it, or start in the night with lamps for everyone.',
+      { day, hours: shownFixed(hours, 1) },
+    ),
+
+  'ascent-first-night-high': ({ params: { altitudeM } }, units) =>
+    say(
+      'The first night is at {altitude}. Without nights in between, altitude illness is likely above {limit}. Sleep lower first, and ask a doctor. With headache, nausea or a staggering walk: do not go higher, go down if it gets worse.',
+      {
+        altitude: show(altitudeM, 'altitude', units),
+        limit: show(ASCENT.firstNightM, 'altitude', units),
+      },
+    ),
+  'ascent-too-fast': ({ params: { riseM, days } }, units) =>
+    say(
+      'The {count, plural, one {night of day {days} is} other {nights of days {days} are}} up to {rise} higher than the one before. Above {from}, sleep at most {step} higher each night. Altitude illness can kill: with headache, nausea or a staggering walk do not go higher, go down if it gets worse.',
+      {
+        count: days.length,
+        days: days.join(', '),
+        rise: show(riseM, 'altitude', units),
+        from: show(ASCENT.fromM, 'altitude', units),
+        step: show(ASCENT.riseOfNightM, 'altitude', units),
+      },
+    ),
+  'ascent-without-rest': ({ day = 0, params: { riseM, fromDay } }, units) =>
+    say(
+      'From day {from} to day {day} the nights rise by {rise} without a rest day. Above {above}, plan a night at the same height for every {step}.',
+      {
+        from: fromDay,
+        day,
+        rise: show(riseM, 'altitude', units),
+        above: show(ASCENT.fromM, 'altitude', units),
+        step: show(ASCENT.riseToRestM, 'altitude', units),
+      },
+    ),
 
   'too-little-water-capacity': ({ day = 0, params: { place, waterMl, capacityMl, toDryCamp } }, units) =>
     say(
@@ -164,15 +193,61 @@ const WORDS: WordsOf = {
       },
     ),
 
+  'heat-danger': ({ day = 0, params: { airTemperatureC, category, avoid } }, units) =>
+    say(
+      'Day {day}: heat stroke can kill on this walk. {heat} is heat category {category} of 5{avoid, select, yes {, too hot for work this hard} other {}}. Put the walk off, or walk at dawn and in the shade only. If someone is confused, stumbles or has hot skin: stop, cool with water, call for help.',
+      {
+        day,
+        heat: show(airTemperatureC, 'temperature', units),
+        category,
+        avoid: avoid ? 'yes' : 'no',
+      },
+    ),
+  'heat-walk-too-long': ({ day = 0, params: { workMin, restMin, neededH } }) =>
+    say(
+      'Day {day}: with {work} min of walking and {rest} min of rest in each hour, this walk takes {hours} h. That does not fit into a day. Shorten it or split it.',
+      { day, work: workMin, rest: restMin, hours: shownFixed(neededH, 1) },
+    ),
+  'heat-rests': ({ day = 0, params: { workMin, restMin, neededH, acclimatised } }) =>
+    say(
+      'Day {day}: in this heat, walk {work} min and rest {rest} min in the shade in each hour ({used, select, yes {used to the heat} other {not used to the heat}}). With these rests the walk takes {hours} h.',
+      {
+        day,
+        work: workMin,
+        rest: restMin,
+        hours: shownFixed(neededH, 1),
+        used: acclimatised ? 'yes' : 'no',
+      },
+    ),
+  'sweat-above-drinking-limit': ({ day = 0, params: { eaters } }) =>
+    say(
+      'Day {day}: {names} would sweat more than anyone may drink. Drinking more than planned harms as thirst does. Walk less, rest in the shade and eat something salty.',
+      { day, names: sayList(eaters) },
+    ),
+
+  'filter-may-freeze': ({ day = 0, params: { nightC } }, units) =>
+    say(
+      'Nights down to about {night} (day {day}) can freeze a water filter. Frost breaks its fibres without a trace, and then it holds nothing back. Keep it on your body and in the sleeping bag. Once frozen, do not trust it: boil, or use tablets.',
+      { day, night: show(nightC, 'temperature', units) },
+    ),
+  'water-not-treated': () =>
+    say(
+      'Water from the land is not treated on this trip. Clear water can make you seriously ill. Boil, filter or treat it, unless it comes from a tap that is safe.',
+    ),
   'no-fuel-container': ({ params: { fuel } }) =>
     say(
       'No containers are listed for {fuel}, so its weight is missing from the packs. Add the sizes you can buy under Settings.',
       { fuel: say(FUEL_WORDS[fuel]) },
     ),
-  'cold-for-canister-gas': ({ day = 0 }) =>
+  'cold-for-canister-gas': ({ day = 0, params: { gas, coldestC, gasBoilsC } }, units) =>
     say(
-      'Day {day} is cold for canister gas: n-butane stops vaporising below -0.5 °C (31 °F) and isobutane below -11.7 °C (11 °F), and a canister cools itself as it burns. Use a mix rich in isobutane and propane, keep the canister warm inside your clothes and never over a flame, or take a liquid-fuel stove.',
-      { day },
+      'Day {day} is cold for canister gas: down to about {coldest}, and its {gas, select, butane {butane} other {isobutane}} stops vaporising at {limit} there. A canister also cools itself as it burns. {gas, select, butane {Take canisters with isobutane.} other {Keep the canister warm in your clothes, never over a flame.}} Or take a liquid-fuel stove.',
+      {
+        day,
+        gas,
+        coldest: show(coldestC, 'temperature', units),
+        limit: show(gasBoilsC, 'temperature', units),
+      },
     ),
   'stove-safety': () =>
     say(
@@ -183,6 +258,19 @@ const WORDS: WordsOf = {
     say(
       '{recipe} contains, or may contain, what everyone in the group avoids ({avoiders}), so no one may carry it. Leave it at home or declare its allergens.',
       { recipe, avoiders: sayList(avoiders) },
+    ),
+  'load-noticeable': loadText,
+  'load-heavy': loadText,
+  'load-harmful': loadText,
+  'pouches-swell': ({ params: { altitudeM, factor } }, units) =>
+    say(
+      'At {altitude}, air in a pouch sealed at sea level takes {factor} times the room. Press the air out before sealing, and pack loosely. If a pouch stays puffed up lower down, throw it away.',
+      { altitude: show(altitudeM, 'altitude', units), factor: shownFixed(factor, 1) },
+    ),
+  'gear-of-minors': ({ params: { eaters } }) =>
+    say(
+      'Add the sleeping bag and clothes of {names} to the base load of whoever carries them. Children get a small base load by default.',
+      { names: sayList(eaters) },
     ),
   'over-carry-limit': ({ eater = '', day = 0, params: { days, when } }) =>
     say(
@@ -201,6 +289,26 @@ const WORDS: WordsOf = {
 export function noticeText(notice: Notice, units: UnitSystem): string {
   const words = WORDS[notice.code] as (notice: Notice, units: UnitSystem) => string;
   return words(notice, units);
+}
+
+function loadText(
+  {
+    eater = '',
+    day = 0,
+    params: { share, minor },
+  }: NoticeOf<'load-noticeable' | 'load-heavy' | 'load-harmful'>,
+  units: UnitSystem,
+): string {
+  const load = { eater, day, share: show(share, 'share', units) };
+  return minor
+    ? say(
+        '{eater} carries {share} of their body mass on day {day}. For children and youths, 10 to 15% is the limit that evidence supports and 20% the very most. Give the load to adults.',
+        load,
+      )
+    : say(
+        '{eater} carries {share} of their body mass on day {day}. Heavy packs tire, and hurt backs, knees and feet. Leave things at home, share the load or resupply on the way.',
+        load,
+      );
 }
 
 const whereOf = ({ day = 0, meal, lot = '' }: Notice) => ({

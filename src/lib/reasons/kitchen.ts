@@ -12,7 +12,7 @@ import { hoursText } from '$lib/kitchen-views/batch.ts';
 import { LEAST_INTERVAL_H, MOISTURE_UNSURE } from '$lib/planning/drying/dryness.ts';
 import { USUAL_BULK } from '$lib/planning/drying/dry-food.ts';
 import { LEAST_RUNS, USUAL_H } from '$lib/planning/drying/expect-run.ts';
-import { Q10, TABLE_C } from '$lib/planning/drying/storage.ts';
+import { HALVED_BY_C, TABLE_C } from '$lib/planning/drying/storage.ts';
 import { defaultKitchen, type Kitchen } from '$lib/planning/model/kitchen.ts';
 import { MEAL_WORDS, PROCESS_WORDS, PROCESSES, WATER_WORDS } from '$lib/planning/model/words.ts';
 import { show, shownFixed } from '$lib/planning/units/show.ts';
@@ -32,6 +32,7 @@ const PROCESS_WHY: Readonly<Record<keyof typeof PROCESS_FIELDS, Text>> = {
 const FIGURE_WHY: Readonly<Record<keyof typeof FIGURES, Text>> = {
   headspaceShare: text('a fifth leaves room to stir in and to seal (common practice)'),
   absorberReserve: text('air hides in the food, and absorbers age (common practice)'),
+  scaleStepG: text('that of a usual kitchen scale (common practice)'),
   storageTemperatureC: text('that of a room (common practice); take that of a warm week'),
   electricityMinorPerKwh: text('for no place in particular; your bill says yours'),
   shopServingMinor: text('nothing is taken for it'),
@@ -116,7 +117,7 @@ export function equipmentReasons(shown: ShownIn): Reasons {
         'storage.months': {
           label: say('Months in the table'),
           why: say(
-            'rules of thumb on the careful side. For dried foods in general: 4 months to 1 year (University of Georgia Cooperative Extension). Local rules come first',
+            'freeze-dried: a rule of thumb; dehydrated: University of Georgia Extension, and meat dried in warm air keeps two weeks. Rules where you live go before them',
           ),
         },
         ...figure('storageTemperatureC'),
@@ -176,6 +177,10 @@ function dishReasons(shown: ShownIn): ReasonList {
         label: recipeLabel('energyFactors'),
         value: say('EU factors'),
         why: say('Regulation (EU) 1169/2011, Annex XIV; those of US labels differ by what fibre gives'),
+      },
+      driedRaw: {
+        label: recipeLabel('driedRaw'),
+        why: say('most dishes are cooked before they are dried, and are then ready to eat'),
       },
       waterKind: {
         label: recipeLabel('waterKind'),
@@ -370,11 +375,17 @@ export function batchReasons(kitchen: Kitchen): Reasons {
           label: batchLabel('code'),
           why: say('made from the date; the first that no other batch has'),
         },
+        waterActivity: {
+          label: batchLabel('waterActivity'),
+          why: say(
+            'below 0.60 nothing grows (Beuchat 1981), at 0.85 and more bacteria can (21 CFR 114); the estimate from the weight is a rule of thumb, a meter tells',
+          ),
+        },
         bestBefore: {
           label: batchLabel('bestBefore'),
           why: say(
-            'by the table of the equipment for {temperature}, {factor} times as fast for each 10 °C more (Labuza 1982, memory); it says how long it is good, not that it is safe',
-            { temperature: show(TABLE_C, 'temperature', 'metric'), factor: sayNumber(Q10) },
+            'by the table of the equipment for {temperature}, halved for each {step} °C more (University of Georgia Extension); it says how long it is good, not that it is safe',
+            { temperature: show(TABLE_C, 'temperature', 'metric'), step: shownFixed(HALVED_BY_C, 0) },
           ),
         },
       },

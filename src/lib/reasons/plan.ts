@@ -37,7 +37,7 @@ export const waterAssumptions = (system: UnitSystem, settings: Settings): Reason
       label: say('A day at rest'),
       value: show(settings.waterAtRestMl, 'water', system),
       why: say(
-        'with the water in the food; usual is the middle of EFSA 2010 (memory), and the settings hold yours',
+        'with the water in the food, by age and sex; usual is the middle of EFSA 2010, and the settings hold yours',
       ),
     },
     leastDrunk: {
@@ -72,7 +72,7 @@ export const waterAssumptions = (system: UnitSystem, settings: Settings): Reason
     },
     heat: {
       label: say('Heat of the day'),
-      why: say('from air and humidity for sun and light wind (Australian Bureau of Meteorology, memory)'),
+      why: say('from air and humidity for sun and light wind (Australian Bureau of Meteorology)'),
     },
     startSource: {
       label: say('Start of the trip'),
@@ -121,7 +121,7 @@ export const fuelAssumptions = (system: UnitSystem): ReasonList => ({
     heatInFuel: {
       label: say('Heat in the fuel'),
       why: say(
-        'net calorific values (memory); canister gas taken as 80 % isobutane and 20 % propane, spirit with 93 % ethanol (common practice)',
+        'net calorific values, a rule of thumb that the data sheet of the fuel would replace; canister gas taken as 80 % isobutane and 20 % propane, spirit with 93 % ethanol (common practice)',
       ),
     },
     pot: {
@@ -223,7 +223,7 @@ export const missingAssumptions = (): ReasonList => ({
     serving: { label: say('A serving'), why: say('the mean serving of your shelf for that meal') },
     bought: {
       label: say('Food to buy'),
-      why: say('energy of common food tables (memory); the packet decides'),
+      why: say('a rule of thumb; the packet decides'),
     },
   },
 });

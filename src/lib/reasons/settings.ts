@@ -12,12 +12,12 @@ const WHY = {
   mealShares: text('what a hiking day is mostly split into (common practice)'),
   repeatAfterDays: text('the same on two days running is what people tire of first (common practice)'),
   dryOpenDays: text('bars and powders draw damp once they are open; in damp air take less (common practice)'),
-  proteinFloorG: text('0.8 g per kg of body mass for 70 kg, at 2800 kcal (DRI 2005; memory)'),
+  proteinFloorG: text('a floor, as a rule of thumb; the range of IOM 2005 begins at 10% of the energy, 25 g'),
   waterAtRestMl: text(
-    'between the 2.0 l for women and 2.5 l for men of EFSA 2010, moderate weather, food included (memory)',
+    'between the 2.0 l for women and 2.5 l for men of EFSA 2010, moderate weather, food included; age and sex change it',
   ),
   drinkPerWalkingHourMl: text(
-    'the lower end of the 0.4 to 0.8 l an hour of the American College of Sports Medicine 2007 (memory); heat and hard work raise it by the table of TB MED 507',
+    'what soldiers drank at will on a march, 383 ± 150 ml an hour (Nolte et al. 2010); heat and hard work raise it by the table of TB MED 507',
   ),
   hotWaterC: text(
     'it spares a third of the fuel where food needs no boiling water (common practice); water from the land is made safe apart from it',
@@ -92,7 +92,7 @@ export function settingsReasons(system: UnitSystem): Reasons {
         staples: {
           label: say('The foods listed at first'),
           why: say(
-            'sold nearly everywhere and eaten without a kitchen; energy is a round value of common food tables (memory), and the packet decides, for allergens too',
+            'sold nearly everywhere and eaten without a kitchen; energy is a rule of thumb, and the packet decides, for allergens too',
           ),
         },
       },

@@ -44,10 +44,13 @@ export function newTripReasons(usual: UsualValues): Reasons {
           'humidityShare',
           'wind',
           'terrain',
+          'sun',
+          'acclimatised',
           'campWater',
           'waterEveryH',
           'treatment',
           'stove.fuel',
+          'stove.gas',
           'stove.efficiency',
           'stove.reserve',
           'stove.potG',
@@ -65,14 +68,12 @@ const bodyReasons = (): ReasonList => ({
     resting: {
       label: say('Resting energy'),
       value: `± ${percent(SPREAD.rest)}`,
-      why: say(
-        'Mifflin & St Jeor 1990; four in five adults are within it (Frankenfield et al. 2005, memory)',
-      ),
+      why: say('Mifflin & St Jeor 1990; the range is a rule of thumb, measuring your own would replace it'),
     },
     sleep: {
       label: say('Sleep'),
       value: `${SLEEP_H} h`,
-      why: say('at {met} times the resting rate (Compendium of Physical Activities 2011, memory)', {
+      why: say('at {met} times the resting rate (Compendium of Physical Activities 2011)', {
         met: sayNumber(MET.sleep, { maximumFractionDigits: 2 }),
       }),
     },
@@ -90,15 +91,15 @@ const bodyReasons = (): ReasonList => ({
     },
     walking: {
       label: say('Walking'),
-      value: `−${percent(SPREAD.walkLow)}, +${percent(SPREAD.walkHigh)}`,
+      value: `± ${percent(Math.hypot(SPREAD.walkEquation, SPREAD.walkPace))}`,
       why: say(
-        'Pandolf, Givoni & Goldman 1977 with the load that is carried; later trials found it low more often than high (memory)',
+        'Looney et al. 2022 with the load that is carried; people differ, and so do pace and ground (rule of thumb)',
       ),
     },
     minors: {
       label: say('Under {age} years', { age: ADULT_FROM_Y }),
       value: `± ${percent(SPREAD.minor)}`,
-      why: say('the requirement of DRI 2005 for their age; a professional must advise'),
+      why: say('the requirement of NASEM 2023 for their age; a professional must advise'),
     },
     bodyMass: {
       label: say('A kilogram of body mass'),
@@ -129,6 +130,8 @@ export function partyReasons(usual: UsualValues): Reasons {
           'airTemperatureC',
           'campWater',
           'terrain',
+          'sun',
+          'acclimatised',
           'humidityShare',
           'wind',
           'waterTemperatureC',
@@ -141,7 +144,7 @@ export function partyReasons(usual: UsualValues): Reasons {
     },
     stove: {
       method: 'stove-and-fuel',
-      of: usualOf(usual, ['stove.fuel', 'stove.efficiency', 'stove.reserve']),
+      of: usualOf(usual, ['stove.fuel', 'stove.gas', 'stove.efficiency', 'stove.reserve']),
     },
   };
 }

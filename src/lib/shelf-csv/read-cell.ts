@@ -6,6 +6,7 @@ import type { Basis } from './headings.ts';
 import { isUnit, unitCalled } from './unit-words.ts';
 import {
   ALLERGEN_VOCABULARY,
+  allergensNamed,
   COOK_AFTER_VOCABULARY,
   DIET_VOCABULARY,
   KIND_VOCABULARY,
@@ -837,6 +838,25 @@ function readWaterKind(text: string): Reading<string> {
   return meant ? { value: meant[0]! } : { reason: WATER_VOCABULARY.unknown(text) };
 }
 
+/** Words before a list of allergens: that they are in it, or may be. */
+const CONTAINS = /^(?:allergens?|allergene|allergènes?|contains?|enthält|contient|zutaten mit)\b\s*/i;
+const MAY_CONTAIN =
+  /^(?:may (?:also )?(?:contain|be present)(?: traces(?: of)?)?|kann (?:auch )?(?:spuren von|enthalten)?|(?:enthält )?spuren(?: von)?|peut contenir(?: des traces(?: de| d['’])?)?|(?:contient des )?traces? (?:éventuelles? )?(?:de|d['’])|(?:contains? )?traces?(?: of)?)(?=\s|$|(?<=['’]))\s*/i;
+/** The same after it. */
+const AFTER = /\s(?:enthalten|möglich|possible|possibles)$/i;
+const SAYS_FREE =
+  /(?:^|\s)(?:no|not|without|free|ohne|kein|keine|keinen|nicht|frei|sans|pas|non)(?:\s|$)|\w(?:-free|frei)(?:\s|$)/i;
+
+/** The names in a cell of allergens: brackets, colons and full stops part them as commas do. */
+const allergenParts = (text: string): string[] =>
+  text
+    .split(/[;,/|+&\n():.[\]]|\s(?:and|und|et|or|oder|ou|sowie)\s/i)
+    .map((part) => part.trim())
+    .filter((part) => /[\p{L}\p{N}]/u.test(part));
+/** That it is only a trace, after a name; and that it is not sure, before one. */
+const TRACES_AFTER = /\s?(?:traces?|spuren(?: enthalten)?|may contain)\.?$/i;
+const MAYBE = /^(?:maybe|possibly|evtl|traces of)\.?\s+/i;
+
 /**
  * What may be in it counts as being in it: nobody who avoids it is served it. Where a part cannot be read, the list stays open: what it does not name is
  * then not known, and the lot is served to nobody who avoids anything.
@@ -849,33 +869,28 @@ function readAllergens(text: string): Reading<string[] | undefined> {
   let traces = false;
   let open = false;
   // What stands in brackets or behind a colon is looked at like the rest: "wheat (may contain milk)".
-  for (const part of parts(text.replace(/[()[\]:]/g, ';'))) {
+  for (const part of allergenParts(text)) {
     if (OTHERS_OPEN.has(plainWords(part))) {
       open = true;
       continue;
     }
-    if (
-      /^(?:contains|allergene?s?|enthält|enthalten|may contain|kann enthalten|traces?|spuren|incl(?:uding)?|inkl)\.?$/i.test(
-        part,
-      )
-    ) {
-      traces ||= /^(?:may|kann|trace|spuren)/i.test(part);
-      continue;
-    }
-    if (/(?:^no |^without |[- ]free$|^ohne |frei$|^sans |^kein)/i.test(part)) {
+    if (SAYS_FREE.test(part)) {
       unread.push(
         say('"{text}" says what is not in it; list what it contains, or write "none"', { text: part }),
       );
       continue;
     }
+    const isTraces = MAY_CONTAIN.test(part) || TRACES_AFTER.test(part) || MAYBE.test(part);
+    traces ||= isTraces;
     const bare = part
-      .replace(
-        /^(?:may contain(?: traces of)?|traces of|contains|with|kann spuren von|spuren von|enthält|mit|contient|maybe|possibly|evtl\.?)\s+/i,
-        '',
-      )
-      .replace(/ ?(?:traces?|spuren(?: enthalten)?|enthalten|may contain)\.?$/i, '');
-    traces ||= /^(?:may|traces|kann|spuren|possibly|evtl)|(?:traces?|spuren|may contain)\)?\.?$/i.test(part);
-    const meant = ALLERGEN_VOCABULARY.meaning(bare);
+      .replace(MAYBE, '')
+      .replace(MAY_CONTAIN.test(part) ? MAY_CONTAIN : CONTAINS, '')
+      .replace(/^(?:with|mit|incl(?:uding)?|inkl)\.?(?:\s+|$)/i, '')
+      .replace(AFTER, '')
+      .replace(TRACES_AFTER, '')
+      .trim();
+    if (bare === '') continue;
+    const meant = allergensNamed(bare);
     if (!meant)
       unread.push(
         saysNone(bare)
@@ -884,7 +899,9 @@ function readAllergens(text: string): Reading<string[] | undefined> {
       );
     else meant.forEach((code) => found.add(code));
   }
-  if (unread.length > 0 && found.size === 0) return { reason: unread.join('; ') };
+  if (found.size === 0 && !open)
+    // "allergens:" alone lists nothing, and does not say that there are none
+    return { reason: unread.length > 0 ? unread.join('; ') : ALLERGEN_VOCABULARY.unknown(text) };
   const doubts = [...unread, ...(traces ? [say('traces count as contained, to be on the safe side')] : [])];
   return {
     value: [...found],

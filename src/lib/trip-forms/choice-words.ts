@@ -1,3 +1,4 @@
+import type { Body } from '$lib/planning/model/body.ts';
 import type { Terrain, WalkingTimeMethod } from '$lib/planning/model/route.ts';
 import { say, text, type Text } from '$lib/texts/say.ts';
 import type { DayConditions, Trip } from '$lib/planning/model/trip.ts';
@@ -11,6 +12,20 @@ export const TERRAIN_WORDS: Readonly<Record<Terrain, Text>> = {
   'heavy-brush': text('heavy brush'),
   'swampy-bog': text('bog'),
   'loose-sand': text('loose sand'),
+  'firm-snow': text('firm snow (footprints 2 cm)'),
+  'soft-snow': text('soft snow (footprints 10 cm)'),
+  'deep-snow': text('deep snow (footprints 20 cm)'),
+};
+
+export const SUN_WORDS: Readonly<Record<NonNullable<DayConditions['sun']>, Text>> = {
+  sun: text('full sun'),
+  mixed: text('sun and shade'),
+  shade: text('full shade'),
+};
+
+export const ACCLIMATISED_WORDS: Readonly<Record<NonNullable<Trip['acclimatised']>, Text>> = {
+  yes: text('yes, all of us'),
+  no: text('no, not all of us'),
 };
 
 export const WIND_WORDS: Readonly<Record<NonNullable<DayConditions['wind']>, Text>> = {
@@ -37,7 +52,7 @@ export const PLAN_FOR_WORDS: Readonly<Record<NonNullable<Trip['planFor']>, Text>
   high: text('the high end'),
 };
 
-export const SEX_WORDS: Readonly<Record<NonNullable<Trip['party'][number]['body']>['sex'], Text>> = {
+export const SEX_WORDS: Readonly<Record<Body['sex'], Text>> = {
   female: text('female'),
   male: text('male'),
 };

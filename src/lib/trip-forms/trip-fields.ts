@@ -8,12 +8,14 @@ import { fieldValue, type Quantity, type UnitSystem } from '$lib/planning/units/
 import { statureValue } from '$lib/planning/units/stature.ts';
 import { say, sayWithin, text, type Text } from '$lib/texts/say.ts';
 import { withoutUndefined, type Entered, type FormReader } from '$lib/forms/read-form.ts';
-import { FUEL_WORDS, MEAL_WORDS } from '$lib/planning/model/words.ts';
+import { CANISTER_GAS_WORDS, FUEL_WORDS, MEAL_WORDS } from '$lib/planning/model/words.ts';
 import { wordsByCode, type FieldWords } from '$lib/forms/differences.ts';
 import {
+  ACCLIMATISED_WORDS,
   CAMP_WATER_WORDS,
   PLAN_FOR_WORDS,
   SEX_WORDS,
+  SUN_WORDS,
   TERRAIN_WORDS,
   WALKING_TIME_WORDS,
   WIND_WORDS,
@@ -45,7 +47,7 @@ const DAY_NUMBERS: NumberFields<
   waterTemperatureC: 'temperature',
   waterEveryH: undefined,
 };
-const DAY_CHOICES = ['terrain', 'wind', 'campWater'] as const;
+const DAY_CHOICES = ['terrain', 'sun', 'wind', 'campWater'] as const;
 const PACE_NUMBERS: NumberFields<'partyFactor' | 'restShare'> = {
   partyFactor: undefined,
   restShare: 'share',
@@ -56,7 +58,7 @@ const STOVE_NUMBERS: NumberFields<'efficiency' | 'reserve'> = { efficiency: 'sha
 export const DAY_FIELDS = {
   onRoute: ['endsAt', 'walkingH', 'campAltitudeM', 'airTemperatureC', 'campWater'],
   byHand: ['distanceM', 'climbM', 'descentM', 'walkingH', 'campAltitudeM', 'airTemperatureC', 'campWater'],
-  more: ['terrain', 'humidityShare', 'wind', 'waterTemperatureC', 'waterEveryH'],
+  more: ['terrain', 'sun', 'humidityShare', 'wind', 'waterTemperatureC', 'waterEveryH'],
 } as const satisfies Readonly<Record<string, readonly (keyof DayConditions)[]>>;
 export type DayField = (typeof DAY_FIELDS)[keyof typeof DAY_FIELDS][number];
 
@@ -90,6 +92,8 @@ const LABELS: Readonly<Record<string, Text>> = {
   campAltitudeM: text('Highest camp'),
   airTemperatureC: text('Air'),
   humidityShare: text('Humidity'),
+  sun: text('Sun or shade'),
+  acclimatised: text('Used to the heat'),
   wind: text('Wind at the stove'),
   terrain: text('Ground'),
   waterTemperatureC: text('Water'),
@@ -99,6 +103,7 @@ const LABELS: Readonly<Record<string, Text>> = {
   'pace.partyFactor': text('Party factor'),
   'pace.restShare': text('Rests'),
   'stove.fuel': text('Fuel'),
+  'stove.gas': text('Gas in the canisters'),
   'stove.efficiency': text('Efficiency'),
   'stove.reserve': text('Reserve'),
 };
@@ -149,8 +154,10 @@ export function tripFields(trip: Trip, system: UnitSystem): Entered {
     lastMeal: [trip.lastMeal ?? ''],
     energyKcal: [trip.energyKcal === undefined ? '' : fieldValue(trip.energyKcal, 'energy', system)],
     planFor: [trip.planFor ?? ''],
+    acclimatised: [trip.acclimatised ?? ''],
     deficitShare: [trip.deficitShare === undefined ? '' : fieldValue(trip.deficitShare, 'share', system)],
     'stove.fuel': [trip.stove.fuel ?? ''],
+    'stove.gas': [trip.stove.gas ?? ''],
     ...numbers(STOVE_NUMBERS, trip.stove, 'stove.'),
     'pace.method': [trip.pace.method ?? ''],
     ...numbers(PACE_NUMBERS, trip.pace, 'pace.'),
@@ -161,7 +168,9 @@ export function tripFields(trip: Trip, system: UnitSystem): Entered {
     fields[`${at}allergens`] = eater.allergens;
     fields[`${at}diets`] = eater.diets;
     fields[`${at}body.sex`] = [eater.body?.sex ?? ''];
-    fields[`${at}body.heightM`] = [eater.body ? statureValue(eater.body.heightM, system) : ''];
+    fields[`${at}body.heightM`] = [
+      eater.body?.heightM === undefined ? '' : statureValue(eater.body.heightM, system),
+    ];
     Object.assign(
       fields,
       numbers(EATER_NUMBERS, eater, at),
@@ -213,7 +222,6 @@ export function readTrip(
     return withoutUndefined({
       name: read.text(`${at}name`) ?? '',
       ...numbers(EATER_NUMBERS, stored.party[index], at),
-      // One figure of a body asks for the others; none leaves the body out.
       body: Object.keys(body).length > 0 ? body : undefined,
       allergens: read.choices(`${at}allergens`),
       diets: read.choices(`${at}diets`),
@@ -243,6 +251,7 @@ export function readTrip(
     energyKcal: read.number('energyKcal', { quantity: 'energy', stored: stored.energyKcal }),
     planFor: read.text('planFor'),
     deficitShare: read.number('deficitShare', { quantity: 'share', stored: stored.deficitShare }),
+    acclimatised: read.text('acclimatised'),
     treatment: stored.treatment,
     party,
     days: inTrip.slice(0, lastEntered + 1),
@@ -254,6 +263,7 @@ export function readTrip(
     stove: withoutUndefined({
       ...stored.stove,
       fuel: read.text('stove.fuel'),
+      gas: read.text('stove.gas'),
       ...numbers(STOVE_NUMBERS, stored.stove, 'stove.'),
     }),
   });
@@ -317,10 +327,13 @@ const CHOICES: Readonly<Record<string, Readonly<Record<string, Text>>>> = {
   planFor: PLAN_FOR_WORDS,
   'pace.method': WALKING_TIME_WORDS,
   'stove.fuel': FUEL_WORDS,
+  'stove.gas': CANISTER_GAS_WORDS,
   'body.sex': SEX_WORDS,
   allergens: ALLERGEN_WORDS,
   diets: DIET_WORDS,
   terrain: TERRAIN_WORDS,
+  sun: SUN_WORDS,
+  acclimatised: ACCLIMATISED_WORDS,
   wind: WIND_WORDS,
   campWater: CAMP_WATER_WORDS,
 };

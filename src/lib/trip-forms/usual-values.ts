@@ -5,16 +5,18 @@ import {
 } from '$lib/planning/learning/learned-figures.ts';
 import { hasOwnFigure, NOTHING_LEARNED, type LearnedDefaults } from '$lib/planning/model/resolve-trip.ts';
 import { defaultSettings, type Settings } from '$lib/planning/model/settings.ts';
-import { TRIP_DEFAULTS, type Default } from '$lib/planning/model/trip-defaults.ts';
+import { TRIP_DEFAULTS, usualLoads, type Default } from '$lib/planning/model/trip-defaults.ts';
 import type { Trip } from '$lib/planning/model/trip.ts';
-import { FUEL_WORDS, type FuelKind, MEAL_WORDS } from '$lib/planning/model/words.ts';
+import { CANISTER_GAS_WORDS, FUEL_WORDS, type FuelKind, MEAL_WORDS } from '$lib/planning/model/words.ts';
 import { knownDays, knownLegs } from '$lib/planning/route/trip-legs.ts';
 import { baseEfficiency } from '$lib/planning/stove/plan-fuel.ts';
 import { fieldValue, show, type Quantity, type UnitSystem } from '$lib/planning/units/show.ts';
 import { say, sayNumber, type Text } from '$lib/texts/say.ts';
 import {
+  ACCLIMATISED_WORDS,
   CAMP_WATER_WORDS,
   PLAN_FOR_WORDS,
+  SUN_WORDS,
   TERRAIN_WORDS,
   TREATMENT_WORDS,
   WALKING_TIME_WORDS,
@@ -32,10 +34,10 @@ export type UsualValue = {
 export type UsualName =
   | Exclude<
       keyof typeof TRIP_DEFAULTS,
-      'paceMethod' | 'partyFactor' | 'restShare' | 'fuel' | 'reserve' | 'potG' | 'potMl'
+      'paceMethod' | 'partyFactor' | 'restShare' | 'fuel' | 'gas' | 'reserve' | 'potG' | 'potMl'
     >
   | `pace.${'method' | 'partyFactor' | 'restShare'}`
-  | `stove.${'fuel' | 'efficiency' | 'reserve' | 'potG' | 'potMl'}`;
+  | `stove.${'fuel' | 'gas' | 'efficiency' | 'reserve' | 'potG' | 'potMl'}`;
 
 /**
  * What holds where a field is left empty, and why.
@@ -92,10 +94,13 @@ export function usualValues(
     airTemperatureC: measured(TRIP_DEFAULTS.airTemperatureC, 'temperature'),
     waterTemperatureC: measured(TRIP_DEFAULTS.waterTemperatureC, 'temperature'),
     humidityShare: measured(TRIP_DEFAULTS.humidityShare, 'share'),
+    sun: words(SUN_WORDS[TRIP_DEFAULTS.sun.value], TRIP_DEFAULTS.sun),
+    acclimatised: words(ACCLIMATISED_WORDS[TRIP_DEFAULTS.acclimatised.value], TRIP_DEFAULTS.acclimatised),
     wind: words(WIND_WORDS[TRIP_DEFAULTS.wind.value], TRIP_DEFAULTS.wind),
     terrain: words(TERRAIN_WORDS[TRIP_DEFAULTS.terrain.value], TRIP_DEFAULTS.terrain),
     campWater: words(CAMP_WATER_WORDS[TRIP_DEFAULTS.campWater.value], TRIP_DEFAULTS.campWater),
     waterEveryH: hours(TRIP_DEFAULTS.waterEveryH),
+    'stove.gas': words(CANISTER_GAS_WORDS[TRIP_DEFAULTS.gas.value], TRIP_DEFAULTS.gas),
     'stove.fuel': words(FUEL_WORDS[TRIP_DEFAULTS.fuel.value], TRIP_DEFAULTS.fuel),
     'stove.efficiency': efficiency
       ? {
@@ -107,6 +112,26 @@ export function usualValues(
     'stove.potG': measured(TRIP_DEFAULTS.potG, 'food', 1),
     'stove.potMl': measured(TRIP_DEFAULTS.potMl, 'water', 1),
   };
+}
+
+/** @returns by eater of the party, the loads and bottles that hold where nothing is entered, by their age and mass. */
+export function usualLoadsOf(
+  trip: Trip,
+  system: UnitSystem,
+): Readonly<Record<'maxLoadG' | 'baseLoadG' | 'waterCapacityMl', UsualValue>>[] {
+  const shown = ({ value, reason }: Default<number>, quantity: Quantity): UsualValue => ({
+    text: show(value, quantity, system),
+    typed: fieldValue(value, quantity, system, 1),
+    reason,
+  });
+  return trip.party.map(({ body }) => {
+    const { maxLoadG, baseLoadG, waterCapacityMl } = usualLoads(body ?? {});
+    return {
+      maxLoadG: shown(maxLoadG, 'pack'),
+      baseLoadG: shown(baseLoadG, 'pack'),
+      waterCapacityMl: shown(waterCapacityMl, 'water'),
+    };
+  });
 }
 
 /** What was learned of an eater, and what it makes of the usual energy where no body data is given. */

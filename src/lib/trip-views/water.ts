@@ -1,6 +1,6 @@
 import { heatCategory } from '../planning/hydration/fluid-replacement.ts';
-import { TRIP_DEFAULTS } from '../planning/model/trip-defaults.ts';
-import type { DayWater, Estimate } from '../planning/model/trip-plan.ts';
+import { usualLoads } from '../planning/model/trip-defaults.ts';
+import type { DayHeat, DayWater, Estimate } from '../planning/model/trip-plan.ts';
 import type { Trip } from '../planning/model/trip.ts';
 import { say, text } from '../texts/say.ts';
 
@@ -39,7 +39,7 @@ export function drinkSpan({ drink }: DayWater): Span & { readonly lowMl: number;
 /** What the bottles and bags of the whole party hold, ml; an eater without a figure has the usual ones. */
 export function bottlesHoldMl(trip: Trip): number {
   return trip.party.reduce(
-    (sum, eater) => sum + (eater.waterCapacityMl ?? TRIP_DEFAULTS.waterCapacityMl.value),
+    (sum, eater) => sum + (eater.waterCapacityMl ?? usualLoads(eater.body ?? {}).waterCapacityMl.value),
     0,
   );
 }
@@ -53,6 +53,18 @@ const HEAT_MEANS = [
   text('heat category 4 of 5: dangerous; only easy walking, and none at midday'),
   text('heat category 5 of 5: extreme; stay in the shade and put off the walk if you can'),
 ] as const;
+
+/** @returns walking and rest in each hour of a hot day, or that nobody should walk; '' where the tables set no limit. */
+export function workRestInWords({ category, workMin, restMin, avoid, work }: DayHeat): string {
+  if (!work) return '';
+  if (avoid || category === 5)
+    return say('Too hot to walk: heat stroke can kill. In an emergency at most {walk} min an hour.', {
+      walk: workMin,
+    });
+  return restMin > 0
+    ? say('In each hour walk {walk} min, rest {rest} min in the shade.', { walk: workMin, rest: restMin })
+    : '';
+}
 
 /** @returns what a wet-bulb globe temperature means, in words. */
 export function heatInWords(wbgtC: number): string {

@@ -60,9 +60,15 @@ export function loadOf(
   );
   const loads = stretches.map((stretch, position) => {
     const parts = leftAfter(position > lunchAt ? [...MORNING, ...MIDDAY] : MORNING);
-    const ownMl = stretch.start.own.find((entry) => entry.eater === eater.name)?.ml ?? 0;
-    const drunkMl = stretch.drunkEach.find((entry) => entry.eater === eater.name)?.ml ?? 0;
-    const waterG = ownMl + stretch.start.groupMl * roomShare;
+    // what children drink is carried by everybody, by room
+    const mlOf = (amounts: readonly { readonly eater: string; readonly ml: number }[]) =>
+      trip.party.reduce((sum, other) => {
+        const ml = amounts.find((entry) => entry.eater === other.name)?.ml ?? 0;
+        if (other.isMinor) return sum + ml * roomShare;
+        return other.name === eater.name ? sum + ml : sum;
+      }, 0);
+    const drunkMl = mlOf(stretch.drunkEach);
+    const waterG = mlOf(stretch.start.own) + stretch.start.groupMl * roomShare;
     const next = stretches[position + 1];
     const lunchWaterG =
       position === lunchAt && next && !next.refilled

@@ -2,15 +2,17 @@ import { notice, type Notice } from '../model/notices.ts';
 import type { Stock } from '../model/pouch-lot.ts';
 import type { ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { CarryPlan, DayLoad, FuelPlan, MenuPlan, Pack, WaterPlan } from '../model/trip-plan.ts';
+import { bodyLoadNotices, gearNotices } from './body-loads.ts';
 import { foodItems, mayCarry, type FoodItem } from './food-items.ts';
 import { headroomG, loadOf, type Carried, type FuelItem } from './pack-loads.ts';
+import { swellingNotices } from './swelling.ts';
 
 /**
  * Who carries what, and what each pack weighs on each day.
  *
  * Every item goes to the eater whose room it fills least, of those who may carry it: nobody carries an allergen that they avoid, and the fuel of a cook group is with its people.
  * Food is dealt from the last meal to the first and the heaviest pouch of a meal first, so the packs are balanced not only at the start but on every later day too, when what is
- * eaten early is gone. Fuel containers are dealt before the food and are burnt in their order. Water for the group is shared by room; everyone carries their own drinking water.
+ * eaten early is gone. Fuel containers are dealt before the food and are burnt in their order. Water for the group, and what children drink, is shared by room; adults carry their own.
  * Empty pouches are carried out, and the reserve home.
  */
 export function sharePacks(
@@ -72,6 +74,9 @@ export function sharePacks(
     notices: [
       ...[...uncarried].sort().map((recipe) => notice('nobody-may-carry', { recipe, avoiders })),
       ...overloadNotices(loads),
+      ...bodyLoadNotices(trip.party, loads),
+      ...gearNotices(trip.party),
+      ...swellingNotices(trip),
     ],
   };
 }

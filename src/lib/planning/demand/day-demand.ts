@@ -6,8 +6,9 @@ import { notice, type Notice } from '../model/notices.ts';
 import type { DayDemand, EaterDayDemand, Estimate } from '../model/trip-plan.ts';
 import { MEAL_KINDS, type MainMeal, type MealKind } from '../model/words.ts';
 import type { DayLeg } from '../route/day-legs.ts';
+import { TERRAIN_FACTOR } from '../route/terrain.ts';
+import { ascentNotices } from './ascent-notices.ts';
 import { ADULT_FROM_Y, adultNeed, minorNeed } from './energy-need.ts';
-import { STEEPEST_ASCENT, STEEPEST_DESCENT, TERRAIN_FACTOR } from './load-carriage.ts';
 import { MIFFLIN_AGES } from './resting-energy.ts';
 import { walkingEnergy } from './walking-energy.ts';
 
@@ -16,6 +17,10 @@ export type WalkingLoad = (day: number, eater: string) => number;
 
 /** Body mass behind the work rate of those who gave no body data, g (common practice: the reference man of the equation's trials). */
 export const USUAL_MASS_G = 75_000;
+/** Days on the way, with rests, that are looked at and warned of, h (rule of thumb: errors and injuries grow when people tire). */
+export const LONG_DAY_H = 10;
+export const VERY_LONG_DAY_H = 12;
+
 /** Energy of a kilogram of body mass, kcal. Source: Wishnofsky 1958, Am J Clin Nutr 6:542-546 (3500 kcal a pound); real losses differ, and hold water and muscle too. */
 export const KCAL_PER_KG_BODY = 7700;
 
@@ -80,6 +85,8 @@ function needOf(
   leg: DayLeg,
   loadG: number,
 ): Pick<EaterDayDemand, 'basis' | 'need' | 'walkingRateW'> {
+  const rateOf = (massG: number) =>
+    walkingEnergy(leg, { massG, loadG, terrain: TERRAIN_FACTOR[day.terrain] }).meanW;
   if (eater.need.kind === 'entered') {
     const { kcal } = eater.need;
     const need: Estimate = {
@@ -91,7 +98,7 @@ function needOf(
     return {
       basis: 'entered',
       need,
-      walkingRateW: walkingEnergy(leg, USUAL_MASS_G, loadG, TERRAIN_FACTOR[day.terrain]).meanW,
+      walkingRateW: rateOf(eater.body.massG ?? USUAL_MASS_G),
     };
   }
   const { body, appetite } = eater.need;
@@ -99,8 +106,8 @@ function needOf(
     return {
       basis: 'minor body',
       // a child is never planned to eat less than the need of its age
-      need: withAppetite(minorNeed(body, leg), Math.max(1, appetite)),
-      walkingRateW: walkingEnergy(leg, body.massG, loadG, TERRAIN_FACTOR[day.terrain]).meanW,
+      need: withAppetite(minorNeed(body, day, leg, loadG), Math.max(1, appetite)),
+      walkingRateW: rateOf(body.massG),
     };
   const { walkingRateW, ...need } = adultNeed(body, day, leg, loadG);
   return { basis: 'adult body', need: withAppetite(need, appetite), walkingRateW };
@@ -152,15 +159,25 @@ export function demandNotices(
     notices.push(notice('planned-deficit', { share: trip.deficitShare, eaters }));
   }
 
-  if (bodies.length > 0)
-    for (const leg of legs) {
-      const steepM = (isSteep: (grade: number) => boolean) =>
-        leg.grades.filter(({ grade }) => isSteep(grade)).reduce((sum, { lengthM }) => sum + lengthM, 0);
-      const upM = steepM((grade) => grade > STEEPEST_ASCENT);
-      const downM = steepM((grade) => grade < STEEPEST_DESCENT);
-      if (upM + downM === 0 || upM + downM < leg.distanceM * 0.02) continue;
-      const range = { steepestUp: STEEPEST_ASCENT, steepestDown: -STEEPEST_DESCENT };
-      notices.push(notice('steeper-than-equation', { upM, downM, ...range }, { day: leg.day }));
-    }
+  legs.forEach((leg, index) => {
+    if (leg.walkingH > VERY_LONG_DAY_H)
+      notices.push(notice('very-long-day', { hours: leg.walkingH }, { day: leg.day }));
+    else if (leg.walkingH > LONG_DAY_H)
+      notices.push(notice('long-day', { hours: leg.walkingH }, { day: leg.day }));
+    const beyondM = Math.max(
+      0,
+      ...bodies.map(({ name, body }) => {
+        const row = demand[index]?.eaters.find(({ eater }) => eater === name);
+        const terrain = TERRAIN_FACTOR[trip.days[index]?.terrain ?? 'dirt-road'];
+        return walkingEnergy(leg, { massG: body.massG, loadG: row?.walkingLoadG ?? 0, terrain }).beyondM;
+      }),
+    );
+    if (beyondM > leg.distanceM * 0.02)
+      notices.push(notice('beyond-walking-equation', { beyondM }, { day: leg.day }));
+  });
+  notices.push(...ascentNotices(trip));
+  for (const eater of trip.party)
+    if (eater.isMinor && eater.need.kind === 'entered' && !eater.isNeedOwn)
+      notices.push(notice('minor-without-need', {}, { eater: eater.name }));
   return notices;
 }

@@ -3,26 +3,34 @@ import type { Body } from '../model/body.ts';
 import type { ResolvedDay } from '../model/resolve-trip.ts';
 import type { Estimate, Term } from '../model/trip-plan.ts';
 import type { DayLeg } from '../route/day-legs.ts';
+import { TERRAIN_FACTOR } from '../route/terrain.ts';
 import { shownExactly, shownFixed } from '../units/show.ts';
 import { ACTIVITY_WORDS, activityLevelOf, energyRequirementKcal } from './energy-requirement.ts';
-import { TERRAIN_FACTOR } from './load-carriage.ts';
+import { USUAL_RESTING_W_PER_KG } from './load-carriage.ts';
+import { altitudeFactor, coldFactor } from './hard-conditions.ts';
 import { restingEnergyKcal } from './resting-energy.ts';
 import { walkingEnergy } from './walking-energy.ts';
 
 /** First age of the adult equations, years. */
 export const ADULT_FROM_Y = 19;
-
 export const SLEEP_H = 8;
-/** Metabolic equivalents on resting energy. Source: Compendium of Physical Activities 2011 (memory): sleeping 0.95, sitting 1.3, camping, light to moderate, 2.5; of the waking hours at camp a quarter is taken for work and three quarters for sitting (common practice). */
+/** Metabolic equivalents on resting energy. Source: Compendium of Physical Activities 2011: sleeping 0.95, sitting 1.3, camping, light to moderate, 2.5; of the waking hours at camp a quarter is taken for work and three quarters for sitting (common practice). */
 export const MET = { sleep: 0.95, pause: 1.3, camp: 0.75 * 1.3 + 0.25 * 2.5 } as const;
 /** Digesting takes about a tenth of what is eaten (common practice); the walking equation was measured on fed walkers and holds it already. */
 export const DIGESTION = 0.1;
+/**
+ * Half of an 80 % range, as a share. Resting: rule of thumb, an own measurement would replace it. Camp: rule of thumb. Walking equation: ± 0.59 W/kg from person to person on some 5 W/kg
+ * (Looney et al. 2022), times 1.28. Pace and ground: how well the hours and the grades are known (rule of thumb). Minors: rule of thumb.
+ */
+export const SPREAD = { rest: 0.1, camp: 0.15, walkEquation: 0.15, walkPace: 0.15, minor: 0.15 } as const;
 
-/** Spread of each part, as a share of it. Resting: four in five adults within 10 % (Frankenfield et al. 2005, memory). Camp: common practice. Walking: trials find the equation 10 to 30 % low more often than high (memory). */
-export const SPREAD = { rest: 0.1, camp: 0.15, walkLow: 0.1, walkHigh: 0.2, minor: 0.12 } as const;
+const W_PER_KCAL_PER_H = 4184 / 3600;
 
 /**
  * Energy that an adult spends on a day of the trip, kcal: sleeping, camp life, pauses, and walking with the load.
+ *
+ * The day has 24 hours: where the walk takes more than 16, sleep is what is left. Errors add as they hang together: the resting rate is in every hour of the day, the hours at camp
+ * and the two of walking are independent of it and of each other.
  *
  * @param loadG mean load on the move, g
  */
@@ -32,20 +40,43 @@ export function adultNeed(
   leg: DayLeg,
   loadG: number,
 ): Estimate & { readonly walkingRateW: number } {
-  const restPerH = restingEnergyKcal(body) / 24;
-  const pauseH = Math.max(0, leg.walkingH - leg.movingH);
-  const campH = Math.max(0, 24 - SLEEP_H - leg.walkingH);
-  const walk = walkingEnergy(leg, body.massG, loadG, TERRAIN_FACTOR[day.terrain]);
-  const sleepKcal = restPerH * SLEEP_H * MET.sleep;
+  const height = altitudeFactor(day.campAltitudeM);
+  const cold = coldFactor(day.airTemperatureC);
+  const restPerH = (restingEnergyKcal(body) / 24) * height * cold;
+  const walkingH = Math.min(24, leg.walkingH);
+  const pauseH = Math.max(0, walkingH - leg.movingH);
+  const sleepH = Math.min(SLEEP_H, 24 - walkingH);
+  const campH = Math.max(0, 24 - sleepH - walkingH);
+  const walk = walkingEnergy(leg, {
+    massG: body.massG,
+    loadG,
+    terrain: TERRAIN_FACTOR[day.terrain],
+    restingWPerKg: (restPerH * W_PER_KCAL_PER_H * 1000) / body.massG,
+  });
+
+  const sleepKcal = restPerH * sleepH * MET.sleep;
   const campKcal = restPerH * (campH * MET.camp + pauseH * MET.pause);
   const digestionKcal = (sleepKcal + campKcal) * DIGESTION;
   const value = sleepKcal + campKcal + digestionKcal + walk.kcal;
-  const spread = (walkShare: number) =>
-    Math.hypot(sleepKcal * SPREAD.rest, (campKcal + digestionKcal) * SPREAD.camp, walk.kcal * walkShare);
+  const restWalkingKcal = restPerH * leg.movingH;
+  const spread = Math.hypot(
+    (sleepKcal + campKcal + digestionKcal + restWalkingKcal) * SPREAD.rest,
+    (campKcal + digestionKcal) * SPREAD.camp,
+    walk.kcal * SPREAD.walkEquation,
+    walk.kcal * SPREAD.walkPace,
+  );
   const level = activityLevelOf(leg.walkingH);
   const terms: Term[] = [
-    { label: say('resting energy of a day (Mifflin-St Jeor)'), value: restPerH * 24, unit: 'kcal' },
-    { label: say('sleep, {hours} h', { hours: SLEEP_H }), value: sleepKcal, unit: 'kcal' },
+    {
+      label: say('resting energy of a day (Mifflin-St Jeor)'),
+      value: restingEnergyKcal(body),
+      unit: 'kcal',
+    },
+    ...(height > 1
+      ? [{ label: say('more at rest for the altitude'), value: (height - 1) * 100, unit: '%' }]
+      : []),
+    ...(cold > 1 ? [{ label: say('more at rest for the cold'), value: (cold - 1) * 100, unit: '%' }] : []),
+    { label: say('sleep, {hours} h', { hours: shownFixed(sleepH, 1) }), value: sleepKcal, unit: 'kcal' },
     {
       label: say('camp and pauses, {hours} h', { hours: shownFixed(campH + pauseH, 1) }),
       value: campKcal,
@@ -53,45 +84,55 @@ export function adultNeed(
     },
     { label: say('digesting'), value: digestionKcal, unit: 'kcal' },
     {
-      label: say('walking, {hours} h on the move (Pandolf)', { hours: shownFixed(leg.movingH, 1) }),
+      label: say('walking, {hours} h on the move (load carriage equation, Looney 2022)', {
+        hours: shownFixed(leg.movingH, 1),
+      }),
       value: walk.kcal,
       unit: 'kcal',
     },
     { label: say('mean load on the move'), value: loadG / 1000, unit: 'kg' },
     {
-      label: say('cross-check: DRI 2005 requirement, {level}', { level: say(ACTIVITY_WORDS[level]) }),
+      label: say('cross-check: NASEM 2023 requirement, {level}', { level: say(ACTIVITY_WORDS[level]) }),
       value: energyRequirementKcal(body, level),
       unit: 'kcal',
     },
   ];
-  return {
-    value,
-    low: value - spread(SPREAD.walkLow),
-    high: value + spread(SPREAD.walkHigh),
-    terms,
-    walkingRateW: walk.meanW,
-  };
+  return { value, low: value - spread, high: value + spread, terms, walkingRateW: walk.meanW };
 }
 
 /**
- * Energy that a child or youth of 3 to 18 years needs on a day of the trip, kcal, by the requirement equation of their age.
- * The load-carriage equation was measured on adults, so the load does not enter.
+ * Energy that a child or youth of 3 to 18 years needs on a day of the trip, kcal: the requirement of their age at the activity of the day, or that of an inactive day and the walk, whichever
+ * is more. The walk is that of the equation for adults, which runs low for small bodies, with the pack that the child carries.
  */
-export function minorNeed(body: Body, leg: DayLeg): Estimate {
+export function minorNeed(body: Body, day: ResolvedDay, leg: DayLeg, loadG: number): Estimate {
   const level = activityLevelOf(leg.walkingH);
-  const value = energyRequirementKcal(body, level);
+  const byLevel = energyRequirementKcal(body, level);
+  const atRest = energyRequirementKcal(body, 'inactive');
+  const walk = walkingEnergy(leg, { massG: body.massG, loadG, terrain: TERRAIN_FACTOR[day.terrain] });
+  const restingKcal = (USUAL_RESTING_W_PER_KG * (body.massG / 1000) * leg.movingH) / W_PER_KCAL_PER_H;
+  const walkKcal = Math.max(0, walk.kcal - restingKcal);
+  const value =
+    Math.max(byLevel, atRest + walkKcal) *
+    altitudeFactor(day.campAltitudeM) *
+    coldFactor(day.airTemperatureC);
+  const age = shownExactly(body.ageY);
   return {
     value,
     low: value * (1 - SPREAD.minor),
     high: value * (1 + SPREAD.minor),
     terms: [
       {
-        label: say('DRI 2005 requirement at {age} years, {level} by {hours} h of walking', {
-          age: shownExactly(body.ageY),
+        label: say('NASEM 2023 requirement at {age} years, {level} by {hours} h of walking', {
+          age,
           level: say(ACTIVITY_WORDS[level]),
           hours: shownFixed(leg.walkingH, 1),
         }),
-        value,
+        value: byLevel,
+        unit: 'kcal',
+      },
+      {
+        label: say('NASEM 2023 requirement at {age} years, inactive, and the walk', { age }),
+        value: atRest + walkKcal,
         unit: 'kcal',
       },
     ],

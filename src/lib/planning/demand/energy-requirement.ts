@@ -1,50 +1,69 @@
 import { text, type Text } from '../../texts/say.ts';
 import type { Body } from '../model/body.ts';
 
-/** Levels of physical activity of the DRI, from the least to the most active. */
-export const ACTIVITY_LEVELS = ['sedentary', 'low active', 'active', 'very active'] as const;
+/** Levels of physical activity of the requirement, from the least to the most active. */
+export const ACTIVITY_LEVELS = ['inactive', 'low active', 'active', 'very active'] as const;
 export type ActivityLevel = (typeof ACTIVITY_LEVELS)[number];
 export const ACTIVITY_WORDS: Readonly<Record<ActivityLevel, Text>> = {
-  sedentary: text('sedentary'),
+  inactive: text('inactive'),
   'low active': text('low active'),
   active: text('active'),
   'very active': text('very active'),
 };
 
-type Equation = {
-  readonly constant: number;
-  readonly perYear: number;
-  readonly perKg: number;
-  readonly perM: number;
-  readonly pa: readonly [number, number, number, number];
+/** kcal/d = constant + perYear × age + perCm × height + perKg × mass. */
+type Equation = readonly [constant: number, perYear: number, perCm: number, perKg: number];
+type Equations = Readonly<Record<ActivityLevel, Equation>>;
+
+const MEN: Equations = {
+  inactive: [753.07, -10.83, 6.5, 14.1],
+  'low active': [581.47, -10.83, 8.3, 14.94],
+  active: [1004.82, -10.83, 6.52, 15.91],
+  'very active': [-517.88, -10.83, 15.61, 19.11],
+};
+const WOMEN: Equations = {
+  inactive: [584.9, -7.01, 5.72, 11.71],
+  'low active': [575.77, -7.01, 6.6, 12.14],
+  active: [710.25, -7.01, 6.54, 12.34],
+  'very active': [511.83, -7.01, 9.07, 12.56],
+};
+const BOYS: Equations = {
+  inactive: [-447.51, 3.68, 13.01, 13.15],
+  'low active': [19.12, 3.68, 8.62, 20.28],
+  active: [-388.19, 3.68, 12.66, 20.46],
+  'very active': [-671.75, 3.68, 15.38, 23.25],
+};
+const GIRLS: Equations = {
+  inactive: [55.59, -22.25, 8.43, 17.07],
+  'low active': [-297.54, -22.25, 12.77, 14.73],
+  active: [-189.55, -22.25, 11.74, 18.34],
+  'very active': [-709.59, -22.25, 18.22, 14.25],
 };
 
-const MEN: Equation = { constant: 662, perYear: 9.53, perKg: 15.91, perM: 539.6, pa: [1, 1.11, 1.25, 1.48] };
-const WOMEN: Equation = { constant: 354, perYear: 6.91, perKg: 9.36, perM: 726, pa: [1, 1.12, 1.27, 1.45] };
-/** Growth adds 20 kcal/d at 3 to 8 years and 25 at 9 to 18. */
-const BOYS: Equation = { constant: 88.5, perYear: 61.9, perKg: 26.7, perM: 903, pa: [1, 1.13, 1.26, 1.42] };
-const GIRLS: Equation = { constant: 135.3, perYear: 30.8, perKg: 10, perM: 934, pa: [1, 1.16, 1.31, 1.56] };
+/** What growing takes, kcal/d, under 19 years. */
+function growthKcal({ sex, ageY }: Body): number {
+  if (ageY >= 19) return 0;
+  if (ageY >= 14) return 20;
+  if (ageY >= 9) return sex === 'male' ? 25 : 30;
+  return ageY >= 4 || sex === 'female' ? 15 : 20;
+}
 
 /**
  * Estimated energy requirement, kcal/d.
  *
- * Source: Institute of Medicine, Dietary Reference Intakes 2005, ch. 5: adults of 19 years and more; children of 3 to 18 years (coefficients for children from memory).
+ * Source: National Academies (NASEM), Dietary Reference Intakes for Energy 2023, in open implementations (adults three, children one): adults of 19 years and more; children and youths
+ * of 3 to 18 years.
  *
  * @throws RangeError under 3 years
  */
-export function energyRequirementKcal({ sex, ageY, heightM, massG }: Body, level: ActivityLevel): number {
+export function energyRequirementKcal(body: Body, level: ActivityLevel): number {
+  const { sex, ageY, heightM, massG } = body;
   if (!(ageY >= 3))
     throw new RangeError(`the energy-requirement equations hold from 3 years, not for ${ageY}`);
-  const adult = ageY >= 19;
-  const equation = sex === 'male' ? (adult ? MEN : BOYS) : adult ? WOMEN : GIRLS;
-  const growthKcal = adult ? 0 : ageY >= 9 ? 25 : 20;
-  const pa = equation.pa[ACTIVITY_LEVELS.indexOf(level)] ?? 1;
-  return (
-    equation.constant -
-    equation.perYear * ageY +
-    pa * (equation.perKg * (massG / 1000) + equation.perM * heightM) +
-    growthKcal
-  );
+  const isAdult = ageY >= 19;
+  const equations = sex === 'male' ? (isAdult ? MEN : BOYS) : isAdult ? WOMEN : GIRLS;
+  const [constant, perYear, perCm, perKg] = equations[level];
+  return constant + perYear * ageY + perCm * heightM * 100 + perKg * (massG / 1000) + growthKcal(body);
 }
 
 /** Level of activity of a day on the trail by its hours of walking (common practice). */

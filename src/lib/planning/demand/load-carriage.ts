@@ -1,15 +1,3 @@
-import type { Terrain } from '../model/route.ts';
-
-/** Terrain factors. Source: Soule & Goldman 1972; Pandolf, Givoni & Goldman 1977. */
-export const TERRAIN_FACTOR: Readonly<Record<Terrain, number>> = {
-  blacktop: 1.0,
-  'dirt-road': 1.1,
-  'light-brush': 1.2,
-  'heavy-brush': 1.5,
-  'swampy-bog': 1.8,
-  'loose-sand': 2.1,
-};
-
 export type Walk = {
   /** Mass of the walker, g. */
   readonly massG: number;
@@ -19,37 +7,48 @@ export type Walk = {
   readonly speedMs: number;
   /** Rise over run: 0.1 is 10 %. */
   readonly grade: number;
-  /** Terrain factor, 1 for blacktop. */
+  /** Terrain factor, 1 for a hard surface. */
   readonly terrain: number;
+  /** Resting rate, W for each kg of body mass. */
+  readonly restingWPerKg?: number;
 };
 
-/** Steepest descent of the data behind the downhill correction; steeper ground is taken as this steep. Source: Santee et al. 2001, 2003 (0 to -12 %, memory). */
-export const STEEPEST_DESCENT = -0.12;
-/** Steepest ascent of the data behind the equation (memory); the term of climb is carried on beyond it, which keeps its price of a metre climbed. */
-export const STEEPEST_ASCENT = 0.25;
+/** Resting rate of those of whom only the mass is known, W/kg (the value that sample figures of the equation are given with). */
+export const USUAL_RESTING_W_PER_KG = 1.2;
+
+/** What the equation was tested on: 30 people walking with packs, and the term of grade on 95 people without. Looney et al. 2019 and 2022. */
+export const TESTED = {
+  loadShare: 0.66,
+  fastestMs: 1.97,
+  steepestDescent: -0.4,
+  steepestAscent: 0.45,
+} as const;
+
+/** Whether a walk lies outside of what the equation was tested on; it is carried on there. Walks slower than 0.45 m/s are covered by the equation without pack. */
+export const isBeyondTests = ({ massG, loadG, speedMs, grade }: Walk): boolean =>
+  loadG > TESTED.loadShare * massG ||
+  speedMs > TESTED.fastestMs ||
+  grade < TESTED.steepestDescent ||
+  grade > TESTED.steepestAscent;
 
 /**
- * Metabolic rate of standing or walking with a load, W.
+ * Metabolic rate of standing or walking with a pack, W.
  *
- * Source: Pandolf, Givoni & Goldman 1977, J Appl Physiol 43:577-581: M = 1.5 W + 2.0 (W+L)(L/W)² + η (W+L)(1.5 V² + 0.35 V G), W and L in kg, V in m/s, G in %;
- * downhill less the correction of Santee et al. 2001/2003: η [G (W+L) V / 3.5 - (W+L)(G+6)²/W + 25 - V²]. Never less than standing with the load.
- * It runs low for slow walking and heavy loads, by 10 to 30 % in later trials (memory).
+ * Source: Load Carriage Decision Aid, backpacking (Looney et al. 2022, Med Sci Sports Exerc 54:646): M = rest + [0.19 + η (1.78 S^0.58 + 0.27 S^4) + grade] (1 + 1.96 L^1.36) W for
+ * each kg of body mass, S in m/s, L pack over body mass; its grade term is that of Looney et al. 2019 (Med Sci Sports Exerc 51:1954): 0.34 S G (1 - 1.05^(1 - 1.1^(G + 32))), G in %.
+ * Coefficients read in open implementations that name the papers; these differ on whether η multiplies the grade too: here it does not, as height costs the same on any ground.
  *
  * @throws RangeError for a walker without mass, or a negative load, speed or terrain factor
  */
-export function walkingRateW({ massG, loadG, speedMs, grade, terrain }: Walk): number {
+export function walkingRateW(walk: Walk): number {
+  const { massG, loadG, speedMs, grade, terrain, restingWPerKg = USUAL_RESTING_W_PER_KG } = walk;
   if (!(massG > 0 && loadG >= 0 && speedMs >= 0 && terrain > 0 && Number.isFinite(grade)))
     throw new RangeError(
       `no walk: mass ${massG} g, load ${loadG} g, speed ${speedMs} m/s, grade ${grade}, terrain factor ${terrain}`,
     );
-  const w = massG / 1000;
-  const l = loadG / 1000;
-  const g = Math.max(grade, STEEPEST_DESCENT) * 100;
-  const standingW = 1.5 * w + 2 * (w + l) * (l / w) ** 2;
-  const movingW = terrain * (w + l) * (1.5 * speedMs ** 2 + 0.35 * speedMs * g);
-  const downhillW =
-    g < 0 && speedMs > 0
-      ? terrain * ((g * (w + l) * speedMs) / 3.5 - ((w + l) * (g + 6) ** 2) / w + 25 - speedMs ** 2)
-      : 0;
-  return Math.max(standingW, standingW + movingW - downhillW);
+  const gradePercent = grade * 100;
+  const gradeW = 0.34 * speedMs * gradePercent * (1 - 1.05 ** (1 - 1.1 ** (gradePercent + 32)));
+  const movingW = terrain * (1.78 * speedMs ** 0.58 + 0.27 * speedMs ** 4) + gradeW;
+  const packFactor = 1 + 1.96 * (loadG / massG) ** 1.36;
+  return (massG / 1000) * (restingWPerKg + (0.19 + Math.max(0, movingW)) * packFactor);
 }

@@ -28,41 +28,61 @@ describe('walkingEnergy', () => {
       grade: 0,
       terrain: 1,
     });
-    const walked = walkingEnergy(leg([{ lengthM: 12_000, grade: 0 }], 3), 80_000, 20_000, 1);
+    const walked = walkingEnergy(leg([{ lengthM: 12_000, grade: 0 }], 3), {
+      massG: 80_000,
+      loadG: 20_000,
+      terrain: 1,
+    });
     expect(walked.meanW).toBeCloseTo(rateW, 9);
     expect(walked.kcal).toBeCloseTo((rateW * 3 * 3600) / 4184, 6);
   });
 
   it('does not depend on how a grade is cut into pieces', () => {
-    const whole = walkingEnergy(leg([{ lengthM: 6000, grade: 0.1 }], 3), 70_000, 12_000, 1.1);
+    const whole = walkingEnergy(leg([{ lengthM: 6000, grade: 0.1 }], 3), {
+      massG: 70_000,
+      loadG: 12_000,
+      terrain: 1.1,
+    });
     const cut = walkingEnergy(
       leg(
         Array.from({ length: 60 }, () => ({ lengthM: 100, grade: 0.1 })),
         3,
       ),
-      70_000,
-      12_000,
-      1.1,
+      { massG: 70_000, loadG: 12_000, terrain: 1.1 },
     );
     expect(cut.kcal).toBeCloseTo(whole.kcal, 6);
   });
 
   it('is more for a leg up than for the same leg flat, and more with a load', () => {
-    const up = walkingEnergy(leg([{ lengthM: 6000, grade: 0.15 }], 3), 70_000, 12_000, 1.1).kcal;
+    const up = walkingEnergy(leg([{ lengthM: 6000, grade: 0.15 }], 3), {
+      massG: 70_000,
+      loadG: 12_000,
+      terrain: 1.1,
+    }).kcal;
     expect(up).toBeGreaterThan(
-      walkingEnergy(leg([{ lengthM: 6000, grade: 0 }], 3), 70_000, 12_000, 1.1).kcal,
+      walkingEnergy(leg([{ lengthM: 6000, grade: 0 }], 3), { massG: 70_000, loadG: 12_000, terrain: 1.1 })
+        .kcal,
     );
     expect(up).toBeGreaterThan(
-      walkingEnergy(leg([{ lengthM: 6000, grade: 0.15 }], 3), 70_000, 5000, 1.1).kcal,
+      walkingEnergy(leg([{ lengthM: 6000, grade: 0.15 }], 3), { massG: 70_000, loadG: 5000, terrain: 1.1 })
+        .kcal,
     );
   });
 
   it('bears grades of ± 60 %, and a day without walking', () => {
     for (const grade of [-0.6, 0.6]) {
-      const { kcal } = walkingEnergy(leg([{ lengthM: 1500, grade }], 3), 70_000, 12_000, 1);
+      const { kcal } = walkingEnergy(leg([{ lengthM: 1500, grade }], 3), {
+        massG: 70_000,
+        loadG: 12_000,
+        terrain: 1,
+      });
       expect(kcal).toBeGreaterThan(200);
       expect(kcal).toBeLessThan(3000);
     }
-    expect(walkingEnergy(leg([], 0), 70_000, 12_000, 1)).toEqual({ kcal: 0, meanW: 0 });
+    expect(walkingEnergy(leg([], 0), { massG: 70_000, loadG: 12_000, terrain: 1 })).toEqual({
+      kcal: 0,
+      meanW: 0,
+      beyondM: 0,
+    });
   });
 });

@@ -7,8 +7,9 @@ import type { DrynessDoubts } from './dryness.ts';
 import type { FillSheet } from './fill-pouches.ts';
 import { containerMl, isEatenFrom, type ContainerName } from './portioning.ts';
 import type { RecipeProblem } from './recipe-totals.ts';
-import type { SafetyStep } from './safety-steps.ts';
+import { hasMeat, type SafetyStep } from './safety-steps.ts';
 import { trueVolumeMl } from './true-volume.ts';
+import { CONTROLLED_FROM } from './water-activity.ts';
 
 type TrayFigure = { readonly number: number; readonly value: number };
 
@@ -52,6 +53,8 @@ export type BatchNoticeParams = DrynessDoubts & {
     readonly neededMl: number;
     readonly absorbedMl: number;
   };
+  'germs-can-grow': { readonly waterActivity: number; readonly measured: boolean; readonly limit: number };
+  'raw-meat-in-warm-air': object;
   'allergens-undeclared': { readonly foods: readonly string[] };
 };
 export type BatchNoticeCode = keyof BatchNoticeParams;
@@ -83,6 +86,8 @@ const KINDS: Readonly<Record<BatchNoticeCode, readonly [NoticeSeverity, SafetySt
   'no-headspace': ['caution', 'portion'],
   'no-absorber': ['caution', 'seal'],
   'absorber-too-small': ['caution', 'seal'],
+  'germs-can-grow': ['warning', 'seal'],
+  'raw-meat-in-warm-air': ['warning', 'cook'],
   'allergens-undeclared': ['warning', 'seal'],
 };
 
@@ -121,6 +126,7 @@ export function batchNotices(
     ...ofLoading(batch, figures),
     ...figures.dryness.doubts.map(({ code, params }) => notice(code, params)),
     ...ofPortions(batch, figures),
+    ...ofSafety(batch, figures),
     ...(fills ? ofPouches(fills, figures) : [noPouchFor(kitchen, figures)]),
     ...(figures.totals.allergensUnstated.length > 0 && batch.allergens === undefined
       ? [notice('allergens-undeclared', { foods: figures.totals.allergensUnstated })]
@@ -172,6 +178,23 @@ function ofLoading(batch: Batch, { totals, load }: BatchFigures): BatchNotice[] 
         trays: deep.map(({ number, depthMm: value }) => ({ number, value })),
       }),
     );
+  return notices;
+}
+
+/** What must not be sealed. Tables know the water of a dish too roughly to forbid by, unless even the dry end of the range is too wet; a meter's reading counts as it is. */
+function ofSafety(batch: Batch, { dry, waterActivity }: BatchFigures): BatchNotice[] {
+  const notices: BatchNotice[] = [];
+  const activity = batch.waterActivity ?? waterActivity?.low;
+  if (dry.weighed && activity !== undefined && activity >= CONTROLLED_FROM)
+    notices.push(
+      notice('germs-can-grow', {
+        waterActivity: activity,
+        measured: batch.waterActivity !== undefined,
+        limit: CONTROLLED_FROM,
+      }),
+    );
+  if (batch.dryer.process === 'dehydrated' && batch.recipe.driedRaw && hasMeat(batch.recipe))
+    notices.push(notice('raw-meat-in-warm-air', {}));
   return notices;
 }
 

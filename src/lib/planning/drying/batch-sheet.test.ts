@@ -288,7 +288,7 @@ describe('a batch that is not dry', () => {
   });
 
   it('is held back where a check is open', () => {
-    expect(sheet({ checks: [] }).holds).toHaveLength(5);
+    expect(sheet({ checks: [] }).holds).toHaveLength(6);
   });
 
   it('is reckoned with as it is expected to get', () => {

@@ -15,6 +15,12 @@ import { recipeTotals, type RecipeTotals } from './recipe-totals.ts';
 import { waterShareOf, waterToAddMl, type WaterShare } from './rehydration.ts';
 import { openChecks, safetyChecks, whyCheckOpen, type CheckGap, type SafetyCheck } from './safety-steps.ts';
 import { sealedLots, type SealingBlock } from './sealed-lots.ts';
+import {
+  CONTROLLED_FROM,
+  NOTHING_GROWS_BELOW,
+  waterActivityOf,
+  type WaterActivity,
+} from './water-activity.ts';
 
 /** All that is reckoned of a batch before its pouches are judged. */
 export type BatchFigures = {
@@ -41,12 +47,15 @@ export type BatchFigures = {
   readonly steep: { readonly steepMin: number; readonly stirAfterMin?: number };
   readonly cost: BatchCost;
   readonly allergens: readonly Allergen[] | undefined;
+  /** Of the dampest tray, estimated from its weight; `undefined` before any is weighed. */
+  readonly waterActivity: WaterActivity | undefined;
 };
 
-/** What is not shown to be dry or safe: of a tray, counted from 1, or of a check. */
+/** What is not shown to be dry or safe: of a tray, counted from 1, of a check, or of a meter's reading. */
 export type SealingHold =
   | { readonly tray: number; readonly open: DrynessGap }
-  | { readonly check: SafetyCheck; readonly open: CheckGap };
+  | { readonly check: SafetyCheck; readonly open: CheckGap }
+  | { readonly waterActivity: number; readonly limit: number };
 
 export type BatchSheet = BatchFigures & {
   readonly fills: readonly FillSheet[];
@@ -75,7 +84,12 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
 
   const totals = recipeTotals(recipe, batch.timesCooked, batch.cookedG);
   const load = loadOf(batch, totals);
-  const dryness = judgeDryness(batch, totals.moisture, process);
+  const dryness = judgeDryness(
+    batch,
+    { moisture: totals.moisture, fatShare: totals.cookedG > 0 ? totals.parts.fatG / totals.cookedG : 0 },
+    process,
+    kitchen.scaleStepG,
+  );
   const expectedDryG = dryWeightG(load.wetG, totals.moisture, process.residualShare);
   const expectedWaterG = Math.max(0, load.wetG - expectedDryG);
   const filledShare = load.capacityG > 0 ? load.wetG / load.capacityG : 0;
@@ -96,20 +110,39 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
     steep: steepOf(recipe, process),
     cost: costOf(batch, kitchen, totals, load.share, dry, run, fills ?? []),
     allergens: allergensOf(totals, batch.allergens),
+    waterActivity: dampest(dryness),
   };
   const notices = batchNotices(batch, kitchen, figures, fills, sealedOn);
   return {
     ...figures,
     fills: fills ?? [],
-    checks: safetyChecks(recipe).map((check) => ({ ...check, open: whyCheckOpen(check, batch.checks) })),
+    checks: safetyChecks(recipe, dryer.process).map((check) => ({
+      ...check,
+      open: whyCheckOpen(check, batch.checks),
+    })),
     notices,
     holds: [
       ...dryness.trays.flatMap(({ open }, index) => open.map((gap) => ({ tray: index + 1, open: gap }))),
+      ...activityHolds(batch),
       ...openChecks(batch),
     ],
     ...sealedLots(batch, figures, fills ?? [], notices, sealedOn),
   };
 }
+
+/** Of the tray with most water, with the range of its moisture and of the estimate. */
+function dampest({ trays }: Dryness): WaterActivity | undefined {
+  const known = trays.flatMap(({ fatFree }) => (fatFree ? [fatFree] : []));
+  const worst = (end: 'low' | 'value' | 'high') =>
+    waterActivityOf(Math.max(...known.map((tray) => tray[end])))[end];
+  return known.length > 0 ? { value: worst('value'), low: worst('low'), high: worst('high') } : undefined;
+}
+
+/** A meter's reading at which moulds and yeasts can grow; where germs can, the batch cannot be sealed at all: see `batchNotices`. */
+const activityHolds = ({ waterActivity }: Batch): SealingHold[] =>
+  waterActivity !== undefined && waterActivity >= NOTHING_GROWS_BELOW && waterActivity < CONTROLLED_FROM
+    ? [{ waterActivity, limit: NOTHING_GROWS_BELOW }]
+    : [];
 
 /** What is on the trays; before any is weighed in, what would be. */
 function loadOf(batch: Batch, totals: RecipeTotals): BatchSheet['load'] {

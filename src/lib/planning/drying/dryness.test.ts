@@ -15,8 +15,9 @@ const judged = (looks: readonly Look[], moisture = 0.7) =>
         trays: [{ ...(grossG !== undefined && { grossG }), feel }],
       })),
     },
-    moisture,
+    { moisture, fatShare: 0 },
     figures,
+    1,
   );
 const open = (looks: readonly Look[]) => judged(looks).trays[0]?.open.map(({ code }) => code);
 
@@ -159,7 +160,7 @@ describe('a tray', () => {
 
 describe('all trays', () => {
   it('that are none are not dry', () => {
-    expect(judgeDryness({ trays: [], weighings: [] }, 0.7, figures)).toEqual({
+    expect(judgeDryness({ trays: [], weighings: [] }, { moisture: 0.7, fatShare: 0 }, figures, 1)).toEqual({
       trays: [],
       nowG: 0,
       expectedDryG: 0,
@@ -178,7 +179,7 @@ describe('all trays', () => {
   });
 
   it('name the one that stands out as wet', () => {
-    const trays = [306, 308, 330].map((grossG) => ({ grossG, feel: 'dry through' as const }));
+    const trays = [306, 308, 340].map((grossG) => ({ grossG, feel: 'dry through' as const }));
     const { doubts, dry } = judgeDryness(
       {
         trays: trays.map(() => ({ tareG: 0, loadedG: 1000 })),
@@ -187,11 +188,52 @@ describe('all trays', () => {
           { afterH: 25, trays },
         ],
       },
-      0.7,
+      { moisture: 0.7, fatShare: 0 },
       figures,
+      1,
     );
     expect(dry).toBe(false);
     expect(doubts).toHaveLength(1);
     expect(doubts).toMatchObject([{ code: 'wetter-than-others', params: { number: 3 } }]);
   });
+});
+
+describe('the scale', () => {
+  const looks = (scaleStepG: number, hours: number) =>
+    judgeDryness(
+      {
+        trays: [{ tareG: 0, loadedG: 1000 }],
+        weighings: [20, 20 + hours].map((afterH) => ({
+          afterH,
+          trays: [{ grossG: 306, feel: 'dry through' as const }],
+        })),
+      },
+      { moisture: 0.7, fatShare: 0 },
+      figures,
+      scaleStepG,
+    ).trays[0]?.open;
+
+  it('that shows steps of 5 g has to wait until the bound is more than a step', () => {
+    expect(looks(1, 1)).toEqual([]);
+    expect(looks(5, 1)).toContainEqual({ code: 'scale-too-coarse', stepG: 5, hours: 1, waitH: 3.5 });
+    expect(looks(5, 3.5)).toEqual([]);
+  });
+});
+
+it('fat holds no water: the bound is for what is there without it', () => {
+  const [tray] = judgeDryness(
+    {
+      trays: [{ tareG: 0, loadedG: 1000 }],
+      weighings: [20, 22].map((afterH) => ({
+        afterH,
+        trays: [{ grossG: 320, feel: 'dry through' as const }],
+      })),
+    },
+    { moisture: 0.7, fatShare: 0.15 },
+    figures,
+    1,
+  ).trays;
+  // 20 g of water over 320 - 150 g
+  expect(tray?.fatFree?.value).toBeCloseTo(20 / 170, 9);
+  expect(tray?.residual?.value).toBeCloseTo(20 / 320, 9);
 });

@@ -2,7 +2,7 @@ import type { Batch, TrayFeel } from '../model/batch.ts';
 import type { ProcessFigures } from '../model/kitchen.ts';
 import { dryWeightG, moistureAt } from './mass-balance.ts';
 
-/** Why a tray does not count as dry. Shares are of its weight, losses in an hour. */
+/** Why a tray does not count as dry. Shares are of its weight without fat. */
 export type DrynessGap =
   | {
       readonly code:
@@ -15,7 +15,13 @@ export type DrynessGap =
         | 'lighter-than-dry-matter';
     }
   | { readonly code: 'weighed-too-soon'; readonly leastH: number }
-  | { readonly code: 'still-losing'; readonly lossPerH: number; readonly mostPerH: number }
+  | { readonly code: 'still-losing'; readonly lostG: number; readonly hours: number; readonly mostG: number }
+  | {
+      readonly code: 'scale-too-coarse';
+      readonly stepG: number;
+      readonly hours: number;
+      readonly waitH: number;
+    }
   | { readonly code: 'too-moist'; readonly share: number; readonly most: number };
 
 /** What looks odd about a tray, counted from 1. */
@@ -27,15 +33,22 @@ export type DrynessDoubt = {
   readonly [Code in keyof DrynessDoubts]: { readonly code: Code; readonly params: DrynessDoubts[Code] };
 }[keyof DrynessDoubts];
 
+type Range = { readonly value: number; readonly low: number; readonly high: number };
+
 export type TrayDryness = {
   readonly wetG: number;
   /** Food on the tray at its last weighing, g; the wet food before any. */
   readonly nowG: number;
   readonly expectedDryG: number;
   /** Water over all at the last weighing, share; `undefined` before any. */
-  readonly residual: { readonly value: number; readonly low: number; readonly high: number } | undefined;
+  readonly residual: Range | undefined;
+  /** The same over what is there without its fat, which holds no water: this has the bound. */
+  readonly fatFree: Range | undefined;
   /** Loss from the weighing before to the last, as a share of its weight in an hour; `undefined` before two weighings. */
   readonly lossPerH: number | undefined;
+  /** The same in grams, and the most of a dry tray. */
+  readonly lossGPerH: number | undefined;
+  readonly boundGPerH: number;
   readonly feel: TrayFeel;
   /** Why the tray does not count as dry; empty: dry. */
   readonly open: readonly DrynessGap[];
@@ -82,12 +95,17 @@ const STANDS_OUT = 0.03;
 /**
  * Whether the food of each tray is dry: its weight has come to a stand, what is left of its water is within bounds, and it feels dry through.
  *
- * @param moisture of the food when it was loaded, share
+ * Tables know the water of a dish only within a range. Where two weighings show that no more leaves the food, the dry end of that range counts; else the wet end does. A loss is
+ * told from the step of the scale: what a display cannot show counts as lost.
+ *
+ * @param dish moisture and fat of the food when it was loaded, shares of its weight
+ * @param scaleStepG the smallest step of the scale, g
  */
 export function judgeDryness(
   { trays, weighings }: Pick<Batch, 'trays' | 'weighings'>,
-  moisture: number,
+  { moisture, fatShare }: { readonly moisture: number; readonly fatShare: number },
   figures: ProcessFigures,
+  scaleStepG: number,
 ): Dryness {
   const doubts: DrynessDoubt[] = [];
   const judged = trays.map((tray, index): TrayDryness => {
@@ -114,17 +132,31 @@ export function judgeDryness(
       low: at(moisture - MOISTURE_UNSURE),
       high: at(moisture + MOISTURE_UNSURE),
     };
+    const withoutFat = (share: number) => {
+      const waterG = share * nowG;
+      return waterG / Math.max(waterG, nowG - fatShare * wetG, 1e-9);
+    };
+    const fatFree = residual && {
+      value: withoutFat(residual.value),
+      low: withoutFat(residual.low),
+      high: withoutFat(residual.high),
+    };
+    const boundGPerH = figures.lossBoundPerH * wetG * (1 - moisture);
 
     const open: DrynessGap[] = [];
+    let stands = false;
     if (!last) open.push({ code: 'not-weighed' });
     else if (!before || lossPerH === undefined) open.push({ code: 'weighed-once' });
     else if (last.afterH - before.afterH < LEAST_INTERVAL_H)
       open.push({ code: 'weighed-too-soon', leastH: LEAST_INTERVAL_H });
-    else if (lossPerH > figures.lossBoundPerH)
-      open.push({ code: 'still-losing', lossPerH, mostPerH: figures.lossBoundPerH });
-    else if (lossPerH < -figures.lossBoundPerH) open.push({ code: 'gained-weight' });
-    if (residual && residual.value > figures.mostResidualShare)
-      open.push({ code: 'too-moist', share: residual.value, most: figures.mostResidualShare });
+    else {
+      const gap = gapOfLoss(before.netG - last.netG, last.afterH - before.afterH, boundGPerH, scaleStepG);
+      if (gap) open.push(gap);
+      stands = gap === undefined;
+    }
+    const counts = fatFree && (stands ? fatFree.low : fatFree.high);
+    if (counts !== undefined && counts > figures.mostResidualShare)
+      open.push({ code: 'too-moist', share: counts, most: figures.mostResidualShare });
     if (last && feel === 'not felt') open.push({ code: 'not-felt' });
     if (feel === 'cold spot') open.push({ code: 'cold-spot' });
     if (feel === 'damp or soft spot') open.push({ code: 'damp-spot' });
@@ -140,7 +172,10 @@ export function judgeDryness(
       nowG,
       expectedDryG: dryWeightG(wetG, moisture, figures.residualShare),
       residual,
+      fatFree,
       lossPerH,
+      lossGPerH: lossPerH !== undefined && last ? lossPerH * last.netG : undefined,
+      boundGPerH,
       feel,
       open,
     };
@@ -162,4 +197,15 @@ export function judgeDryness(
     dry: judged.length > 0 && judged.every(({ open }) => open.length === 0),
     doubts,
   };
+}
+
+/** Why a weight does not stand; `undefined`: it does. */
+function gapOfLoss(lostG: number, hours: number, boundGPerH: number, stepG: number): DrynessGap | undefined {
+  const mostG = boundGPerH * hours;
+  if (lostG < -Math.max(mostG, stepG)) return { code: 'gained-weight' };
+  if (lostG > mostG) return { code: 'still-losing', lostG, hours, mostG };
+  const couldBeG = Math.max(0, lostG) + stepG;
+  if (couldBeG <= mostG) return undefined;
+  // in whole half hours
+  return { code: 'scale-too-coarse', stepG, hours, waitH: Math.ceil((2 * couldBeG) / boundGPerH) / 2 };
 }

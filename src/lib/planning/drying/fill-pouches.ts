@@ -12,6 +12,7 @@ import {
   type ServingVolume,
 } from './portioning.ts';
 import { scaleParts } from './recipe-totals.ts';
+import { hasMeat } from './safety-steps.ts';
 import { keeping, type Keeping } from './storage.ts';
 import { trueVolumeMl } from './true-volume.ts';
 
@@ -73,6 +74,7 @@ export function fillPouches(
           barrier: fill.pouch.barrier,
           absorber: isOxygenFree,
           sealedOn,
+          hasMeat: hasMeat(batch.recipe),
         },
         kitchen,
       ),

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { exampleBatch, exampleFood, exampleRecipe } from '../../../../tests/support/kitchen-examples.ts';
 import type { CookingClass } from '../model/composition.ts';
-import { openChecks, safetyChecks, whyCheckOpen } from './safety-steps.ts';
+import { cookAfterOf, openChecks, safetyChecks, whyCheckOpen } from './safety-steps.ts';
 
 const recipeOf = (...classes: CookingClass[]) =>
   exampleRecipe({
@@ -10,7 +10,8 @@ const recipeOf = (...classes: CookingClass[]) =>
       quantity: { amount: 1, unit: 'kg' },
     })),
   });
-const ids = (...classes: CookingClass[]) => safetyChecks(recipeOf(...classes)).map(({ id }) => id);
+const ids = (...classes: CookingClass[]) =>
+  safetyChecks(recipeOf(...classes), 'freeze-dried').map(({ id }) => id);
 
 describe('safety checks', () => {
   it('ask for a temperature of what has to be cooked through, once for each kind', () => {
@@ -24,11 +25,13 @@ describe('safety checks', () => {
   });
 
   it('ask of every dish for clean hands, time, a look inside, dryness and seams', () => {
-    expect(ids('other')).toEqual(['hands', 'two hours', 'dry through', 'low oxygen', 'seams']);
+    expect(ids('other')).toEqual(['hands', 'two hours', 'dry through', 'cooled', 'low oxygen', 'seams']);
   });
 
   it('are open until they are ticked, and until a temperature is reached', () => {
-    const [poultry] = safetyChecks(recipeOf('poultry')).filter(({ leastC }) => leastC !== undefined);
+    const [poultry] = safetyChecks(recipeOf('poultry'), 'freeze-dried').filter(
+      ({ leastC }) => leastC !== undefined,
+    );
     const why = (...readingsC: (number | undefined)[]) =>
       poultry &&
       whyCheckOpen(
@@ -44,10 +47,43 @@ describe('safety checks', () => {
     expect(why(76, 60)).toMatchObject({ readingC: 60 });
   });
 
+  it('ask for conditioning and pasteurising of what is dried in warm air', () => {
+    const warm = safetyChecks(recipeOf('other'), 'dehydrated').map(({ id }) => id);
+    expect(warm).toContain('conditioned');
+    expect(warm).toContain('pasteurised');
+  });
+
+  it('of food that is freeze-dried raw ask for a mark instead of cooking; in warm air it is cooked first', () => {
+    const raw = { ...recipeOf('whole meat'), driedRaw: true };
+    const cold = safetyChecks(raw, 'freeze-dried').map(({ id }) => id);
+    expect(cold).toContain('marked raw');
+    expect(cold).not.toContain('cooked whole meat');
+    expect(safetyChecks(raw, 'dehydrated').map(({ id }) => id)).toContain('cooked whole meat');
+    expect(cookAfterOf(raw)).toBe('cook');
+    expect(cookAfterOf(recipeOf('whole meat'))).toBeUndefined();
+  });
+
+  it.each([
+    ['Kidney beans, dry', 12, true],
+    ['Kidneybohnen, getrocknet', 12, true],
+    ['Haricots rouges secs', 12, true],
+    ['Black beans, dry', 11, true],
+    ['Kidney beans, tinned, drained', 68, false],
+    ['Green beans', 90, false],
+    ['Soya beans, dry', 9, false],
+  ])('%s with %d g of water have to be boiled hard: %s', (name, waterG, asked) => {
+    const composition = { waterG, proteinG: 2, fatG: 1, carbohydrateG: 4 };
+    const recipe = exampleRecipe({
+      ingredients: [{ food: exampleFood({ name, composition }), quantity: { amount: 1, unit: 'kg' } }],
+    });
+    expect(safetyChecks(recipe, 'freeze-dried').some(({ id }) => id === 'beans boiled')).toBe(asked);
+    expect(cookAfterOf({ ...recipe, driedRaw: true })).toBe(asked ? 'boil hard' : undefined);
+  });
+
   it('of a batch are listed with why they are open', () => {
     expect(openChecks(exampleBatch({ recipe: recipeOf('egg') }))).toEqual([]);
     expect(openChecks(exampleBatch({ checks: [] })).map(({ open }) => open.code)).toEqual(
-      Array.from({ length: 5 }, () => 'not-ticked'),
+      Array.from({ length: 6 }, () => 'not-ticked'),
     );
   });
 });

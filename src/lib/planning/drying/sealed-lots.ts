@@ -7,6 +7,7 @@ import type { BatchNotice } from './batch-notices.ts';
 import type { BatchFigures } from './batch-sheet.ts';
 import type { FillSheet } from './fill-pouches.ts';
 import { containerMl, containerTareG, type ContainerName } from './portioning.ts';
+import { cookAfterOf } from './safety-steps.ts';
 
 /** What keeps a batch from being sealed at all. */
 export type SealingBlock =
@@ -28,6 +29,9 @@ export type SealingBlock =
       readonly message: string;
     };
 
+/** Warnings of what must not be sealed, whoever says so. */
+const FORBIDS_SEALING: readonly BatchNotice['code'][] = ['germs-can-grow', 'raw-meat-in-warm-air'];
+
 /**
  * The lots that sealing a batch writes, or why it cannot be sealed at all.
  *
@@ -44,7 +48,9 @@ export function sealedLots(
   const { totals, dry, water, steep, allergens, cost } = figures;
   const blocks: SealingBlock[] = [];
   if (batch.trays.length === 0) blocks.push({ code: 'no-tray-weighed' });
-  blocks.push(...notices.filter(({ severity }) => severity === 'attention'));
+  blocks.push(
+    ...notices.filter(({ severity, code }) => severity === 'attention' || FORBIDS_SEALING.includes(code)),
+  );
   if (batch.fills?.length === 0) blocks.push({ code: 'no-pouch-chosen' });
   if (bestBefore === undefined)
     for (const { fill, name, isOxygenFree, keeping } of fills)
@@ -61,6 +67,7 @@ export function sealedLots(
     blocks.push({ code: 'best-before-sealing', bestBefore, sealedOn });
   if (blocks.length > 0) return { lots: [], blocks };
 
+  const cookAfter = cookAfterOf(recipe);
   const lots = fills.map(({ fill, keeping: kept, code }): PouchLot => ({
     code,
     recipe: recipe.name,
@@ -86,6 +93,7 @@ export function sealedLots(
     ...(fill.pouch.noEating && { eatFromPouch: false }),
     ...(fill.pouch.stands && { pouchStands: true }),
     ...(batch.place !== undefined && { place: batch.place }),
+    ...(cookAfter && { cookAfter }),
     note: batch.note,
   }));
   const wrong = lots.flatMap(whatIsWrongWith);

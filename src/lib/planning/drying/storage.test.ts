@@ -10,6 +10,7 @@ const FOOD = {
   barrier: 'foil pouch',
   absorber: true,
   sealedOn: '2026-09-30',
+  hasMeat: false,
 } as const;
 const kept = (food: Partial<Parameters<typeof keeping>[0]> = {}, kitchen: Partial<Kitchen> = {}) =>
   keeping({ ...FOOD, ...food }, { ...defaultKitchen(), ...kitchen });
@@ -31,10 +32,19 @@ describe('sealed food', () => {
     expect(kept({ residual: 0 })?.months).toBe(60);
   });
 
-  it('keeps half as long 10 °C warmer, not longer in the cold', () => {
-    expect(kept({}, { storageTemperatureC: 30 })?.months).toBe(30);
-    expect(kept({}, { storageTemperatureC: 25 })?.months).toBe(42);
+  it('keeps half as long 20 °F warmer, not longer in the cold', () => {
+    expect(kept({}, { storageTemperatureC: 20 + 20 / 1.8 })?.months).toBe(30);
+    expect(kept({}, { storageTemperatureC: 25 })?.months).toBe(43);
     expect(kept({}, { storageTemperatureC: 5 })?.months).toBe(60);
+  });
+
+  it('keeps for weeks where meat was dried in warm air, and is told so', () => {
+    const jerky = { process: 'dehydrated', residual: 0.08, hasMeat: true } as const;
+    expect(kept(jerky)).toMatchObject({ months: 0, bestBefore: '2026-10-14' });
+    expect(kept(jerky)?.from.meatDays).toBe(14);
+    expect(kept(jerky, { storageTemperatureC: 4 })?.bestBefore).toBe('2026-12-29');
+    expect(kept({ ...jerky, hasMeat: false })?.months).toBe(12);
+    expect(kept({ hasMeat: true })?.months).toBe(60);
   });
 
   it('keeps for some time even where no moisture at all was expected', () => {

@@ -1,5 +1,6 @@
 import { say } from '../../texts/say.ts';
-import type { ResolvedDay } from '../model/resolve-trip.ts';
+import { isMinor } from '../model/body.ts';
+import type { ResolvedDay, ResolvedEater } from '../model/resolve-trip.ts';
 import type { Settings } from '../model/settings.ts';
 import type { Estimate } from '../model/trip-plan.ts';
 import { shownFixed } from '../units/show.ts';
@@ -8,59 +9,106 @@ import {
   INDIVIDUAL_PER_HOUR_ML,
   MOST_PER_DAY_ML,
   MOST_PER_HOUR_ML,
+  WARM_FROM_C,
   workRateOf,
+  type WorkRate,
 } from './fluid-replacement.ts';
 import { wetBulbGlobeC } from './heat-stress.ts';
+import { HEAT_UNSURE_ML, restWaterMl, waterSize } from './rest-water.ts';
 
-/** However much water the food brings, this much of a day at rest is still drunk, ml (common practice). */
+/** However much water the food brings, this much of a day at rest is still drunk by an adult, ml (common practice). */
 export const LEAST_DRUNK_AT_REST_ML = 1000;
+/** Body mass of the soldiers whom the tables of heat are for, g (rule of thumb). */
+const TABLE_MASS_G = 75_000;
+/** How far people drink apart in the cool, ml an hour. Source: Nolte, Noakes & van Vuuren 2010, MSSE 42:1675: 383 ± 150 ml an hour drunk at will on a march of 4 h. */
+export const COOL_SPREAD_PER_HOUR_ML = 150;
 
 export type Drinking = {
   /** Drunk apart from walking, ml. */
   readonly restMl: number;
+  /** More would be needed than may be drunk. */
+  readonly isCapped: boolean;
   readonly total: Estimate;
+};
+
+/** The class of work of an eater on the move. A child's rate is scaled to the mass of the tables: small bodies heat up faster. */
+export function workOf({ body }: Pick<ResolvedEater, 'body'>, walkingRateW: number): WorkRate {
+  return workRateOf(isMinor(body) && body.massG ? (walkingRateW * TABLE_MASS_G) / body.massG : walkingRateW);
+}
+
+/** What a child sweats on the move, of what an adult does: by surface, which goes with mass^(2/3) (rule of thumb; children sweat less still for each m²). */
+const sweatSize = (body: ResolvedEater['body']): number => {
+  if (!isMinor(body)) return 1;
+  return body.massG ? Math.min(1, (body.massG / TABLE_MASS_G) ** (2 / 3)) : waterSize(body);
 };
 
 /**
  * What one eater drinks on a day, ml.
  *
- * At rest: the adequate intake of EFSA 2010 (2.0 l women, 2.5 l men, food included, moderate weather; memory; a setting), less the water in the food of the day.
- * On the move: the table of TB MED 507 by work rate and heat; below its heats, and never less, the figure of the settings (the lower end of the 0.4 to 0.8 l/h of the
- * American College of Sports Medicine 2007, memory). Bounded by the limits of TB MED 507.
+ * At rest: the adequate intake for age and sex, and what heat adds, less the water in the food of the day. On the move: the table of TB MED 507 by work and heat; in the cool,
+ * and never less, the figure of the settings. Bounded by the limits of TB MED 507, for children by their size.
  *
  * @param foodWaterMl water added to what this eater eats on the day
+ * @returns never less in more heat or for longer walking
  */
 export function drinkOfDay(
+  eater: Pick<ResolvedEater, 'body'>,
   day: ResolvedDay,
   walkingH: number,
   walkingRateW: number,
   foodWaterMl: number,
   settings: Settings,
 ): Drinking {
+  const { body } = eater;
   const wbgtC = wetBulbGlobeC(day.airTemperatureC, day.humidityShare);
-  const work = workRateOf(walkingRateW);
-  const restMl = Math.max(LEAST_DRUNK_AT_REST_ML, settings.waterAtRestMl - foodWaterMl);
-  const wantedPerHourMl = Math.min(
-    MOST_PER_HOUR_ML,
-    Math.max(settings.drinkPerWalkingHourMl, fluidReplacementMl(wbgtC, work)),
-  );
-  const value = Math.min(MOST_PER_DAY_ML, restMl + wantedPerHourMl * walkingH);
-  const spread = INDIVIDUAL_PER_HOUR_ML * walkingH;
+  const work = workOf(eater, walkingRateW);
+  const sweat = sweatSize(body);
+  const rest = restWaterMl(settings.waterAtRestMl, day.airTemperatureC, walkingH, body);
+  const restMl = Math.max(LEAST_DRUNK_AT_REST_ML * Math.min(1, waterSize(body)), rest.ml - foodWaterMl);
+  const neededPerHourMl =
+    Math.max(settings.drinkPerWalkingHourMl, fluidReplacementMl(wbgtC, work, day.sun)) * sweat;
+  const perHourMl = Math.min(MOST_PER_HOUR_ML * sweat, neededPerHourMl);
+  const mostMl = MOST_PER_DAY_ML * sweat;
+  const neededMl = restMl + neededPerHourMl * walkingH;
+  const value = Math.min(mostMl, restMl + perHourMl * walkingH);
+  const walkSpreadMl =
+    (wbgtC < WARM_FROM_C ? COOL_SPREAD_PER_HOUR_ML : INDIVIDUAL_PER_HOUR_ML) * sweat * walkingH;
+  const heatSpreadMl = rest.forHeatMl > 0 ? Math.min(rest.forHeatMl, HEAT_UNSURE_ML * waterSize(body)) : 0;
+  const spread = Math.hypot(walkSpreadMl, heatSpreadMl);
   return {
     restMl: Math.min(restMl, value),
+    isCapped: neededMl > value + 1,
     total: {
       value,
-      low: Math.max(Math.min(restMl, value), value - spread),
-      high: Math.min(MOST_PER_DAY_ML, value + spread),
+      low: Math.max(0, value - spread),
+      high: Math.min(mostMl, value + spread),
       terms: [
-        { label: say('water of a day at rest, food included'), value: settings.waterAtRestMl, unit: 'ml' },
+        {
+          label: say('water of a day at rest in moderate weather, food included'),
+          value: rest.ml - rest.forHeatMl,
+          unit: 'ml',
+        },
+        ...(rest.forHeatMl > 0
+          ? [
+              {
+                label: say('more for the hours off the trail at {heat} °C', {
+                  heat: shownFixed(day.airTemperatureC, 0),
+                }),
+                value: rest.forHeatMl,
+                unit: 'ml',
+              },
+            ]
+          : []),
         { label: say('already in the food'), value: foodWaterMl, unit: 'ml' },
         {
-          label: say(
-            'an hour of {work, select, easy {easy} moderate {moderate} other {hard}} walking at {heat} °C WBGT',
-            { work, heat: shownFixed(wbgtC, 0) },
-          ),
-          value: wantedPerHourMl,
+          label:
+            wbgtC < WARM_FROM_C
+              ? say('an hour of walking')
+              : say(
+                  'an hour of {work, select, easy {easy} moderate {moderate} hard {hard} other {very hard}} walking at {heat} °C WBGT',
+                  { work: work === 'very hard' ? 'other' : work, heat: shownFixed(wbgtC, 0) },
+                ),
+          value: perHourMl,
           unit: 'ml',
         },
         { label: say('hours of walking'), value: walkingH, unit: 'h' },

@@ -4,6 +4,7 @@ import type { Settings } from '../model/settings.ts';
 import { notice, type Notice } from '../model/notices.ts';
 import type {
   DayDemand,
+  DayHeat,
   DayWater,
   FromOpen,
   MenuMeal,
@@ -15,6 +16,8 @@ import type {
 import type { MealKind } from '../model/words.ts';
 import type { PlannedLeg } from '../route/trip-legs.ts';
 import { drinkOfDay, type Drinking } from './drinking.ts';
+import { heatNotices } from './heat-notices.ts';
+import { treatmentNotices } from './treatment-notices.ts';
 import { wetBulbGlobeC } from './heat-stress.ts';
 import { lunchStretch } from './lunch-stretch.ts';
 
@@ -48,6 +51,7 @@ export function planWater(
   trip: ResolvedTrip,
   legs: readonly PlannedLeg[],
   demand: readonly DayDemand[],
+  heat: readonly DayHeat[],
   menu: MenuPlan,
   settings: Settings,
 ): { water: WaterPlan; notices: Notice[] } {
@@ -55,6 +59,7 @@ export function planWater(
     trip.party.map((eater) => {
       const work = demand[index]?.eaters.find((row) => row.eater === eater.name)?.walkingRateW ?? 0;
       return drinkOfDay(
+        eater,
         day,
         legs[index]?.walkingH ?? 0,
         work,
@@ -90,6 +95,7 @@ export function planWater(
     return {
       day: day.day,
       wbgtC: wetBulbGlobeC(day.airTemperatureC, day.humidityShare),
+      heat: heatOf(heat, index),
       drink: trip.party.map((eater, eaterIndex) => {
         const drink = drinks[eaterIndex];
         if (!drink) throw new RangeError(`no drinking figure for ${eater.name} on day ${day.day}`);
@@ -111,7 +117,32 @@ export function planWater(
     peakMl: peak.peakMl,
     peakDay: peak.day,
   };
-  return { water, notices: capacityNotices(trip, water) };
+  return {
+    water,
+    notices: [
+      ...heatNotices(trip, heat),
+      ...drinking.flatMap((drinks, index) => overdrinkNotices(trip, index, drinks)),
+      ...treatmentNotices(
+        trip,
+        days.reduce((sum, { treatMl }) => sum + treatMl, 0),
+      ),
+      ...capacityNotices(trip, water),
+    ],
+  };
+}
+
+function heatOf(heat: readonly DayHeat[], index: number): DayHeat {
+  const of = heat[index];
+  if (!of) throw new RangeError(`no heat for day ${index + 1}`);
+  return of;
+}
+
+/** Where sweat asks for more than may be drunk, drinking is no answer to the heat. */
+function overdrinkNotices(trip: ResolvedTrip, index: number, drinks: readonly Drinking[]): Notice[] {
+  const over = trip.party.filter((_, eater) => drinks[eater]?.isCapped);
+  return over.length === 0
+    ? []
+    : [notice('sweat-above-drinking-limit', { eaters: over.map(({ name }) => name) }, { day: index + 1 })];
 }
 
 /** Water in the packs where a stretch begins, as one load. */

@@ -3,6 +3,7 @@ import { ALLERGENS, allergenLabel, type Allergen } from '../model/allergens.ts';
 import { dietLabel } from '../model/diets.ts';
 import type { PouchLot } from '../model/pouch-lot.ts';
 import { pouchEnergyKcal, pouchFoodG } from '../model/pouch-totals.ts';
+import { COOK_AFTER_WORDS } from '../model/words.ts';
 import { waitText } from '../trail-card/steep-time.ts';
 import { POUR_WORDS } from '../trail-card/pour-words.ts';
 import { showPour } from '../units/fractions.ts';
@@ -63,7 +64,7 @@ export function makeLabel(lot: PouchLot, unitSystem: UnitSystem): Label {
           serving: pour(lot.waterMl),
         }
       : undefined,
-    steep: isWet ? waitText(lot) || undefined : undefined,
+    steep: afterWater(lot, isWet),
     energy: {
       pouch: show(pouchEnergyKcal(lot), 'energy', unitSystem),
       serving: show(lot.energyKcal, 'energy', unitSystem),
@@ -83,6 +84,14 @@ export function makeLabel(lot: PouchLot, unitSystem: UnitSystem): Label {
         )
       : say('Puffed up, torn, damp or smelling wrong: do not taste it, throw it away.'),
   };
+}
+
+/** The wait, and what is done with raw food after it. */
+function afterWater(lot: PouchLot, isWet: boolean): string | undefined {
+  const wait = isWet ? waitText(lot) : '';
+  if (!lot.cookAfter) return wait || undefined;
+  const what = say(COOK_AFTER_WORDS[lot.cookAfter]);
+  return wait ? say('{wait}, then {what}', { wait, what }) : what;
 }
 
 function allergenSentence(held: readonly Allergen[] | undefined): string {

@@ -101,6 +101,12 @@ export const Batch = z
     releasedBecause: Remark.optional().describe(
       'Why food that is not shown to be dry was released all the same',
     ),
+    waterActivity: z
+      .number(sayLater('must be a number from 0 to 1'))
+      .min(0, sayLater('must be a number from 0 to 1'))
+      .max(1, sayLater('must be a number from 0 to 1'))
+      .optional()
+      .describe('Water activity of the dampest piece by a meter, 0 to 1; left out: not measured'),
     packedG: someWeightG()
       .optional()
       .describe('Dry food that goes into pouches, weighed, g; left out: all of it'),

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { sayLater } from '../../texts/say.ts';
 
-/** Body data, for those who would rather have their need estimated than enter it. */
+/** All that the equations of energy need of a body. */
 export const Body = z.strictObject({
   sex: z.enum(['male', 'female']).describe('Sex as the equations use it'),
   ageY: z
@@ -24,3 +24,19 @@ export const Body = z.strictObject({
     .describe('Body mass without clothes and pack, g'),
 });
 export type Body = z.infer<typeof Body>;
+
+/** What is known of a body: mass and age set loads and water, all four together the need for energy. */
+export const BodyData = Body.partial();
+export type BodyData = z.infer<typeof BodyData>;
+
+/** Below this age loads and drinking are those of a child or youth, years. */
+export const MINOR_UNDER_Y = 18;
+export const isMinor = ({ ageY }: BodyData): boolean => ageY !== undefined && ageY < MINOR_UNDER_Y;
+
+/** @returns the body that the equations need, where all of it is known */
+export function wholeBody(data: BodyData | undefined): Body | undefined {
+  const { sex, ageY, heightM, massG } = data ?? {};
+  return sex !== undefined && ageY !== undefined && heightM !== undefined && massG !== undefined
+    ? { sex, ageY, heightM, massG }
+    : undefined;
+}

@@ -8,7 +8,7 @@ export type CompositionDoubt =
 
 /** Rounded parts may add up to a little over 100 g. */
 const MOST_PARTS_G = 101;
-/** Tables of raw foods differ from the general factors by up to about a fifth: specific factors, organic acids, fibre (FAO Food and Nutrition Paper 77, 2003, memory). */
+/** Tables of raw foods differ from the general factors by up to about a fifth: specific factors, organic acids, fibre (rule of thumb; the tables of FAO Food and Nutrition Paper 77, 2003 would replace it). */
 const ENERGY_TOLERANCE = 0.2;
 /** Below this the difference is within rounding and acids, kcal per 100 g. */
 const ENERGY_ROUNDING_KCAL = 15;

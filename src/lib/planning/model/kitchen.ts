@@ -223,8 +223,8 @@ const USUAL_ABSORBERS: AbsorberSize[] = [
 ];
 
 /**
- * Months at 20 °C. Rules of thumb, on the careful side; fat turns rancid first. Dehydrated in plastic: extension guidance gives dried foods in general
- * 4 months to 1 year (University of Georgia Cooperative Extension, So Easy to Preserve).
+ * Months at 20 °C. Freeze-dried: rule of thumb; university extension says several months in an ordinary container and longer with a barrier and an absorber, without figures.
+ * Dehydrated: 4 months to a year (University of Georgia Extension, So Easy to Preserve); fat turns rancid first. Meat dried in warm air keeps for weeks: `storage.ts`.
  */
 export function usualStorage(): StorageRule[] {
   const rule = (
@@ -247,11 +247,11 @@ export function usualStorage(): StorageRule[] {
     ...rule('freeze-dried', 'foil pouch', false, [12, 6, 3]),
     ...rule('freeze-dried', 'jar or can', false, [9, 5, 2]),
     ...rule('freeze-dried', 'plastic pouch', false, [4, 2, 1]),
-    ...rule('dehydrated', 'foil pouch', true, [18, 9, 4]),
-    ...rule('dehydrated', 'jar or can', true, [15, 8, 3]),
-    ...rule('dehydrated', 'plastic pouch', true, [8, 4, 2]),
-    ...rule('dehydrated', 'foil pouch', false, [9, 4, 2]),
-    ...rule('dehydrated', 'jar or can', false, [8, 4, 2]),
+    ...rule('dehydrated', 'foil pouch', true, [12, 6, 3]),
+    ...rule('dehydrated', 'jar or can', true, [12, 6, 3]),
+    ...rule('dehydrated', 'plastic pouch', true, [6, 4, 2]),
+    ...rule('dehydrated', 'foil pouch', false, [6, 4, 2]),
+    ...rule('dehydrated', 'jar or can', false, [6, 4, 2]),
     ...rule('dehydrated', 'plastic pouch', false, [4, 2, 1]),
   ];
 }
@@ -337,6 +337,12 @@ export const Kitchen = z.strictObject({
     .max(45, sayLater('must be at most 45 °C'))
     .default(20)
     .describe('Where the shelf stands, °C'),
+  scaleStepG: z
+    .number(sayLater('must be a weight'))
+    .positive(sayLater('must be more than 0'))
+    .max(100, sayLater('must be at most 100 g'))
+    .default(1)
+    .describe('Smallest step that the scale for the trays shows, g'),
   electricityMinorPerKwh: priceMinor().default(30).describe('Price of one kWh'),
   shopServingMinor: priceMinor().optional().describe('What a serving like it costs in a shop'),
   cookDays: z

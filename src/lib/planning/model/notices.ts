@@ -1,6 +1,12 @@
 import { z } from 'zod';
 import { Allergen, Diet, FuelKind, MealKind } from './kinds.ts';
-import { NOTICE_PAGES, NOTICE_SEVERITIES, type NoticePage, type NoticeSeverity } from './words.ts';
+import {
+  CANISTER_GASES,
+  NOTICE_PAGES,
+  NOTICE_SEVERITIES,
+  type NoticePage,
+  type NoticeSeverity,
+} from './words.ts';
 
 /*
  * What a plan has to tell the people who follow it: a code with its figures, in the units of the core. `presentation/notice-words.ts` words each code;
@@ -53,12 +59,15 @@ export const NOTICE_KINDS = {
     share: Amount,
     eaters: z.array(z.strictObject({ eater: Name, bodyG: Amount })),
   }),
-  'steeper-than-equation': kind('note', 'party', {
-    upM: Amount,
-    downM: Amount,
-    steepestUp: Amount,
-    steepestDown: Amount,
-  }),
+  'beyond-walking-equation': kind('note', 'party', { beyondM: Amount }),
+  'minor-without-need': kind('attention', 'party', {}),
+  'long-day': kind('note', 'party', { hours: Amount }),
+  'very-long-day': kind('caution', 'party', { hours: Amount }),
+
+  // altitude
+  'ascent-first-night-high': kind('caution', 'party', { altitudeM: z.number() }),
+  'ascent-too-fast': kind('caution', 'party', { riseM: Amount, days: z.array(Day) }),
+  'ascent-without-rest': kind('caution', 'party', { riseM: Amount, fromDay: Day }),
 
   // water
   'too-little-water-capacity': kind('attention', 'water', {
@@ -68,13 +77,39 @@ export const NOTICE_KINDS = {
     toDryCamp: z.boolean(),
   }),
 
+  // heat
+  'heat-danger': kind('warning', 'water', {
+    airTemperatureC: z.number(),
+    category: z.int().min(0).max(5),
+    avoid: z.boolean().describe('The table says not to work this hard in this heat'),
+  }),
+  'heat-walk-too-long': kind('warning', 'water', { workMin: Amount, restMin: Amount, neededH: Amount }),
+  'heat-rests': kind('caution', 'water', {
+    workMin: Amount,
+    restMin: Amount,
+    neededH: Amount,
+    acclimatised: z.boolean(),
+  }),
+  'sweat-above-drinking-limit': kind('warning', 'water', { eaters: z.array(Name) }),
+
   // fuel and stove
+  'filter-may-freeze': kind('caution', 'water', { nightC: z.number() }),
+  'water-not-treated': kind('warning', 'water', {}),
+  'pouches-swell': kind('note', 'loads', { altitudeM: z.number(), factor: Amount }),
   'no-fuel-container': kind('attention', 'water', { fuel: FuelKind }),
-  'cold-for-canister-gas': kind('caution', 'water', {}),
+  'cold-for-canister-gas': kind('caution', 'water', {
+    gas: z.enum(CANISTER_GASES),
+    coldestC: z.number(),
+    gasBoilsC: z.number(),
+  }),
   'stove-safety': kind('warning', 'water', {}),
 
   // packs
   'nobody-may-carry': kind('attention', 'loads', { recipe: Name, avoiders: z.array(Name) }),
+  'load-noticeable': kind('note', 'loads', { share: Amount, minor: z.boolean() }),
+  'load-heavy': kind('caution', 'loads', { share: Amount, minor: z.boolean() }),
+  'load-harmful': kind('warning', 'loads', { share: Amount, minor: z.boolean() }),
+  'gear-of-minors': kind('note', 'loads', { eaters: z.array(Name) }),
   'over-carry-limit': kind('attention', 'loads', { days: z.array(Day), overG: Amount, when: z.string() }),
 } as const;
 

@@ -114,6 +114,10 @@ export const Recipe = z.strictObject({
     .max(2, sayLater('must be at most 2 g/ml'))
     .default(1)
     .describe('Weight of one millilitre of the cooked dish as it lies on a tray, g'),
+  driedRaw: z
+    .boolean()
+    .default(false)
+    .describe('Dried without being cooked first: it has to be cooked after its water has gone in'),
   waterKind: WaterKind.default('boiling'),
   steepMin: minutes()
     .optional()
@@ -149,7 +153,7 @@ export function ingredientCost(ingredient: Ingredient): number | undefined {
   return price && paidForG ? (price.paidMinor * ingredientG(ingredient)) / paidForG : undefined;
 }
 
-/** Food with at least so much water is plain water, g per 100 g; the leanest broth and melon hold less (memory). */
+/** Food with at least so much water is plain water, g per 100 g; the leanest broth and melon hold less (rule of thumb; a table of foods would replace it). */
 const PLAIN_WATER_G = 99.5;
 
 /** Whether an ingredient is water from the tap: it is neither bought nor priced. */

@@ -1,10 +1,10 @@
 import { say } from '../../texts/say.ts';
 import { addDays } from './calendar.ts';
-import type { Body } from './body.ts';
+import { isMinor, wholeBody, type Body, type BodyData } from './body.ts';
 import type { Terrain, WalkingTimeMethod } from './route.ts';
-import { TRIP_DEFAULTS, type Default } from './trip-defaults.ts';
+import { TRIP_DEFAULTS, usualLoads, type Default } from './trip-defaults.ts';
 import type { CookGroup, DayConditions, Eater, MealRule, StartedContainer, Trip } from './trip.ts';
-import type { FuelKind, MainMeal, ServingStyle } from './words.ts';
+import type { CanisterGas, FuelKind, MainMeal, ServingStyle } from './words.ts';
 
 /** One value that a plan rests on although nobody entered it; `field` is its path in the trip, such as `days.0.walkingH`. */
 export type Assumption = { readonly field: string; readonly value: string | number; readonly reason: string };
@@ -16,6 +16,11 @@ export type Need =
 
 export type ResolvedEater = Pick<Eater, 'name' | 'allergens' | 'diets' | 'portion' | 'tastes'> & {
   readonly need: Need;
+  /** What is known of it. */
+  readonly body: BodyData;
+  readonly isMinor: boolean;
+  /** Whether its need was entered for this eater, or follows from their body. */
+  readonly isNeedOwn: boolean;
   readonly maxLoadG: number;
   readonly baseLoadG: number;
   readonly waterCapacityMl: number;
@@ -27,6 +32,7 @@ export type ResolvedDay = {
   readonly campAltitudeM: number;
   readonly airTemperatureC: number;
   readonly humidityShare: number;
+  readonly sun: NonNullable<DayConditions['sun']>;
   readonly wind: NonNullable<DayConditions['wind']>;
   readonly terrain: Terrain;
   readonly waterTemperatureC: number;
@@ -49,9 +55,11 @@ export type ResolvedTrip = {
   readonly planFor: NonNullable<Trip['planFor']>;
   readonly deficitShare: number;
   readonly days: readonly ResolvedDay[];
+  readonly isAcclimatised: boolean;
   readonly treatment: NonNullable<Trip['treatment']>;
   readonly stove: {
     readonly fuel: FuelKind;
+    readonly gas: CanisterGas;
     /** Missing: as measured by the user, or usual for the fuel. */
     readonly efficiency: number | undefined;
     readonly reserve: number;
@@ -84,7 +92,7 @@ export const NOTHING_LEARNED: LearnedDefaults = { appetiteOf: () => undefined, p
 
 /** Whether somebody entered what an eater needs: for them, or for everybody of the trip who gave no body data. */
 export const hasOwnFigure = (eater: Eater, trip: Trip): boolean =>
-  eater.energyKcal !== undefined || (trip.energyKcal !== undefined && eater.body === undefined);
+  eater.energyKcal !== undefined || (trip.energyKcal !== undefined && !wholeBody(eater.body));
 
 /** The pace of the party, with the defaults for what is left out. */
 export function paceOf(trip: Trip, learned: LearnedDefaults): Pace {
@@ -118,7 +126,7 @@ export function resolveTrip(
     return fallback.value;
   };
 
-  const isOnTripsEnergy = (eater: Eater) => eater.energyKcal === undefined && eater.body === undefined;
+  const isOnTripsEnergy = (eater: Eater) => eater.energyKcal === undefined && !wholeBody(eater.body);
   const tripKcal = trip.party.some(isOnTripsEnergy)
     ? orDefault('energyKcal', trip.energyKcal, TRIP_DEFAULTS.energyKcal)
     : 0;
@@ -132,24 +140,31 @@ export function resolveTrip(
       ? { value: 'dinner' as const, reason: say('the only day begins with dinner') }
       : TRIP_DEFAULTS.lastMeal;
   const lastMeal = orDefault('lastMeal', trip.lastMeal, lastMealDefault);
-  const party = trip.party.map((eater, index): ResolvedEater => ({
-    name: eater.name,
-    need:
-      eater.energyKcal === undefined && eater.body !== undefined
-        ? { kind: 'body', body: eater.body, appetite: appetiteOf(eater, index) }
-        : { kind: 'entered', kcal: eater.energyKcal ?? tripKcal * appetiteOf(eater, index) },
-    allergens: eater.allergens,
-    diets: eater.diets,
-    ...(eater.portion && { portion: eater.portion }),
-    ...(eater.tastes && { tastes: eater.tastes }),
-    maxLoadG: orDefault(`party.${index}.maxLoadG`, eater.maxLoadG, TRIP_DEFAULTS.maxLoadG),
-    baseLoadG: orDefault(`party.${index}.baseLoadG`, eater.baseLoadG, TRIP_DEFAULTS.baseLoadG),
-    waterCapacityMl: orDefault(
-      `party.${index}.waterCapacityMl`,
-      eater.waterCapacityMl,
-      TRIP_DEFAULTS.waterCapacityMl,
-    ),
-  }));
+  const party = trip.party.map((eater, index): ResolvedEater => {
+    const body = wholeBody(eater.body);
+    const usual = usualLoads(eater.body ?? {});
+    return {
+      name: eater.name,
+      need:
+        eater.energyKcal === undefined && body
+          ? { kind: 'body', body, appetite: appetiteOf(eater, index) }
+          : { kind: 'entered', kcal: eater.energyKcal ?? tripKcal * appetiteOf(eater, index) },
+      body: eater.body ?? {},
+      isMinor: isMinor(eater.body ?? {}),
+      isNeedOwn: eater.energyKcal !== undefined || body !== undefined,
+      allergens: eater.allergens,
+      diets: eater.diets,
+      ...(eater.portion && { portion: eater.portion }),
+      ...(eater.tastes && { tastes: eater.tastes }),
+      maxLoadG: orDefault(`party.${index}.maxLoadG`, eater.maxLoadG, usual.maxLoadG),
+      baseLoadG: orDefault(`party.${index}.baseLoadG`, eater.baseLoadG, usual.baseLoadG),
+      waterCapacityMl: orDefault(
+        `party.${index}.waterCapacityMl`,
+        eater.waterCapacityMl,
+        usual.waterCapacityMl,
+      ),
+    };
+  });
   const days = Array.from({ length: trip.dayCount }, (_, index): ResolvedDay => {
     const given = trip.days[index] ?? {};
     const leg = known[index];
@@ -165,6 +180,7 @@ export function resolveTrip(
       ),
       airTemperatureC: orDefault(at('airTemperatureC'), given.airTemperatureC, TRIP_DEFAULTS.airTemperatureC),
       humidityShare: orDefault(at('humidityShare'), given.humidityShare, TRIP_DEFAULTS.humidityShare),
+      sun: orDefault(at('sun'), given.sun, TRIP_DEFAULTS.sun),
       wind: orDefault(at('wind'), given.wind, TRIP_DEFAULTS.wind),
       terrain: orDefault(at('terrain'), given.terrain, TRIP_DEFAULTS.terrain),
       waterTemperatureC: orDefault(
@@ -190,9 +206,11 @@ export function resolveTrip(
     planFor: orDefault('planFor', trip.planFor, TRIP_DEFAULTS.planFor),
     deficitShare: orDefault('deficitShare', trip.deficitShare, TRIP_DEFAULTS.deficitShare),
     days,
+    isAcclimatised: orDefault('acclimatised', trip.acclimatised, TRIP_DEFAULTS.acclimatised) === 'yes',
     treatment: orDefault('treatment', trip.treatment, TRIP_DEFAULTS.treatment),
     stove: {
       fuel,
+      gas: trip.stove.gas ?? TRIP_DEFAULTS.gas.value,
       efficiency: trip.stove.efficiency,
       reserve: orDefault('stove.reserve', trip.stove.reserve, TRIP_DEFAULTS.reserve),
       potG: orDefault('stove.potG', trip.stove.potG, TRIP_DEFAULTS.potG),

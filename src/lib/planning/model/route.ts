@@ -68,7 +68,7 @@ export const WALKING_TIME_METHODS = ['din-33466', 'tobler', 'naismith'] as const
 export const WalkingTimeMethod = z.enum(WALKING_TIME_METHODS);
 export type WalkingTimeMethod = z.infer<typeof WalkingTimeMethod>;
 
-/** Ground underfoot, by the terrain factors of Soule & Goldman 1972. */
+/** Ground underfoot, by the terrain factors of Soule & Goldman 1972, and snow by how deep the foot sinks. */
 export const TERRAINS = [
   'blacktop',
   'dirt-road',
@@ -76,6 +76,9 @@ export const TERRAINS = [
   'heavy-brush',
   'swampy-bog',
   'loose-sand',
+  'firm-snow',
+  'soft-snow',
+  'deep-snow',
 ] as const;
 export const Terrain = z.enum(TERRAINS);
 export type Terrain = z.infer<typeof Terrain>;

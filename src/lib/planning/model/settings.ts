@@ -32,7 +32,7 @@ const container = (label: Text, fuel: FuelContainer['fuel'], netG: number, tareG
 
 /**
  * Usual sizes of screw-on gas canisters and of fuel bottles, with the empty weight of a usual one (common practice; weigh your own).
- * Fuel in a bottle: 0.70 g/ml naphtha, 0.80 g/ml kerosene, 0.79 g/ml ethanol (memory).
+ * Fuel in a bottle: 0.70 g/ml naphtha, 0.80 g/ml kerosene, 0.79 g/ml ethanol (rule of thumb; the data sheet of the fuel would replace it).
  */
 const usualContainers = (): FuelContainer[] => [
   container(text('small canister, 100 g'), 'canister-gas', 100, 95),
@@ -50,7 +50,7 @@ const usualContainers = (): FuelContainer[] => [
 ];
 
 const VEGAN: Staple['diets'] = ['vegan'];
-/** Energy figures are round values of common food tables, from memory; the packet in the shop decides, for allergens too. */
+/** Energy figures are rules of thumb in round values; the packet in the shop decides, for allergens too. */
 const usualStaples = (): Staple[] => [
   {
     name: say('certified gluten-free oats'),

@@ -204,9 +204,24 @@ export const WaterStretch = z.strictObject({
 });
 export type WaterStretch = z.infer<typeof WaterStretch>;
 
+export const DayHeat = z.strictObject({
+  category: z.int().min(0).max(5).describe('Heat category of the tables; 0: below them'),
+  work: z
+    .enum(['easy', 'moderate', 'hard', 'very hard'])
+    .optional()
+    .describe('Work of whoever works hardest; missing: nobody walks'),
+  workMin: z.int().min(0).max(60).describe('Minutes of walking in an hour'),
+  restMin: z.int().min(0).max(60).describe('Minutes of rest in the shade in an hour'),
+  avoid: z.boolean().describe('The table says not to walk'),
+  neededH: Amount.describe('What the walk takes with these rests'),
+  addedRestH: Amount.describe('Rests planned beyond those of the pace'),
+});
+export type DayHeat = z.infer<typeof DayHeat>;
+
 export const DayWater = z.strictObject({
   day: Day,
   wbgtC: z.number().describe('Wet-bulb globe temperature at midday'),
+  heat: DayHeat,
   drink: z.array(z.strictObject({ eater: EaterName, ml: Estimate })),
   drinkMl: Amount.describe('Drinking water of the party'),
   cookMl: Amount.describe('Water added to the food of the day'),
@@ -240,6 +255,7 @@ export const Boil = z.strictObject({
   heatKJ: Amount.describe('Heat that has to reach water and pot'),
   efficiency: z.number().describe('In this wind and cold'),
   fuelG: Amount.describe('Fuel burnt for it, without the reserve'),
+  burnMin: Amount.describe('Minutes that the burner is on'),
 });
 export type Boil = z.infer<typeof Boil>;
 export const FuelPlan = z.strictObject({
@@ -415,6 +431,7 @@ export const CardDay = z.strictObject({
   boilsAtC: z.number(),
   longerSteep: z.boolean().describe('Waiting times are longer than at sea level'),
   dryCamp: z.boolean(),
+  heat: DayHeat,
   meals: z.array(CardMeal),
 });
 export type CardDay = z.infer<typeof CardDay>;

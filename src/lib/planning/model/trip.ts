@@ -14,11 +14,11 @@ import {
   ShortText,
   Taste,
 } from './kinds.ts';
-import { Body } from './body.ts';
+import { BodyData } from './body.ts';
 import { LotCode } from './pouch-lot.ts';
 import { Reason } from './reasons.ts';
 import { Route, Terrain, WalkingTimeMethod } from './route.ts';
-import { MEAL_WORDS } from './words.ts';
+import { CANISTER_GASES, MEAL_WORDS } from './words.ts';
 
 const DailyEnergyKcal = z
   .number(sayLater('must be a number of kcal'))
@@ -35,7 +35,9 @@ export const Eater = z.strictObject({
   energyKcal: DailyEnergyKcal.optional().describe(
     'Energy target of this eater, kcal per full day; left out: from the body data, or that of the trip',
   ),
-  body: Body.optional().describe('Body data to estimate the need from, where no energy target is given'),
+  body: BodyData.optional().describe(
+    'Age and mass for loads and water; with sex and height the need too, where no energy target is given',
+  ),
   allergens: z.array(Allergen).default([]).describe('Allergens this eater must not be served'),
   diets: z
     .array(Diet)
@@ -113,6 +115,10 @@ export const DayConditions = z.strictObject({
     .max(1, sayLater('must be at most 100 %'))
     .optional()
     .describe('Relative humidity at midday, 0 to 1'),
+  sun: z
+    .enum(['sun', 'mixed', 'shade'])
+    .optional()
+    .describe('Full sun, some of both, or full shade on the way'),
   wind: z.enum(['calm', 'breezy', 'windy']).optional().describe('Wind at the stove, behind its shield'),
   waterTemperatureC: z
     .number(sayLater('must be a temperature'))
@@ -173,6 +179,7 @@ export type StartedContainer = z.infer<typeof StartedContainer>;
 
 export const Stove = z.strictObject({
   fuel: FuelKind.optional().describe('Fuel it burns'),
+  gas: z.enum(CANISTER_GASES).optional().describe('What its canisters hold besides propane'),
   efficiency: z
     .number(sayLater('must be a share'))
     .min(0.05, sayLater('must be at least 5 %'))
@@ -320,6 +327,10 @@ const TripFields = z.strictObject({
     .max(0.4, sayLater('must be at most 40 %'))
     .optional()
     .describe('Planned energy deficit, as a share of the need; never applied to minors'),
+  acclimatised: z
+    .enum(['yes', 'no'])
+    .optional()
+    .describe('Whether everybody has been active in such heat for the last 10 to 14 days'),
   treatment: z
     .enum(['boil', 'filter', 'chemical', 'none'])
     .optional()

@@ -27,6 +27,15 @@ export const WATER_WORDS: Readonly<Record<WaterKind, Text>> = {
   none: text('none'),
 };
 
+/** What is in a canister besides propane; it sets how much cold the stove takes. */
+export const CANISTER_GASES = ['isobutane', 'butane'] as const;
+export type CanisterGas = (typeof CANISTER_GASES)[number];
+/** How each is called. */
+export const CANISTER_GAS_WORDS: Readonly<Record<CanisterGas, Text>> = {
+  isobutane: text('isobutane with propane'),
+  butane: text('butane, with or without propane'),
+};
+
 export const FUEL_KINDS = ['canister-gas', 'naphtha', 'kerosene', 'ethanol'] as const;
 export type FuelKind = (typeof FUEL_KINDS)[number];
 /** How each fuel is called. */

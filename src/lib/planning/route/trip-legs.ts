@@ -10,7 +10,9 @@ import type { LegSummary } from '../model/trip-plan.ts';
 import type { Trip } from '../model/trip.ts';
 import { dayLegs, type DayLeg } from './day-legs.ts';
 import { legByHand } from './leg-by-hand.ts';
+import { altitudeTimeFactor, terrainTimeFactor } from './terrain.ts';
 import { DIN } from './walking-time.ts';
+import { TRIP_DEFAULTS } from '../model/trip-defaults.ts';
 import { say, sayNumber } from '../../texts/say.ts';
 
 /** A leg as it is planned with: times as the user set them, and the sources that are counted on, `atM` along the route. */
@@ -23,19 +25,48 @@ export const CAMP_SOURCE_WITHIN_M = 250;
 export function knownLegs(trip: Trip, learned: LearnedDefaults = NOTHING_LEARNED): (DayLeg | undefined)[] {
   const pace = paceOf(trip, learned);
   const days = Array.from({ length: trip.dayCount }, (_, index) => trip.days[index] ?? {});
-  if (trip.route)
-    return dayLegs(
-      trip.route,
-      trip.dayCount,
-      days.map((day) => day.endsAt),
-      pace,
-    );
-  return days.map(({ distanceM, climbM, descentM }, index) =>
-    distanceM === undefined
-      ? undefined
-      : legByHand({ distanceM, climbM: climbM ?? 0, descentM: descentM ?? 0 }, index + 1, pace),
+  const legs = trip.route
+    ? dayLegs(
+        trip.route,
+        trip.dayCount,
+        days.map((day) => day.endsAt),
+        pace,
+      )
+    : days.map(({ distanceM, climbM, descentM }, index) =>
+        distanceM === undefined
+          ? undefined
+          : legByHand({ distanceM, climbM: climbM ?? 0, descentM: descentM ?? 0 }, index + 1, pace),
+      );
+  return legs.map((leg, index) => leg && slowed(leg, groundAndHeight(trip, index, leg)));
+}
+
+/** How much longer a day's walk takes for its ground and its altitude than the method says. */
+function groundAndHeight(trip: Trip, index: number, leg: DayLeg | undefined): number {
+  const { terrain } = trip.days[index] ?? {};
+  const altitudeM = walkedAtM(trip, index, leg);
+  return (
+    terrainTimeFactor(terrain ?? TRIP_DEFAULTS.terrain.value) *
+    (altitudeM === undefined ? 1 : altitudeTimeFactor(altitudeM))
   );
 }
+
+/** Mean altitude of a day's walk: by the route, else between the camps as far as they are entered. */
+function walkedAtM(trip: Trip, index: number, leg: DayLeg | undefined): number | undefined {
+  if (trip.route?.altitudeKnown && leg && leg.distanceM > 0)
+    return leg.grades.reduce((sum, { lengthM, altitudeM }) => sum + lengthM * altitudeM, 0) / leg.distanceM;
+  const camps = [trip.days[index - 1]?.campAltitudeM, trip.days[index]?.campAltitudeM].filter(
+    (altitudeM) => altitudeM !== undefined,
+  );
+  return camps.length === 0 ? undefined : camps.reduce((sum, altitudeM) => sum + altitudeM, 0) / camps.length;
+}
+
+/** A leg that takes so many times as long. */
+const slowed = (leg: DayLeg, factor: number): DayLeg => ({
+  ...leg,
+  movingH: leg.movingH * factor,
+  walkingH: leg.walkingH * factor,
+  sources: leg.sources.map((source) => ({ ...source, atH: source.atH * factor })),
+});
 
 /** What the known legs say of each day, for the defaults of the trip. */
 export function knownDays(trip: Trip, known: readonly (DayLeg | undefined)[]): (KnownDay | undefined)[] {
@@ -66,7 +97,13 @@ export function plannedLegs(
   const hasSources = trip.route?.waypoints.some((waypoint) => waypoint.water) ?? false;
   let soFarM = 0;
   return resolved.days.map((day, index): PlannedLeg => {
-    const given = known[index] ?? levelLeg(day.day, day.walkingH, paceOf(trip, NOTHING_LEARNED).restShare);
+    const given =
+      known[index] ??
+      levelLeg(
+        day.day,
+        day.walkingH / groundAndHeight(trip, index, undefined),
+        paceOf(trip, NOTHING_LEARNED).restShare,
+      );
     const leg = trip.route ? given : { ...given, fromM: soFarM, toM: soFarM + given.distanceM };
     soFarM = leg.toM;
     const scale = leg.walkingH > 0 ? day.walkingH / leg.walkingH : 1;
@@ -110,7 +147,7 @@ export function legSummary(leg: PlannedLeg): LegSummary {
   };
 }
 
-/** Level ground for the hours of a day, at the speed of DIN 33466. */
+/** Level ground for so many hours at the speed of DIN 33466. */
 function levelLeg(day: number, walkingH: number, restShare: number): DayLeg {
   const distanceM = (walkingH / (1 + restShare)) * DIN.flatMPerH;
   const pace = { method: 'din-33466', partyFactor: 1, restShare } as const;

@@ -1,5 +1,6 @@
 import { say } from '../../texts/say.ts';
 import { learnedDefaults } from '../learning/learned-figures.ts';
+import { wholeBody } from '../model/body.ts';
 import { resolveTrip } from '../model/resolve-trip.ts';
 import type { Stock } from '../model/pouch-lot.ts';
 import type { Settings } from '../model/settings.ts';
@@ -139,7 +140,7 @@ function knobsFor(trip: Trip): Knob[] {
       ...inputs,
       settings: { ...inputs.settings, ...turn(inputs.settings, share(sign)) },
     });
-  const hasBody = trip.party.some((eater) => eater.body && eater.energyKcal === undefined);
+  const hasBody = trip.party.some((eater) => wholeBody(eater.body) && eater.energyKcal === undefined);
   const hasEntered = trip.party.some((eater) => eater.energyKcal !== undefined);
   const within = (value: number, least: number, most: number) => Math.min(most, Math.max(least, value));
 
@@ -161,7 +162,9 @@ function knobsFor(trip: Trip): Knob[] {
             input: say('body mass'),
             step: percent,
             turn: eaters((eater, factor) =>
-              eater.body ? { ...eater, body: { ...eater.body, massG: eater.body.massG * factor } } : eater,
+              eater.body?.massG
+                ? { ...eater, body: { ...eater.body, massG: eater.body.massG * factor } }
+                : eater,
             ),
           },
         ]

@@ -70,7 +70,7 @@ describe('one run', () => {
     expect(runs).toMatchObject([
       { dryer: 'cellar', cookOn: MONDAY, readyOn: '2027-06-09', trays: 2, trayCount: 4, joins: [] },
     ]);
-    expect(runs[0]?.hours.high).toBe(34);
+    expect(runs[0]?.hours.high).toBe(36);
     expect(runs[0]?.loads).toMatchObject([
       { recipeId: 'rice', timesCooked: 1, servings: 4, trays: 2, trayG: 1000, energyKcal: 1600 },
     ]);

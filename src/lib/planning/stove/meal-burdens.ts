@@ -41,7 +41,7 @@ export function mealBurdens(
         waterCarriedH: water[index]?.[meal] ?? 0,
         fuelGPerMl: {
           boiling: fuelG(boilC),
-          hot: fuelG(Math.min(settings.hotWaterC, boilC)),
+          hot: fuelG(trip.treatment === 'boil' ? boilC : Math.min(settings.hotWaterC, boilC)),
           cold: 0,
           none: 0,
         },

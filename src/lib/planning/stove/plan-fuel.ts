@@ -10,6 +10,7 @@ import type { Boil, FuelPlan, MenuPlan, WaterPlan } from '../model/trip-plan.ts'
 import { FUEL_WORDS, type FuelKind, type MealKind } from '../model/words.ts';
 import { boilingPointC } from './boiling-point.ts';
 import { calibrateStove } from './calibrate-stove.ts';
+import { coldGasNotices } from './canister-gas.ts';
 import { chooseContainers } from './choose-containers.ts';
 import { NET_CALORIFIC_VALUE } from './fuels.ts';
 import { heatForWaterKJ } from './heat-of-water.ts';
@@ -32,6 +33,13 @@ const POT_SPECIFIC_HEAT = 0.9;
 export const MELTED_C = 5;
 /** Snow is no warmer than this, however mild the day, °C (common practice). */
 const WARMEST_SNOW_C = -1;
+/** Heat of the fuel that a burner turned up gives off, kW (rule of thumb; a timed boil would replace it). */
+export const BURNER_KW: Readonly<Record<FuelKind, number>> = {
+  'canister-gas': 2.5,
+  naphtha: 2.5,
+  kerosene: 2.5,
+  ethanol: 1,
+};
 /** Keeping a pot at a rolling boil takes about this, kW (common practice), for 1 minute, above 2000 m for 3 (CDC). */
 export const ROLLING_BOIL_KW = 0.3;
 export const safeBoilMin = (altitudeM: number): number => (altitudeM > 2000 ? 3 : 1);
@@ -65,15 +73,19 @@ export type StoveEfficiency = {
   readonly basis: FuelPlan['efficiencyBasis'];
   /** For a person. */
   readonly reason: string;
+  /**
+   * Whether the heat of the pot comes on top. The share measured in boils, or entered, is what reaches the water, so the pot is paid for in it; the usual one is for water and pot.
+   */
+  readonly potApart: boolean;
 };
 
 /** What is planned with where nothing was entered for the trip and nothing learned from others: measured at home, or usual for the fuel. */
 export function baseEfficiency(fuel: FuelKind, settings: Settings): StoveEfficiency {
   const measured = calibrateStove(settings.stoveRuns, fuel);
-  if (!measured) return { ...STOVE_EFFICIENCY[fuel], basis: 'usual' };
+  if (!measured) return { ...STOVE_EFFICIENCY[fuel], basis: 'usual', potApart: true };
   const { efficiency: value, low, high, runs } = measured;
   const reason = say('measured in {runs, plural, one {# boil} other {# boils}} of your own', { runs });
-  return { value, low, high, basis: 'measured', reason };
+  return { value, low, high, basis: 'measured', reason, potApart: false };
 }
 
 /** The efficiency that a trip is planned with. One learned from trips keeps the relative range of the one that it takes the place of. */
@@ -86,6 +98,7 @@ export function stoveEfficiency(trip: ResolvedTrip, settings: Settings): StoveEf
       high: Math.min(1, efficiency * (1 + ENTERED_SPREAD)),
       basis: 'entered',
       reason: say('as entered for this trip'),
+      potApart: false,
     };
   const base = baseEfficiency(fuel, settings);
   const learned = learnedEfficiency(settings.learned, fuel, base.value);
@@ -97,6 +110,8 @@ export function stoveEfficiency(trip: ResolvedTrip, settings: Settings): StoveEf
     high: Math.min(1, (value * base.high) / base.value),
     basis: 'learned',
     reason: efficiencyReason(learned),
+    // learned in the place of the one at home, by plans that counted the pot as it did
+    potApart: base.potApart,
   };
 }
 
@@ -121,12 +136,15 @@ export function planFuel(
     at: Pick<Boil, 'day' | 'purpose' | 'meal' | 'group'>,
     waterMl: number,
     toC: number,
-    extraKJ = 0,
+    heldMin = 0,
   ): Boil => {
     const efficiency = efficiencyIn(stop, stove.value);
     const potfuls = Math.ceil(waterMl / potMl);
-    const potKJ = potfuls * (potG / 1000) * POT_SPECIFIC_HEAT * Math.max(0, toC - stop.waterTemperatureC);
-    const heatKJ = heatForWaterKJ(waterMl, stop.waterTemperatureC, toC) + potKJ + extraKJ * potfuls;
+    const potKJ = stove.potApart
+      ? potfuls * (potG / 1000) * POT_SPECIFIC_HEAT * Math.max(0, toC - stop.waterTemperatureC)
+      : 0;
+    const heatingKJ = heatForWaterKJ(waterMl, stop.waterTemperatureC, toC) + potKJ;
+    const heatKJ = heatingKJ + ROLLING_BOIL_KW * heldMin * 60 * potfuls;
     return {
       ...at,
       waterMl,
@@ -137,6 +155,7 @@ export function planFuel(
       heatKJ,
       efficiency,
       fuelG: heatKJ / (kJPerG * efficiency),
+      burnMin: heatingKJ / (BURNER_KW[fuel] * efficiency) / 60 + heldMin * potfuls,
     };
   };
 
@@ -148,7 +167,10 @@ export function planFuel(
       const waterMl = waterInto(meal)
         .filter((lot) => lot.waterKind === kind)
         .reduce((sum, lot) => sum + lot.waterMl, 0);
-      const toC = kind === 'boiling' ? boilC : Math.min(settings.hotWaterC, boilC);
+      // water that is made safe by boiling is boiled for every meal, and held, however hot it is poured
+      const isBoiled = kind === 'boiling' || trip.treatment === 'boil';
+      const toC = isBoiled ? boilC : Math.min(settings.hotWaterC, boilC);
+      const heldMin = trip.treatment === 'boil' ? safeBoilMin(stop.campAltitudeM) : 0;
       return waterMl === 0
         ? []
         : [
@@ -157,6 +179,7 @@ export function planFuel(
               { day: meal.day, purpose: 'meal', meal: meal.meal, group: meal.group },
               waterMl,
               toC,
+              heldMin,
             ),
           ];
     });
@@ -177,7 +200,7 @@ export function planFuel(
         return meltMl > 0
           ? [boilOf(withSnow(stop), { day: stop.day, purpose: 'melting', group }, share * meltMl, MELTED_C)]
           : [];
-      const keepBoilingKJ = ROLLING_BOIL_KW * safeBoilMin(stop.campAltitudeM) * 60;
+      const heldMin = safeBoilMin(stop.campAltitudeM);
       const snowMl = Math.min(coldMl, meltMl);
       return [
         { from: withSnow(stop), ml: share * snowMl },
@@ -185,7 +208,7 @@ export function planFuel(
       ]
         .filter(({ ml }) => ml > 0)
         .map(({ from, ml }) =>
-          boilOf(from, { day: stop.day, purpose: 'making safe', group }, ml, boilC, keepBoilingKJ),
+          boilOf(from, { day: stop.day, purpose: 'making safe', group }, ml, boilC, heldMin),
         );
     });
   });
@@ -217,7 +240,11 @@ export function planFuel(
         high: (burntG * stove.value) / stove.low,
         terms: [
           { label: say('water to heat'), value: waterMl, unit: 'ml' },
-          { label: say('heat into water and pot'), value: heatKJ, unit: 'kJ' },
+          {
+            label: stove.potApart ? say('heat into water and pot') : say('heat into water'),
+            value: heatKJ,
+            unit: 'kJ',
+          },
           { label: say('heat in {fuel}', { fuel: say(FUEL_WORDS[fuel]) }), value: kJPerG, unit: 'kJ/g' },
           {
             label: say(
@@ -274,18 +301,12 @@ function containersByGroup(
   );
 }
 
-/** Boiling points at sea level: n-butane -0.5 °C, isobutane -11.7 °C, propane -42.1 °C (handbook values). Nights are some 10 °C colder than midday (common practice). */
-const ISOBUTANE_BOILS_C = -11.7;
-const NIGHT_COLDER_C = 10;
-
 function fuelNotices(trip: ResolvedTrip, withReserveG: number, containers: number): Notice[] {
   if (withReserveG === 0) return [];
   const notices: Notice[] = [];
   const { fuel } = trip.stove;
   if (containers === 0) notices.push(notice('no-fuel-container', { fuel }));
-  const coldest = trip.days.reduce((cold, day) => (day.airTemperatureC < cold.airTemperatureC ? day : cold));
-  if (fuel === 'canister-gas' && coldest.airTemperatureC - NIGHT_COLDER_C < ISOBUTANE_BOILS_C + 10)
-    notices.push(notice('cold-for-canister-gas', {}, { day: coldest.day }));
+  if (fuel === 'canister-gas') notices.push(...coldGasNotices(trip));
   notices.push(notice('stove-safety', {}));
   return notices;
 }

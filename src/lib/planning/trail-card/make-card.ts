@@ -37,6 +37,7 @@ export function makeCard(
   menu: MenuPlan,
   stock: Stock,
   carry: CarryPlan,
+  water: WaterPlan,
   fuel: FuelPlan,
   settings: Settings,
 ): TrailCard {
@@ -51,7 +52,9 @@ export function makeCard(
     endDate: last.date,
     party: trip.party.map((eater) => ({ eater: eater.name, excludes: exclusionsOf(eater) })),
     groups: menu.groups,
-    days: trip.days.map((day) => {
+    days: trip.days.map((day, index) => {
+      const heat = water.days[index]?.heat;
+      if (!heat) throw new RangeError(`no heat for day ${day.day}`);
       const boilsAtC = boilingPointC(day.campAltitudeM);
       return {
         day: day.day,
@@ -60,6 +63,7 @@ export function makeCard(
         boilsAtC,
         longerSteep: boilsAtC < NEARLY_100_C,
         dryCamp: day.campWater === 'dry',
+        heat,
         meals: menu.meals
           .filter((meal) => meal.day === day.day && hasFood(meal))
           .map((meal) => cardMeal(cooked, meal)),
@@ -132,11 +136,11 @@ function lineOf(
   const boilsAtC = boilingPointC(stoveStopOf(trip, meal.day, meal.meal).campAltitudeM);
   const stretched = row.waterKind === 'boiling';
   const steepMin = stretched
-    ? steepAtAltitudeMin(lot.steepMin, boilsAtC, settings.insulatedSteep)
+    ? steepAtAltitudeMin(lot.steepMin, boilsAtC, settings.insulatedSteep, lot.cookAfter)
     : lot.steepMin;
   const stirAfterMin =
     stretched && lot.stirAfterMin !== undefined
-      ? stirAtAltitudeMin(lot.stirAfterMin, steepMin, boilsAtC, settings.insulatedSteep)
+      ? stirAtAltitudeMin(lot.stirAfterMin, steepMin, boilsAtC, settings.insulatedSteep, lot.cookAfter)
       : lot.stirAfterMin;
   const takesWater = row.waterKind !== 'none';
   return {

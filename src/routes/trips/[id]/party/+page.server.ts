@@ -22,7 +22,7 @@ import {
   withFirstDayEverywhere,
   withoutEater,
 } from '$lib/trip-forms/trip-fields.ts';
-import { usualAppetites, usualByDay, usualValues } from '$lib/trip-forms/usual-values.ts';
+import { usualAppetites, usualByDay, usualLoadsOf, usualValues } from '$lib/trip-forms/usual-values.ts';
 import { hasLeft } from '$lib/trip-views/stage.ts';
 import { partyReasons } from '$lib/reasons/trip.ts';
 import type { Actions, PageServerLoad } from './$types';
@@ -47,6 +47,7 @@ export const load: PageServerLoad = async ({ parent, locals: { app } }) => {
     reasons: partyReasons(usual),
     byWay: usualByDay(trip, shown.unitSystem, learned),
     appetites: usualAppetites(trip, learned),
+    loads: usualLoadsOf(trip, shown.unitSystem),
   };
 };
 
