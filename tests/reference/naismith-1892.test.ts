@@ -15,7 +15,13 @@ describe('walking time by Naismith 1892', () => {
     ['three miles on the flat', 3, 0, 0, 1],
     ['2000 feet of climb on top', 3, 2000, 0, 2],
     ['descent is not counted', 3, 0, 2000, 1],
-    ["ten miles with 6300 feet, the walk of Naismith's own note: 6 1/2 h (not rechecked)", 10, 6300, 6300, 6.48],
+    [
+      "ten miles with 6300 feet, the walk of Naismith's own note: 6 1/2 h (not rechecked)",
+      10,
+      6300,
+      6300,
+      6.48,
+    ],
   ])('%s', (_, miles, upFt, downFt, expectedH) => {
     expect(hours(miles, upFt, downFt)).toBeCloseTo(expectedH, 2);
   });

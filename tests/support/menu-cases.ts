@@ -41,7 +41,11 @@ export const menuProblems: fc.Arbitrary<MenuProblem> = fc
   );
 
 export const menuModels: fc.Arbitrary<MenuModel> = menuProblems.map((problem) =>
-  shownAs(buildMenuModel(problem), { party: problem.party, stock: problem.stock, days: problem.demand.length }),
+  shownAs(buildMenuModel(problem), {
+    party: problem.party,
+    stock: problem.stock,
+    days: problem.demand.length,
+  }),
 );
 
 const open = await highsPrograms();

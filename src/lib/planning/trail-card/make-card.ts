@@ -13,6 +13,7 @@ import type {
   MenuMeal,
   MenuPlan,
   TrailCard,
+  WaterPlan,
 } from '../model/trip-plan.ts';
 import { boilingPointC } from '../stove/boiling-point.ts';
 import { stoveStopOf } from '../stove/stove-stop.ts';
