@@ -66,7 +66,7 @@ describe('a new trip', () => {
     ]);
     expect(listedMeal(trip, DINNER)?.opened[0]).toMatchObject({
       code: 'D2',
-      why: expect.stringContaining('least cost in all'),
+      reason: { code: expect.any(String) },
     });
     const planned = await planStoredTrip(app, id);
     expect(planned.stored.trip).toEqual(trip);
@@ -135,7 +135,10 @@ describe('a search for a better menu', () => {
       'best found',
       'lightest',
       'most varied',
-      'oldest stock first',
+      'oldest first',
+      'simplest at the stove',
+      'one dish for all',
+      'own pouches',
     ]);
   });
 

@@ -170,7 +170,7 @@ export const ALLERGEN_VOCABULARY: Vocabulary<Allergen> = vocabulary(
       'peanut',
     ],
     ['weizen, weizenmehl, weizenstärke, weizenkleie, blé', 'wheat'],
-    ['wheat flour, grieß', 'wheat', 'gluten'],
+    ['grieß', 'wheat', 'gluten'],
     ['milk powder, parmesan', 'milk'],
     [
       'spelt, durum, durum wheat, semolina, couscous, bulgur, bulgar wheat, farro, emmer, einkorn, freekeh, seitan, wheat gluten, wheat germ, khorasan, khorasan wheat, oriental wheat, triticum turanicum, triticale',

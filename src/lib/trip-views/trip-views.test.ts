@@ -241,8 +241,8 @@ describe('setAsideLines', () => {
         recipes,
       ),
     ).toEqual([
-      { code: 'B1', recipe: '', needed: 0, reserved: 1, surplus: 1 },
-      { code: 'D1', recipe: 'Recipe D1', needed: 3, reserved: 2, surplus: -1 },
+      { code: 'B1', recipe: '', place: '', needed: 0, reserved: 1, surplus: 1 },
+      { code: 'D1', recipe: 'Recipe D1', place: '', needed: 3, reserved: 2, surplus: -1 },
     ]);
   });
 
