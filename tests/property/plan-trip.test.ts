@@ -18,7 +18,6 @@ import { FED_SHARE } from '../../src/lib/planning/menu/hunger-notices.ts';
 import { kindOf } from '../../src/lib/planning/menu/lot-rules.ts';
 import { pouchesNeeded } from '../../src/lib/planning/menu/plan-menu.ts';
 import { tasteOf } from '../../src/lib/planning/menu/tastes.ts';
-import { keepMenu } from '../../src/lib/planning/menu/edit-menu.ts';
 import { planTrip } from '../../src/lib/planning/plan-trip.ts';
 import { fromCore, toCore, type Unit } from '../../src/lib/planning/units/convert.ts';
 import { stocks, trips } from '../support/arbitraries.ts';
