@@ -42,7 +42,7 @@ describe('a batch sheet in words', () => {
     const { fills, expected, cost } = worded();
     expect(fills[0]?.keeping?.terms[0]).toMatch(/^24 months: freeze-dried, /);
     expect(expected.run.basis).toBe(
-      'Hours by a rule of thumb, since no run of this dryer is known yet; electricity by its mean power of 900 W.',
+      'Hours by a rule of thumb, since no run of this dryer is known yet; electricity by its mean power of 1000 W.',
     );
     expect(cost.lines.map(({ what }) => what)).toContain('oxygen absorbers');
   });
