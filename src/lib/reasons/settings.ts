@@ -132,8 +132,16 @@ export const labelReasons = (address: string): Reasons => ({
       code: { label: say('Lots'), why: say('those you came with; without any, none is chosen') },
       paper: {
         label: say('Paper'),
-        why: say('the one that was chosen, else the first: a size commonly sold (common practice)'),
+        why: say('the one you chose, else the first for your units'),
       },
+      'own.page': {
+        label: say('Labels on'),
+        why: say('the first of the list; counts with your own size only'),
+      },
+      'own.columns': { label: say('Labels across'), value: '1', why: say('one label to a page') },
+      'own.rows': { label: say('Labels down'), value: '1', why: say('one label to a page') },
+      'own.gapXMm': { label: say('Gap across'), value: '0', why: say('labels that touch') },
+      'own.gapYMm': { label: say('Gap down'), value: '0', why: say('labels that touch') },
       from: { label: say('First free place on the sheet'), value: '1', why: say('a new sheet') },
       copies: {
         label: say('Labels of each lot'),
