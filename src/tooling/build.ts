@@ -11,7 +11,7 @@ const SOURCES = [
   'static/**/*',
   'demo-data/**/*',
   'package-lock.json',
-  '*.config.{ts,js}',
+  '{vite,svelte}.config.{ts,js}',
   'tsconfig.json',
 ];
 const STAMP = path.join(ROOT, 'build/.sources');

@@ -1,5 +1,6 @@
 /*
- * Brings node_modules to what package-lock.json says; every npm script runs it first.
+ * Brings node_modules to what package-lock.json says; every npm script runs it first. With the argument `run`: what the program itself needs is enough, and
+ * packages for tests and development are not waited for.
  * It has to run on plain Node 20 before anything is installed, so it is JavaScript and imports node: modules only.
  * All that comes after it runs on the Node release that it installs as a package. It writes to stderr only, so that
  * stdout stays the caller's.
@@ -12,7 +13,7 @@ import { fileURLToPath } from 'node:url';
 const OLDEST_NODE = 20;
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
-/** @typedef {Record<string, { version?: string, optional?: boolean }>} Packages package by its path, as npm's lock files list them */
+/** @typedef {Record<string, { version?: string, optional?: boolean, dev?: boolean }>} Packages package by its path, as npm's lock files list them */
 
 /**
  * Optional packages are built for one platform each and may rightly be missing.
@@ -28,6 +29,13 @@ export function stalePackages(locked, installed) {
     )
     .map(([place]) => place);
 }
+
+/**
+ * @param {Packages} packages
+ * @returns {Packages} those that the program itself needs, to build and to run
+ */
+export const withoutDevelopment = (packages) =>
+  Object.fromEntries(Object.entries(packages).filter(([, { dev }]) => !dev));
 
 /**
  * @param {string} file
@@ -64,19 +72,22 @@ function fail(message) {
   process.exit(1);
 }
 
-function setUp() {
+/** @param {boolean} onlyToRun */
+function setUp(onlyToRun) {
   if (Number.parseInt(process.versions.node, 10) < OLDEST_NODE)
     fail(
       `Ridgelarder needs Node ${OLDEST_NODE} or newer to set itself up; this is Node ${process.versions.node}.`,
     );
 
-  const stale = stalePackages(
-    packagesIn(path.join(ROOT, 'package-lock.json')),
-    packagesIn(path.join(ROOT, 'node_modules/.package-lock.json')),
-  );
+  const locked = packagesIn(path.join(ROOT, 'package-lock.json'));
+  const installed = packagesIn(path.join(ROOT, 'node_modules/.package-lock.json'));
+  const stale = stalePackages(onlyToRun ? withoutDevelopment(locked) : locked, installed);
   if (stale.length > 0) {
     console.error('Installing packages; this takes a minute or two the first time.');
-    if (!npm(['ci', '--include=dev', '--no-audit', '--no-fund', '--loglevel=error']))
+    // Who develops here keeps the packages for that.
+    const development =
+      onlyToRun && !Object.values(installed).some(({ dev }) => dev) ? '--omit=dev' : '--include=dev';
+    if (!npm(['ci', development, '--no-audit', '--no-fund', '--loglevel=error']))
       fail('npm could not install the packages; the reason stands above. Is the network reachable?');
   }
   if (!hasPinnedNode() && (!npm(['rebuild', 'node', '--loglevel=error']) || !hasPinnedNode()))
@@ -85,4 +96,4 @@ function setUp() {
     );
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) setUp();
+if (process.argv[1] === fileURLToPath(import.meta.url)) setUp(process.argv[2] === 'run');

@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { expect, test } from 'vitest';
 import { ROOT } from './run.ts';
-import { stalePackages } from './setup.mjs';
+import { stalePackages, withoutDevelopment } from './setup.mjs';
 
 const locked = {
   '': { version: '0.1.0' },
@@ -32,6 +32,12 @@ test('another version, also of a nested package, is stale', () => {
   expect(
     stalePackages(locked, { ...installed, 'node_modules/beta/node_modules/alpha': { version: '1.0.0' } }),
   ).toEqual(['node_modules/beta/node_modules/alpha']);
+});
+
+test('to run the program, packages for tests and development may be missing', () => {
+  const both = { ...locked, 'node_modules/for-tests': { version: '1.0.0', dev: true } };
+  expect(stalePackages(both, installed)).toEqual(['node_modules/for-tests']);
+  expect(stalePackages(withoutDevelopment(both), installed)).toEqual([]);
 });
 
 test('this very install is up to date, and setting up again says nothing', () => {
