@@ -23,6 +23,22 @@ describe('fuel, by hand', () => {
     expect(fuel.containers.map(({ label, count }) => [label, count])).toEqual([['small canister, 100 g', 1]]);
   });
 
+  it('takes a quarter more than is burnt where no reserve is chosen, and none where none is wanted', () => {
+    const fuelWith = (reserve?: number) =>
+      planTrip(
+        exampleTrip({
+          ...dinner,
+          stove: { fuel: 'canister-gas', ...(reserve !== undefined && { reserve }) },
+        }),
+        [exampleLot({ pouches: 1 })],
+        settings,
+      ).fuel;
+    const usual = fuelWith();
+    expect(usual.need.value).toBeGreaterThan(10);
+    expect(usual.withReserveG).toBeCloseTo(usual.need.value * 1.25, 2);
+    expect(fuelWith(0).withReserveG).toBeCloseTo(usual.need.value, 2);
+  });
+
   it('heats hot water to the hot temperature, or to the boil where that is lower, and cold water not at all', () => {
     const hot = planTrip(
       exampleTrip({ ...dinner, days: [{ campAltitudeM: 0 }] }),
