@@ -855,7 +855,7 @@ const allergenParts = (text: string): string[] =>
     .filter((part) => /[\p{L}\p{N}]/u.test(part));
 /** That it is only a trace, after a name; and that it is not sure, before one. */
 const TRACES_AFTER = /\s?(?:traces?|spuren(?: enthalten)?|may contain)\.?$/i;
-const MAYBE = /^(?:maybe|possibly|evtl|traces of)\.?\s+/i;
+const MAYBE = /^(?:maybe|possibly|evtl|eventuell|traces of)(?:\.?\s+|\.?$)/i;
 
 /**
  * What may be in it counts as being in it: nobody who avoids it is served it. Where a part cannot be read, the list stays open: what it does not name is
