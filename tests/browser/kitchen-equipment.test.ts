@@ -128,5 +128,7 @@ test('an own table is brought in: the row without water is refused with its reas
   await said(page, 'The food is deleted from your own table.');
   expect(new URL(page.url()).searchParams.get('q')).toBe('leek garden');
   await page.getByText('No food has these words in its name.').waitFor();
+  const near = page.getByRole('region', { name: 'Nearest foods' });
+  expect(await near.locator('tbody th').allInnerTexts()).toEqual([expect.stringMatching(/^Leeks/)]);
   expect(await page.getByRole('region', { name: 'Your own foods' }).locator('tbody th').count()).toBe(1);
 });

@@ -209,6 +209,20 @@ function plainNameOf(food: Food): string {
 
 let plainNames: { readonly name: string; readonly food: Food }[] | undefined;
 
+const plainKitchenNames = () =>
+  (plainNames ??= kitchenFoods().names.map(({ name, food }) => ({ name: plainWords(name), food })));
+
+/** Whether the words are in a name of the food, or surely mean it; otherwise a search that finds it has guessed. */
+export function isCalled(food: Food, words: string): boolean {
+  const wanted = plainWords(words);
+  const meant = matchFood(words);
+  return (
+    (meant?.sure === true && meant.food === food) ||
+    rankOf(plainNameOf(food), wanted) !== undefined ||
+    plainKitchenNames().some((of) => of.food === food && rankOf(of.name, wanted) !== undefined)
+  );
+}
+
 /**
  * Looks for foods by words: by their own names and by what cooks call them, accents, case, order and an English plural aside.
  *
@@ -221,8 +235,7 @@ export function searchFoods(tables: readonly Food[], words: string, limit: numbe
   if (wanted === '') return [];
   const meant = matchFood(words);
   const called = new Map<Food, { rank: number; length: number }>();
-  plainNames ??= kitchenFoods().names.map(({ name, food }) => ({ name: plainWords(name), food }));
-  for (const { name, food } of plainNames) {
+  for (const { name, food } of plainKitchenNames()) {
     const rank = rankOf(name, wanted);
     const was = called.get(food);
     if (rank !== undefined && (!was || rank < was.rank || (rank === was.rank && name.length < was.length)))

@@ -1,7 +1,7 @@
 import { fail, redirect } from '@sveltejs/kit';
 import { ifctFoods } from '$lib/foods/ifct.ts';
 import type { FoodsCsv } from '$lib/foods/read-foods-csv.ts';
-import { searchFoods } from '$lib/foods/find-food.ts';
+import { isCalled, searchFoods } from '$lib/foods/find-food.ts';
 import { offerUndo, sayDone } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
@@ -35,6 +35,8 @@ export const load: PageServerLoad = async ({ locals: { app }, url }) => {
     words,
     daysInBin: DAYS_IN_BIN,
     results: found.slice(0, MOST_RESULTS).map((food) => foodRow(food, records.get(food))),
+    /** No food has the words: what was found is only near to them. */
+    isNear: !found.some((food) => isCalled(food, words)),
     isCut: found.length > MOST_RESULTS,
     own: own.slice(0, MOST_OWN).map((record) => foodRow(record.value, record)),
     ownCount: own.length,
