@@ -31,7 +31,12 @@ test('says what it has to, whatever else is left out for want of room', () => {
         expect(text).toMatch(/Pour in .*(ml \(.*(cup|fl oz)|(cups?|fl oz) \(.* ml\))/);
         if (lot.steepMin > 0) expect(text).toMatch(/wait \d/);
         expect(text.includes('stir')).toBe(lot.stirAfterMin !== undefined && lot.steepMin > 0);
-      } else expect(text).toContain('Needs no water.');
+      } else
+        expect(text).toContain(
+          lot.cookAfter === undefined
+            ? 'Needs no water.'
+            : `Needs no water, ${lot.cookAfter === 'cook' ? 'cook before eating' : 'boil hard for 10 minutes'}.`,
+        );
     }),
     { numRuns: 500 },
   );

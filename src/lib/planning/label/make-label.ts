@@ -90,7 +90,8 @@ export function makeLabel(lot: PouchLot, unitSystem: UnitSystem): Label {
 function afterWater(lot: PouchLot, isWet: boolean): string | undefined {
   const wait = isWet ? waitText(lot) : '';
   if (!lot.cookAfter) return wait || undefined;
-  const what = say(COOK_AFTER_WORDS[lot.cookAfter]);
+  const what =
+    lot.cookAfter === 'cook' && !isWet ? say('cook before eating') : say(COOK_AFTER_WORDS[lot.cookAfter]);
   return wait ? say('{wait}, then {what}', { wait, what }) : what;
 }
 
