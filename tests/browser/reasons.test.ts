@@ -95,7 +95,7 @@ test.each([
 
 test('on the page of a recipe, and on that of a batch from its beginning to its pouches', async () => {
   const page = await app.open('/kitchen');
-  await page.locator('a[href^="/kitchen/recipes/"]:not([href$="new"])').first().click();
+  await page.getByRole('region', { name: 'Recipes and their figures' }).getByRole('link').first().click();
   await page.getByRole('heading', { name: 'Add an ingredient' }).waitFor();
   expect(await unexplained(page)).toEqual([]);
 

@@ -50,6 +50,16 @@ export function equipmentReasons(shown: ShownIn): Reasons {
     },
   });
   const price = { label: say('Prices'), why: say('for no place in particular; enter what you paid') };
+  const byProcess = (name: keyof typeof PROCESS_FIELDS): [string, Reason] => [
+    name,
+    {
+      label: say(PROCESS_FIELDS[name].label),
+      value: PROCESSES.map((process) =>
+        withUnit(usual[`processes.${process}.${name}`]?.[0] ?? '', PROCESS_FIELDS[name], shown),
+      ).join(' / '),
+      why: say(PROCESS_WHY[name]),
+    },
+  ];
   return {
     dryers: {
       method: 'kitchen',
@@ -71,18 +81,12 @@ export function equipmentReasons(shown: ShownIn): Reasons {
     },
     processes: {
       method: 'kitchen',
-      of: Object.fromEntries(
-        (Object.keys(PROCESS_FIELDS) as (keyof typeof PROCESS_FIELDS)[]).map((name) => [
-          name,
-          {
-            label: say(PROCESS_FIELDS[name].label),
-            value: PROCESSES.map((process) =>
-              withUnit(usual[`processes.${process}.${name}`]?.[0] ?? '', PROCESS_FIELDS[name], shown),
-            ).join(' / '),
-            why: say(PROCESS_WHY[name]),
-          },
-        ]),
-      ),
+      of: {
+        ...Object.fromEntries(
+          (Object.keys(PROCESS_FIELDS) as (keyof typeof PROCESS_FIELDS)[]).map(byProcess),
+        ),
+        ...figure('scaleStepG'),
+      },
     },
     pouches: {
       method: 'kitchen',
