@@ -141,17 +141,25 @@ test('what it taught is shown, planned with where nothing is entered, and forgot
   await page.getByRole('region', { name: 'Pace of the party', exact: true }).waitFor();
   await checkPage(app, '/settings/learned');
 
-  await visit(page, `${trip}/party`);
-  await page.getByText('Planned with 105 % of the usual need').waitFor();
-  await checkPage(app, `${trip}/party`);
+  // the trip itself is not measured by what came of it; one more like it is planned with that
   await visit(page, `${trip}/water`);
+  await page.getByText('usual for this fuel').first().waitFor();
+  await visit(page, `${trip}/party`);
+  expect(await page.getByText('Planned with').count()).toBe(0);
+  await press(page, 'Duplicate');
+  await page.waitForURL((url) => !url.pathname.startsWith(trip));
+  const again = new URL(page.url()).pathname.replace(/(\/trips\/[^/]+).*/, '$1');
+  await visit(page, `${again}/party`);
+  await page.getByText('Planned with 105 % of the usual need').waitFor();
+  await checkPage(app, `${again}/party`);
+  await visit(page, `${again}/water`);
   await page.getByText('learned from the fuel weighed').first().waitFor();
 
   await visit(page, '/settings/learned');
   await press(page, 'Forget Appetite of Ilse');
   await said(page, 'The learned figure is forgotten');
   expect(await page.getByRole('region', { name: 'Appetite of Ilse', exact: true }).count()).toBe(0);
-  await visit(page, `${trip}/party`);
+  await visit(page, `${again}/party`);
   expect(await page.getByText('Planned with').count()).toBe(0);
 });
 

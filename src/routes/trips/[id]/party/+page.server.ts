@@ -9,7 +9,7 @@ import { dropMeals } from '$lib/planning/menu/edit-menu.ts';
 import { TRIP_DEFAULTS } from '$lib/planning/model/trip-defaults.ts';
 import { DAYS_IN_BIN } from '$lib/server/bin.ts';
 import { createPlannedTrip, planMeals, type PlannedMeals } from '$lib/server/plan-meals.ts';
-import { planStoredTrip } from '$lib/server/plan-stored-trip.ts';
+import { plannedForPage, planStoredTrip } from '$lib/server/plan-stored-trip.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
 import { say } from '$lib/texts/say.ts';
 import { dropped, type Dropped } from '$lib/trip-forms/dropped.ts';
@@ -35,9 +35,9 @@ type Answer = RefusedForm & {
   readonly focus?: string;
 };
 
-export const load: PageServerLoad = async ({ parent, locals: { app } }) => {
+export const load: PageServerLoad = async ({ parent, locals, params }) => {
   const { trip, shown } = await parent();
-  const settings = await app.settings.get();
+  const { settings } = await plannedForPage(locals, params.id);
   const learned = learnedDefaults(settings.learned);
   const usual = usualValues(shown.unitSystem, trip.stove.fuel ?? TRIP_DEFAULTS.fuel.value, settings);
   return {
