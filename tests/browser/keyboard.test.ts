@@ -45,6 +45,9 @@ test('from a file to the printed card', async () => {
   await press(at.button('Look at the file'));
   await choose(at.list('Holds', page.getByRole('group', { name: 'X1' })), 'Dry weight');
   await press(at.button('Show what the import will do'));
+  await choose(at.list('X1: In which unit is dry weight?'), 'g');
+  await choose(at.list('X1: Is dry weight for one serving or for a whole pouch?'), 'one serving');
+  await press(at.button('Apply answers'));
   await page.getByText('25 rows: 25 new').waitFor();
   await press(at.button('Import 25 pouch lots'));
   await at.said('The import is done');

@@ -44,9 +44,9 @@ test('a recipe is entered from the tables and from a label', async () => {
     await press(page, 'Add it');
   };
   await add({ 'food.name': 'barley stuff', 'quantity.amount': 500 });
-  expect(await problems(page)).toMatch(/no table has "barley stuff".*"Barley, pearled, dry"/);
+  expect(await problems(page)).toMatch(/no table has "barley stuff".*"Barley, pearled, raw"/);
   expect(await page.locator('[name="quantity.amount"]').inputValue()).toBe('500');
-  await add({ 'food.name': 'Barley, pearled, dry', 'quantity.amount': 700 });
+  await add({ 'food.name': 'Barley, pearled, raw', 'quantity.amount': 700 });
   await saidOn(page, 'The ingredient is in.');
   await add({
     'food.name': 'Turkey breast, skinless, raw',
@@ -78,7 +78,7 @@ test('a recipe is entered from the tables and from a label', async () => {
 
   const text = await page.locator('main').innerText();
   expect(text).toMatch(/cereals with gluten, celery/);
-  expect(text).toMatch(/without Barley, pearled, dry/); // no price was entered
+  expect(text).toMatch(/without Barley, pearled, raw/); // no price was entered
   await checkPage(app, recipeAddress);
 });
 
@@ -92,13 +92,15 @@ test('a batch is cooked and loaded; what cannot be is named and stays on the for
   batchAddress = path(page);
 
   const sheet = await printed(page);
-  expect(sheet).toMatch(/1\. Cook.*Cooked dish, weighed g Safety, checked at this step ☐ Hands, boards/);
+  expect(sheet).toMatch(
+    /1\. Cook.*Cooked dish, weighed g Safety, checked at this step ☐ Washed hands, boards/,
+  );
   expect(sheet).toMatch(/☐ Cooked through before drying: poultry.* Read, cooked poultry: °C/);
   expect(sheet).toMatch(
-    /2\. Load.* with its wet food, in g Tray Empty With wet food 1 2 3 4 .*☐ Not more than 2 hours/,
+    /2\. Load.* with its wet food, in g Tray Empty With wet food 1 2 3 4 .*☐ No more than 2 hours/,
   );
   expect(sheet).toMatch(
-    /3\. Dry Dry when it loses less than .* Tray (after h ){5}Felt in the middle 1 2 3 4 4\. Portion/,
+    /3\. Dry Dry when it loses at most .* Tray (after h ){5}Felt in the middle 1 2 3 4 4\. Portion/,
   );
   expect(sheet).toMatch(/A cup of it holds ml and weighs, filled g .*5\. Seal.*☐ Seams flat/);
   expect(sheet).not.toContain('Note it');
@@ -139,7 +141,7 @@ test('it is weighed until it is dry', async () => {
   };
   const sheet = await printed(page);
   expect(sheet).toMatch(/☑ Cooked through before drying: poultry.* Read, cooked poultry: 78 °C/);
-  expect(sheet).toMatch(/2\. Load.* Tray 4: 1,000 g, \d+ mm deep .*☑ Not more than 2 hours/);
+  expect(sheet).toMatch(/2\. Load.* Tray 4: 1,000 g, \d+ mm deep .*☑ No more than 2 hours/);
   expect(sheet).toMatch(/Tray (after h ){5}Felt in the middle 1 2 3 4 /);
   expect(sheet).not.toContain('Cooked dish, weighed');
 
@@ -147,7 +149,9 @@ test('it is weighed until it is dry', async () => {
   expect(await problems(page)).toMatch(/Tray 1, now: cannot be more than the 1600 g/);
   await weigh(20, 1000, 'cold spot');
   const table = page.getByRole('region', { name: 'Trays while drying' });
-  expect(await table.innerText()).toMatch(/still \d+\.\d % water by weight[^]*cold spot: there is still ice/);
+  expect(await table.innerText()).toMatch(
+    /may still contain \d+\.\d % water by weight[^]*cold spot: there is still ice/,
+  );
   expect(await page.locator('#seal').innerText()).toContain('Not shown to be dry and safe');
 
   // dry on to the weight that the sheet expects
@@ -157,6 +161,9 @@ test('it is weighed until it is dry', async () => {
   const trayG = Math.round(600 + expectedG / 4);
   await weigh(25, trayG + 3, 'dry through');
   await weigh(27, trayG + 1, 'dry through');
+  // 2 g in 2 h may be 3 g by a scale of whole grams, which is more than may be lost
+  expect(await table.locator('tbody tr').first().innerText()).toContain('too coarse for 2.0 h');
+  await weigh(29, trayG + 1, 'dry through');
   expect(await table.locator('tbody tr').allInnerTexts()).toEqual(
     Array.from({ length: 4 }, () => expect.stringMatching(/dry$/)),
   );
@@ -241,9 +248,9 @@ test('what is taken out or deleted by mistake comes back', async () => {
   const page = await app.open(recipeAddress);
   const ingredients = page.getByRole('region', { name: 'Ingredients' });
   const before = await ingredients.locator('tbody th').allInnerTexts();
-  await page.getByRole('button', { name: /^Remove\s+Carrot$/ }).click();
+  await page.getByRole('button', { name: /^Remove\s+Carrots, raw$/ }).click();
   await saidOn(page, 'The ingredient is out.');
-  expect(await ingredients.locator('tbody th').allInnerTexts()).not.toContain('Carrot');
+  expect(await ingredients.locator('tbody th').allInnerTexts()).not.toContain('Carrots, raw');
   await page.getByRole('button', { name: 'Undo' }).click();
   await saidOn(page, 'It is back as it was.');
   expect(await ingredients.locator('tbody th').allInnerTexts()).toEqual(before);
