@@ -28,6 +28,8 @@ export class PlanQueue {
   /** What wakes those who wait for a job that was done here. */
   readonly #waiting = new Map<string, () => void>();
   readonly #active = new Set<Promise<unknown>>();
+  /** Jobs that were asked here by somebody who has gone: not begun, though the database may still list them. */
+  readonly #left = new Set<string>();
   #current: Current | undefined;
   #working: Promise<void> | undefined;
   #isClosed = false;
@@ -94,10 +96,13 @@ export class PlanQueue {
     signal?.throwIfAborted();
     const id = await this.#jobs.ask(kind, tripId, tripName, JSON.stringify(asked));
     const onAbort = () => {
+      this.#left.add(id);
       if (this.#current?.job.id === id) this.#current.stop.abort();
       this.#waiting.get(id)?.();
     };
     signal?.addEventListener('abort', onAbort, { once: true });
+    // Gone while it was being asked, where no event comes any more.
+    if (signal?.aborted) onAbort();
     void this.#workOff();
     try {
       for (;;) {
@@ -115,6 +120,7 @@ export class PlanQueue {
       signal?.removeEventListener('abort', onAbort);
       // Left there, it is forgotten soon, as nobody waits for it.
       await this.#jobs.remove(id).catch(() => {});
+      this.#left.delete(id);
     }
   }
 
@@ -165,7 +171,7 @@ export class PlanQueue {
     for (;;) {
       const job = this.#isClosed ? undefined : await this.#jobs.claim(this.#me);
       if (!job) return;
-      await this.#do(job);
+      if (!this.#left.has(job.id)) await this.#do(job);
     }
   }
 
