@@ -18,9 +18,9 @@ import {
   MELTED_C,
   MILD_C,
   ROLLING_BOIL_KW,
-  safeBoilMin,
   WIND_FACTOR,
 } from '$lib/planning/stove/plan-fuel.ts';
+import { safeBoilMin } from '$lib/planning/stove/safe-boil.ts';
 import { INSULATED_SHARE } from '$lib/planning/trail-card/steep-time.ts';
 import { show, type UnitSystem } from '$lib/planning/units/show.ts';
 import { say, sayNumber } from '$lib/texts/say.ts';

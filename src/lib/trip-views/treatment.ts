@@ -1,4 +1,4 @@
-import { safeBoilMin } from '../planning/stove/plan-fuel.ts';
+import { safeBoilMin } from '../planning/stove/safe-boil.ts';
 import type { TripPlan } from '../planning/model/trip-plan.ts';
 import type { Trip } from '../planning/model/trip.ts';
 import { text, type Text } from '../texts/say.ts';

@@ -1,5 +1,5 @@
 import { say } from '../../texts/say.ts';
-import { isMinor } from '../model/body.ts';
+import { isMinor } from '../model/minors.ts';
 import type { ResolvedDay, ResolvedEater } from '../model/resolve-trip.ts';
 import type { Settings } from '../model/settings.ts';
 import type { Estimate } from '../model/trip-plan.ts';

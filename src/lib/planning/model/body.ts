@@ -29,10 +29,6 @@ export type Body = z.infer<typeof Body>;
 export const BodyData = Body.partial();
 export type BodyData = z.infer<typeof BodyData>;
 
-/** Below this age loads and drinking are those of a child or youth, years. */
-export const MINOR_UNDER_Y = 18;
-export const isMinor = ({ ageY }: BodyData): boolean => ageY !== undefined && ageY < MINOR_UNDER_Y;
-
 /** @returns the body that the equations need, where all of it is known */
 export function wholeBody(data: BodyData | undefined): Body | undefined {
   const { sex, ageY, heightM, massG } = data ?? {};

@@ -1,6 +1,7 @@
 import { say } from '../../texts/say.ts';
 import { addDays } from './calendar.ts';
-import { isMinor, wholeBody, type Body, type BodyData } from './body.ts';
+import { wholeBody, type Body, type BodyData } from './body.ts';
+import { isMinor } from './minors.ts';
 import type { Terrain, WalkingTimeMethod } from './route.ts';
 import { TRIP_DEFAULTS, usualLoads, type Default } from './trip-defaults.ts';
 import type { CookGroup, DayConditions, Eater, MealRule, StartedContainer, Trip } from './trip.ts';

@@ -1,5 +1,6 @@
 import { say, text, type Text } from '../../texts/say.ts';
-import { isMinor, type BodyData } from './body.ts';
+import type { BodyData } from './body.ts';
+import { isMinor } from './minors.ts';
 import type { Terrain, WalkingTimeMethod } from './route.ts';
 import type { Trip } from './trip.ts';
 import type { CanisterGas, FuelKind, MainMeal } from './words.ts';

@@ -14,6 +14,7 @@ import { coldGasNotices } from './canister-gas.ts';
 import { chooseContainers } from './choose-containers.ts';
 import { NET_CALORIFIC_VALUE } from './fuels.ts';
 import { heatForWaterKJ } from './heat-of-water.ts';
+import { safeBoilMin } from './safe-boil.ts';
 import { stoveStopOf } from './stove-stop.ts';
 
 /** Share of the efficiency that is left in wind, behind a shield (common practice). */
@@ -40,9 +41,8 @@ export const BURNER_KW: Readonly<Record<FuelKind, number>> = {
   kerosene: 2.5,
   ethanol: 1,
 };
-/** Keeping a pot at a rolling boil takes about this, kW (common practice), for 1 minute, above 2000 m for 3 (CDC). */
+/** Keeping a pot at a rolling boil takes about this, kW (common practice). */
 export const ROLLING_BOIL_KW = 0.3;
-export const safeBoilMin = (altitudeM: number): number => (altitudeM > 2000 ? 3 : 1);
 
 /** The stop with its water as snow, as cold as the air or as the water was said to be. */
 const withSnow = (stop: ResolvedDay): ResolvedDay => ({
