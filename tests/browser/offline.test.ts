@@ -93,16 +93,19 @@ beforeAll(async () => {
       text: group.querySelector('p')?.textContent ?? '',
     })),
   );
-  const read = lines.map(({ name, text }) => {
-    const [, count, code = ''] = /(\d+) × (\S+)/.exec(text) ?? [];
-    return { name, code, count: Number(count) };
-  });
+  const read = lines.map(({ name, text }) => ({ name, code: /\d+ × (\S+)/.exec(text)?.[1] ?? '' }));
+  const { menu } = (await (await fetch(`${app.origin}${trip}/trip.json`)).json()) as {
+    menu: { opened: { code: string; pouches: number }[] }[];
+  };
   const onFirstDay = read
     .filter(({ name }) => name.endsWith(' of day 1'))
     .map(({ name, code }) => ({
       name,
       code,
-      packed: read.filter((line) => line.code === code).reduce((sum, line) => sum + line.count, 0),
+      packed: menu
+        .flatMap(({ opened }) => opened)
+        .filter((lot) => lot.code === code)
+        .reduce((sum, { pouches }) => sum + pouches, 0),
     }))
     .sort((a, b) => b.packed - a.packed);
   const [most, ...rest] = onFirstDay;

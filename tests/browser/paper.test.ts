@@ -280,7 +280,7 @@ describe('a file of a trip', () => {
       index === 0 ? { ...meal, locked: true, opened: [{ code: ELSEWHERE, pouches: 2 }] } : meal,
     );
     const page = await app.open('/trips/new', { scripts: false });
-    await openFile(page, JSON.stringify({ ...file, menu }));
+    await openFile(page, JSON.stringify({ ...file, name: `${file.name}, elsewhere`, menu }));
     const text = await page.locator('main').innerText();
     expect(text).toContain('opened from the file, with all that was in it');
     expect(text).toMatch(new RegExp(`the shelf lacks 1 lot of this menu: ${ELSEWHERE}`));

@@ -99,6 +99,7 @@ test('at the address for readers, lots and trail cards are read, and nothing els
 test('who reads there is not told what anybody weighs', async () => {
   const trip = {
     ...JSON.parse(readFileSync(projectFile('demo-data/trip.json'), 'utf8')),
+    name: 'What Ada weighs',
     party: [{ name: 'Ada', body: { sex: 'female', ageY: 41, heightM: 1.7, massG: 61_234 } }],
   };
   const body = new FormData();

@@ -178,12 +178,12 @@ test('two trips are never promised the same pouch', async () => {
   await visit(page, `${copy}/menu`);
   const stands = page.getByRole('region', { name: 'How the plan stands' });
   expect(await stands.innerText()).toMatch(
-    /wants \d+ of lot \w+ .* but only \d+ (is|are) free for this trip/,
+    /needs \d+ of lot \w+ .* but only \d+ (is|are) free for this trip/,
   );
   expect(await page.locator('.pouches').first().innerText()).toMatch(/wanted/);
   await page.getByRole('button', { name: 'Plan again' }).click();
   await saidOn(page, 'Planned again');
-  expect(await stands.innerText()).not.toMatch(/wants \d+ of lot/);
+  expect(await stands.innerText()).not.toMatch(/needs \d+ of lot/);
 
   await visit(page, `${copy}/party`);
   await page.getByText('Delete this trip').click();
