@@ -235,6 +235,30 @@ describe('water, by hand', () => {
   });
 });
 
+it('a cook group fills its own pot as often as that holds its water, and others that of the trip', () => {
+  const party = [{ name: 'Ada' }, { name: 'Ben' }];
+  const { fuel } = planTrip(
+    exampleTrip({
+      ...dinner,
+      party,
+      cookGroups: [
+        { name: 'North', eaters: ['Ada'], potMl: 300 },
+        { name: 'South', eaters: ['Ben'] },
+      ],
+    }),
+    [exampleLot({ pouches: 2, waterMl: 700 })],
+    settings,
+  );
+  const fills = fuel.boils.map(({ group, waterMl, potfuls }) => [
+    group,
+    potfuls,
+    Math.ceil(waterMl / (group === 'North' ? 300 : 1500)),
+  ]);
+  expect(fills.map(([group]) => group)).toEqual(['North', 'South']);
+  for (const [, potfuls, needed] of fills) expect(potfuls).toBe(needed);
+  expect(fills[0]?.[1]).toBeGreaterThan(1);
+});
+
 describe('fuel from home', () => {
   it('takes a started canister where that is lighter, by its weight less the empty weight', () => {
     const started = [

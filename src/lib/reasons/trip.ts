@@ -5,6 +5,7 @@ import { DIN } from '$lib/planning/route/walking-time.ts';
 import { show, type UnitSystem } from '$lib/planning/units/show.ts';
 import { tripLabel } from '$lib/trip-forms/trip-fields.ts';
 import type { UsualName, UsualValue } from '$lib/trip-forms/usual-values.ts';
+import { MEAL_STOP_WORDS } from '$lib/planning/model/words.ts';
 import { waterLabel } from '$lib/trip-forms/water-and-fuel.ts';
 import { say, sayNumber } from '$lib/texts/say.ts';
 import type { Reason, ReasonList, Reasons } from './reason.ts';
@@ -117,6 +118,32 @@ export function partyReasons(usual: UsualValues): Reasons {
     },
     party: { method: 'packs', of: usualOf(usual, ['maxLoadG', 'baseLoadG', 'waterCapacityMl']) },
     body: bodyReasons(),
+    meals: {
+      method: 'menu',
+      of: {
+        ...usualOf(usual, ['servingStyle', 'reserveMeals']),
+        'party.portion': {
+          label: say('Portion from a pot'),
+          value: say('by energy'),
+          why: say('who needs more, takes more; a portion lies within a quarter serving of that'),
+        },
+        'mealRules.stop': {
+          label: say('Stop'),
+          value: say(MEAL_STOP_WORDS.stove),
+          why: say('every meal has the stove unless a line says otherwise'),
+        },
+        'mealRules.style': {
+          label: say('Serving style'),
+          value: say('as on the whole trip'),
+          why: say('so that it has to be said once only'),
+        },
+        'mealRules.extras': {
+          label: say('Made of'),
+          value: say('a main dish'),
+          why: say('breakfast, lunch and dinner are a dish; snacks are extras'),
+        },
+      },
+    },
     days: {
       method: 'route',
       of: {
@@ -151,7 +178,17 @@ export function partyReasons(usual: UsualValues): Reasons {
 
 /** What the page on water and fuel begins its forms with. */
 export const waterFormReasons = (usual: UsualValues): Reasons => ({
-  treatment: { method: 'water', of: usualOf(usual, ['treatment', 'stove.potG', 'stove.potMl']) },
+  treatment: {
+    method: 'water',
+    of: {
+      ...usualOf(usual, ['treatment', 'stove.potG', 'stove.potMl']),
+      cookGroups: {
+        label: say('Pots of the cook groups'),
+        value: say('as above'),
+        why: say('each group has a stove and a pot of its own, alike until you say otherwise'),
+      },
+    },
+  },
   started: { of: { 'started.fuel': { label: say('Fuel'), why: say('that of this trip') } } },
   run: {
     method: 'stove-and-fuel',

@@ -4,7 +4,15 @@ import { ALLERGENS } from '$lib/planning/model/allergens.ts';
 import { DIETS } from '$lib/planning/model/diets.ts';
 import { Trip } from '$lib/planning/model/trip.ts';
 import { TERRAINS, WALKING_TIME_METHODS } from '$lib/planning/model/route.ts';
-import { FUEL_KINDS, MAIN_MEALS } from '$lib/planning/model/words.ts';
+import {
+  FUEL_KINDS,
+  MAIN_MEALS,
+  MEAL_KINDS,
+  MEAL_STOPS,
+  PORTION_SIZES,
+  SERVING_STYLES,
+  TASTES,
+} from '$lib/planning/model/words.ts';
 import { differences } from '$lib/forms/differences.ts';
 import { FormReader, withoutUndefined, type Entered } from '$lib/forms/read-form.ts';
 import {
@@ -71,8 +79,37 @@ describe('tripFields and readTrip', () => {
       diets: fc.subarray([...DIETS]),
       maxLoadG: optional(fc.double({ min: 0, max: 80_000, noNaN: true })),
       baseLoadG: optional(fc.double({ min: 0, max: 80_000, noNaN: true })),
+      portion: optional(fc.constantFrom(...PORTION_SIZES)),
+      tastes: optional(
+        fc
+          .uniqueArray(fc.constantFrom('mushroom', 'Chicken, rice and peas', 'liver'), { minLength: 1 })
+          .map((foods) => foods.map((food, index) => ({ food, taste: TASTES[index] ?? 'never' }))),
+      ),
     })
     .map(withoutUndefined);
+  const mealRule = fc
+    .record({
+      days: optional(
+        fc.oneof(
+          fc.constant('rest days' as const),
+          fc
+            .uniqueArray(fc.integer({ min: 1, max: 90 }), { minLength: 1 })
+            .map((all) => all.sort((a, b) => a - b)),
+        ),
+      ),
+      meals: optional(fc.subarray([...MEAL_KINDS], { minLength: 1 })),
+      stop: fc.constantFrom(...MEAL_STOPS),
+      style: optional(fc.constantFrom(...SERVING_STYLES)),
+      elsewhere: optional(fc.constantFrom('everyone' as const, 'no one' as const, ['Eater 1'])),
+      extras: optional(fc.boolean()),
+      dish: optional(fc.constant('Pancakes')),
+    })
+    .map(withoutUndefined);
+  /** Cook groups of the first of a party and of the others. */
+  const inTwo = ([first = '', ...others]: readonly string[]) => [
+    { name: 'North', eaters: [first], potMl: 900 },
+    ...(others.length > 0 ? [{ name: 'South', eaters: others }] : []),
+  ];
   const trips = fc
     .record({
       party: fc.array(eater, { minLength: 1, maxLength: 5 }),
@@ -82,12 +119,18 @@ describe('tripFields and readTrip', () => {
       ),
       restShare: optional(fc.double({ min: 0, max: 2, noNaN: true })),
       method: optional(fc.constantFrom(...WALKING_TIME_METHODS)),
+      servingStyle: optional(fc.constantFrom(...SERVING_STYLES)),
+      reserveMeals: optional(fc.integer({ min: 0, max: 30 })),
+      isSplit: fc.boolean(),
+      mealRules: optional(fc.array(mealRule, { minLength: 1, maxLength: 3 })),
       firstMeal: optional(fc.constantFrom(...MAIN_MEALS)),
       fuel: optional(fc.constantFrom(...FUEL_KINDS)),
       efficiency: optional(fc.double({ min: 0.05, max: 0.95, noNaN: true })),
     })
-    .map(({ party, days, firstMeal, fuel, efficiency, restShare, method }) =>
+    .map(({ party, days, firstMeal, fuel, efficiency, restShare, method, isSplit, ...meals }) =>
       Trip.parse({
+        ...withoutUndefined(meals),
+        ...(isSplit && { cookGroups: inTwo(party.map((_, index) => `Eater ${index + 1}`)) }),
         name: 'Any',
         startDate: '2026-07-04',
         dayCount: 4,

@@ -11,6 +11,15 @@ import { withoutUndefined, type Entered, type FormReader } from '$lib/forms/read
 import { CANISTER_GAS_WORDS, FUEL_WORDS, MEAL_WORDS } from '$lib/planning/model/words.ts';
 import { wordsByCode, type FieldWords } from '$lib/forms/differences.ts';
 import {
+  atMealFields,
+  eaterMealFields,
+  MEAL_FIELD_CHOICES,
+  MEAL_FIELD_LABELS,
+  mealFields,
+  readEaterMeals,
+  readMeals,
+} from './meal-fields.ts';
+import {
   ACCLIMATISED_WORDS,
   CAMP_WATER_WORDS,
   PLAN_FOR_WORDS,
@@ -106,15 +115,21 @@ const LABELS: Readonly<Record<string, Text>> = {
   'stove.gas': text('Gas in the canisters'),
   'stove.efficiency': text('Efficiency'),
   'stove.reserve': text('Reserve'),
+  ...MEAL_FIELD_LABELS,
 };
 
-/** @returns the label of a field of a trip, with the eater or the day where it is one of several: "Eater 2, may carry". */
+const ROWS: Readonly<Record<string, Text>> = {
+  party: text('Eater {number}'),
+  days: text('Day {number}'),
+  mealRules: text('Other meals, line {number}'),
+};
+
+/** @returns the label of a field of a trip, with the eater, the day or the line where it is one of several: "Eater 2, may carry". */
 export function tripLabel(field: string): string | undefined {
-  const row = /^(party|days)\[(\d+)\](?:\.(?:body\.)?(\w+))?/.exec(field);
+  const row = /^(party|days|mealRules)\[(\d+)\](?:\.(?:body\.)?([\w.]+))?/.exec(field);
   if (!row) return LABELS[field] && say(LABELS[field]);
-  const [, part, index, name = ''] = row;
-  const number = Number(index) + 1;
-  const which = part === 'party' ? say('Eater {number}', { number }) : say('Day {number}', { number });
+  const [, part = '', index, name = ''] = row;
+  const which = say(ROWS[part] ?? text('Day {number}'), { number: Number(index) + 1 });
   const label = LABELS[name];
   return label ? `${which}, ${sayWithin(label)}` : which;
 }
@@ -161,6 +176,7 @@ export function tripFields(trip: Trip, system: UnitSystem): Entered {
     ...numbers(STOVE_NUMBERS, trip.stove, 'stove.'),
     'pace.method': [trip.pace.method ?? ''],
     ...numbers(PACE_NUMBERS, trip.pace, 'pace.'),
+    ...mealFields(trip),
   };
   trip.party.forEach((eater, index) => {
     const at = `party[${index}].`;
@@ -175,6 +191,7 @@ export function tripFields(trip: Trip, system: UnitSystem): Entered {
       fields,
       numbers(EATER_NUMBERS, eater, at),
       numbers(BODY_NUMBERS, eater.body ?? {}, `${at}body.`),
+      eaterMealFields(trip, eater, at),
     );
   });
   for (let index = 0; index < trip.dayCount; index += 1) {
@@ -223,6 +240,7 @@ export function readTrip(
       name: read.text(`${at}name`) ?? '',
       ...numbers(EATER_NUMBERS, stored.party[index], at),
       body: Object.keys(body).length > 0 ? body : undefined,
+      ...readEaterMeals(read, at),
       allergens: read.choices(`${at}allergens`),
       diets: read.choices(`${at}diets`),
     });
@@ -242,6 +260,7 @@ export function readTrip(
   const inTrip = days.slice(0, dayCount ?? days.length);
   const lastEntered = inTrip.findLastIndex((day) => Object.keys(day).length > 0);
 
+  const meals = readMeals(read, stored, party);
   const input = withoutUndefined({
     name: read.text('name') ?? '',
     startDate: read.text('startDate'),
@@ -266,9 +285,10 @@ export function readTrip(
       gas: read.text('stove.gas'),
       ...numbers(STOVE_NUMBERS, stored.stove, 'stove.'),
     }),
+    ...meals.values,
   });
   const result = Trip.safeParse(input, { reportInput: true });
-  if (!result.success) read.add(problemsOf(result.error));
+  if (!result.success) read.add(atMealFields(problemsOf(result.error), read, meals.lines));
   else read.add(problemsOfLegs(result.data));
   if (!result.success || read.problems.length > 0) return undefined;
   const droppedDays = days.flatMap((day, index) =>
@@ -336,10 +356,11 @@ const CHOICES: Readonly<Record<string, Readonly<Record<string, Text>>>> = {
   acclimatised: ACCLIMATISED_WORDS,
   wind: WIND_WORDS,
   campWater: CAMP_WATER_WORDS,
+  ...MEAL_FIELD_CHOICES,
 };
 
 /** How the fields of a trip are said; those of an eater or a day by what stands behind the number of the row. */
 export const TRIP_WORDS: FieldWords = {
   label: tripLabel,
-  choices: (field) => CHOICES[field.replace(/^(?:party|days)\[\d+\]\./, '')],
+  choices: (field) => CHOICES[field.replace(/^(?:party|days|mealRules)\[\d+\]\./, '')],
 };

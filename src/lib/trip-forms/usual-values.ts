@@ -7,7 +7,13 @@ import { hasOwnFigure, NOTHING_LEARNED, type LearnedDefaults } from '$lib/planni
 import { defaultSettings, type Settings } from '$lib/planning/model/settings.ts';
 import { TRIP_DEFAULTS, usualLoads, type Default } from '$lib/planning/model/trip-defaults.ts';
 import type { Trip } from '$lib/planning/model/trip.ts';
-import { CANISTER_GAS_WORDS, FUEL_WORDS, type FuelKind, MEAL_WORDS } from '$lib/planning/model/words.ts';
+import {
+  CANISTER_GAS_WORDS,
+  FUEL_WORDS,
+  type FuelKind,
+  MEAL_WORDS,
+  SERVING_STYLE_WORDS,
+} from '$lib/planning/model/words.ts';
 import { knownDays, knownLegs } from '$lib/planning/route/trip-legs.ts';
 import { baseEfficiency } from '$lib/planning/stove/plan-fuel.ts';
 import { fieldValue, show, type Quantity, type UnitSystem } from '$lib/planning/units/show.ts';
@@ -82,6 +88,12 @@ export function usualValues(
     waterCapacityMl: measured(TRIP_DEFAULTS.waterCapacityMl, 'water', 1),
     planFor: words(PLAN_FOR_WORDS[TRIP_DEFAULTS.planFor.value], TRIP_DEFAULTS.planFor),
     deficitShare: measured(TRIP_DEFAULTS.deficitShare, 'share'),
+    servingStyle: words(SERVING_STYLE_WORDS[TRIP_DEFAULTS.servingStyle.value], TRIP_DEFAULTS.servingStyle),
+    reserveMeals: {
+      text: say('none'),
+      typed: String(TRIP_DEFAULTS.reserveMeals.value),
+      reason: TRIP_DEFAULTS.reserveMeals.reason,
+    },
     treatment: words(TREATMENT_WORDS[TRIP_DEFAULTS.treatment.value], TRIP_DEFAULTS.treatment),
     'pace.method': words(WALKING_TIME_WORDS[TRIP_DEFAULTS.paceMethod.value], TRIP_DEFAULTS.paceMethod),
     'pace.partyFactor': {

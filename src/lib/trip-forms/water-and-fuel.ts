@@ -25,18 +25,32 @@ const LABELS: Readonly<Record<string, Text>> = {
 };
 
 /** @returns the label of a field of the page on water and fuel. */
-export const waterLabel = (field: string): string | undefined => LABELS[field] && say(LABELS[field]);
-
-/** @returns what the form of treatment and pot is filled with. */
-export function waterFields({ treatment, stove }: Trip, system: UnitSystem): Entered {
-  return {
-    treatment: [treatment ?? ''],
-    'stove.potG': [stove.potG === undefined ? '' : fieldValue(stove.potG, 'food', system)],
-    'stove.potMl': [stove.potMl === undefined ? '' : fieldValue(stove.potMl, 'water', system)],
-  };
+export function waterLabel(field: string): string | undefined {
+  const label = LABELS[field.replace(/^cookGroups\[\d+\]/, 'stove')];
+  return label && say(label);
 }
 
-/** @returns the trip with treatment and pot as entered, or `undefined` where `read.problems` says what has to be mended. */
+type Pot = Pick<Trip['stove'], 'potG' | 'potMl'>;
+
+const potFields = ({ potG, potMl }: Pot, at: string, system: UnitSystem): Entered => ({
+  [`${at}.potG`]: [potG === undefined ? '' : fieldValue(potG, 'food', system)],
+  [`${at}.potMl`]: [potMl === undefined ? '' : fieldValue(potMl, 'water', system)],
+});
+
+const readPot = (read: FormReader, stored: Pot, at: string) => ({
+  potG: read.number(`${at}.potG`, { quantity: 'food', stored: stored.potG }),
+  potMl: read.number(`${at}.potMl`, { quantity: 'water', stored: stored.potMl }),
+});
+
+/** @returns what the form of treatment and pots is filled with. */
+export function waterFields({ treatment, stove, cookGroups = [] }: Trip, system: UnitSystem): Entered {
+  return Object.assign(
+    { treatment: [treatment ?? ''], ...potFields(stove, 'stove', system) },
+    ...cookGroups.map((group, index) => potFields(group, `cookGroups[${index}]`, system)),
+  ) as Entered;
+}
+
+/** @returns the trip with treatment and pots as entered, or `undefined` where `read.problems` says what has to be mended. */
 export function readWater(read: FormReader, trip: Trip): Trip | undefined {
   const { stove } = trip;
   return checked(
@@ -47,13 +61,34 @@ export function readWater(read: FormReader, trip: Trip): Trip | undefined {
         treatment: read.text('treatment'),
         stove: withoutUndefined({
           ...stove,
-          potG: read.number('stove.potG', { quantity: 'food', stored: stove.potG }),
-          potMl: read.number('stove.potMl', { quantity: 'water', stored: stove.potMl }),
+          ...readPot(read, stove, 'stove'),
         }),
+        cookGroups: trip.cookGroups?.map((group, index) =>
+          withoutUndefined({ ...group, ...readPot(read, group, `cookGroups[${index}]`) }),
+        ),
       }),
       { reportInput: true },
     ),
   );
+}
+
+/** @returns a trip as it is now with the treatment and the pots of another; a cook group that is gone meanwhile takes its pot with it. */
+export function withWater(now: Trip, { treatment, stove, cookGroups }: Trip): Trip {
+  const { treatment: _, ...others } = now;
+  const withPot = <Of extends Pot>({ potG: _potG, potMl: _potMl, ...rest }: Of, pot: Pot) => ({
+    ...rest,
+    ...withoutUndefined({ potG: pot.potG, potMl: pot.potMl }),
+  });
+  return {
+    ...others,
+    ...(treatment && { treatment }),
+    stove: withPot(now.stove, stove),
+    ...(now.cookGroups && {
+      cookGroups: now.cookGroups.map((group) =>
+        withPot(group, cookGroups?.find(({ name }) => name === group.name) ?? group),
+      ),
+    }),
+  };
 }
 
 /**

@@ -219,9 +219,9 @@ export function resolveTrip(
       started: trip.stove.started,
     },
     cookGroups: trip.cookGroups ?? [],
-    servingStyle: trip.servingStyle ?? 'mixed',
+    servingStyle: orDefault('servingStyle', trip.servingStyle, TRIP_DEFAULTS.servingStyle),
     mealRules: trip.mealRules ?? [],
-    reserveMeals: trip.reserveMeals ?? 0,
+    reserveMeals: orDefault('reserveMeals', trip.reserveMeals, TRIP_DEFAULTS.reserveMeals),
     menu: trip.menu,
     assumptions,
   };

@@ -3,7 +3,7 @@ import type { BodyData } from './body.ts';
 import { isMinor } from './minors.ts';
 import type { Terrain, WalkingTimeMethod } from './route.ts';
 import type { Trip } from './trip.ts';
-import type { CanisterGas, FuelKind, MainMeal } from './words.ts';
+import type { CanisterGas, FuelKind, MainMeal, ServingStyle } from './words.ts';
 
 /** A value that stands in for one the user left out, with the reason a person can read. */
 export type Default<T> = { readonly value: T; readonly reason: string };
@@ -39,6 +39,14 @@ export const TRIP_DEFAULTS = {
   treatment: byCommonPractice<NonNullable<Trip['treatment']>>(
     'filter',
     text('the most widespread way on the trail'),
+  ),
+  servingStyle: byCommonPractice<ServingStyle>(
+    'mixed',
+    text('a pot or pouches of their own, whichever costs less food, fuel and weight'),
+  ),
+  reserveMeals: byCommonPractice(
+    0,
+    text('take a meal or two more where weather or a late bus can hold you up'),
   ),
   paceMethod: {
     value: 'din-33466' as WalkingTimeMethod,

@@ -177,6 +177,15 @@ export const StartedContainer = z
   });
 export type StartedContainer = z.infer<typeof StartedContainer>;
 
+const PotG = z
+  .number(sayLater('must be a weight'))
+  .nonnegative(sayLater('must not be negative'))
+  .max(5000, sayLater('must be at most 5 kg'));
+const PotMl = z
+  .number(sayLater('must be a volume'))
+  .min(100, sayLater('must be at least 0.1 l'))
+  .max(20_000, sayLater('must be at most 20 l'));
+
 export const Stove = z.strictObject({
   fuel: FuelKind.optional().describe('Fuel it burns'),
   gas: z.enum(CANISTER_GASES).optional().describe('What its canisters hold besides propane'),
@@ -192,18 +201,8 @@ export const Stove = z.strictObject({
     .max(3, sayLater('must be at most 300 %'))
     .optional()
     .describe('Fuel taken above the need, as a share of the need'),
-  potG: z
-    .number(sayLater('must be a weight'))
-    .nonnegative(sayLater('must not be negative'))
-    .max(5000, sayLater('must be at most 5 kg'))
-    .optional()
-    .describe('Weight of the pot and lid that is heated each time, g'),
-  potMl: z
-    .number(sayLater('must be a volume'))
-    .min(100, sayLater('must be at least 0.1 l'))
-    .max(20_000, sayLater('must be at most 20 l'))
-    .optional()
-    .describe('Water boiled at a time, ml'),
+  potG: PotG.optional().describe('Weight of the pot and lid that is heated each time, g'),
+  potMl: PotMl.optional().describe('Water boiled at a time, ml'),
   started: z
     .array(StartedContainer)
     .max(20)
@@ -220,6 +219,8 @@ export const CookGroup = z.strictObject({
     .min(1, sayLater('must name at least one eater'))
     .max(40)
     .describe('Names of the party'),
+  potG: PotG.optional().describe('Weight of their pot and lid, g; left out: as the stove says'),
+  potMl: PotMl.optional().describe('Water that they boil at a time, ml; left out: as the stove says'),
 });
 export type CookGroup = z.infer<typeof CookGroup>;
 

@@ -127,7 +127,12 @@ export function planFuel(
   water: WaterPlan,
   settings: Settings,
 ): { fuel: FuelPlan; notices: Notice[]; assumptions: Assumption[] } {
-  const { fuel, reserve, potG, potMl } = trip.stove;
+  const { fuel, reserve } = trip.stove;
+  const { groups } = cookGroupsOf(trip);
+  const potOf = (group: string) => {
+    const own = groups.find(({ name }) => name === group);
+    return { potG: own?.potG ?? trip.stove.potG, potMl: own?.potMl ?? trip.stove.potMl };
+  };
   const kJPerG = NET_CALORIFIC_VALUE[fuel];
   const stove = stoveEfficiency(trip, settings);
 
@@ -139,6 +144,7 @@ export function planFuel(
     heldMin = 0,
   ): Boil => {
     const efficiency = efficiencyIn(stop, stove.value);
+    const { potG, potMl } = potOf(at.group);
     const potfuls = Math.ceil(waterMl / potMl);
     const potKJ = stove.potApart
       ? potfuls * (potG / 1000) * POT_SPECIFIC_HEAT * Math.max(0, toC - stop.waterTemperatureC)
@@ -184,7 +190,6 @@ export function planFuel(
           ];
     });
   });
-  const { groups } = cookGroupsOf(trip);
   const drinking = trip.days.flatMap((stop): Boil[] => {
     const day = water.days[stop.day - 1];
     if (!day) return [];

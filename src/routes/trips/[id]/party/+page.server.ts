@@ -35,10 +35,14 @@ type Answer = RefusedForm & {
   readonly focus?: string;
 };
 
+/** A list to choose a dish from is no longer than this; others are typed. */
+const MOST_DISHES = 300;
+
 export const load: PageServerLoad = async ({ parent, locals, params }) => {
   const { trip, shown } = await parent();
-  const { settings } = await plannedForPage(locals, params.id);
+  const { settings, stock } = await plannedForPage(locals, params.id);
   const learned = learnedDefaults(settings.learned);
+  const dishes = [...new Set(stock.map(({ recipe }) => recipe))].sort().slice(0, MOST_DISHES);
   const usual = usualValues(shown.unitSystem, trip.stove.fuel ?? TRIP_DEFAULTS.fuel.value, settings);
   return {
     fields: tripFields(trip, shown.unitSystem),
@@ -48,6 +52,7 @@ export const load: PageServerLoad = async ({ parent, locals, params }) => {
     byWay: usualByDay(trip, shown.unitSystem, learned),
     appetites: usualAppetites(trip, learned),
     loads: usualLoadsOf(trip, shown.unitSystem),
+    dishes,
   };
 };
 

@@ -6,7 +6,13 @@ import { TRIP_DEFAULTS } from '$lib/planning/model/trip-defaults.ts';
 import { changeTrip, planKept, plannedForPage, planStoredTrip } from '$lib/server/plan-stored-trip.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
 import { usualValues } from '$lib/trip-forms/usual-values.ts';
-import { readStarted, readStoveRun, readWater, waterFields } from '$lib/trip-forms/water-and-fuel.ts';
+import {
+  readStarted,
+  readStoveRun,
+  readWater,
+  waterFields,
+  withWater,
+} from '$lib/trip-forms/water-and-fuel.ts';
 import { measuredFuels, measuredRuns } from '$lib/trip-views/stove-runs.ts';
 import { boilingSafeG, busiestTreatment } from '$lib/trip-views/treatment.ts';
 import { fuelAssumptions, waterAssumptions } from '$lib/reasons/plan.ts';
@@ -48,20 +54,7 @@ export const actions: Actions = {
     const { read, planned } = await opened(event);
     const trip = readWater(read, planned.stored.trip);
     if (!trip) return refuse(read, 'water');
-    const { treatment, stove } = trip;
-    return save(event, read, 'water', 'water-saved', (now) => {
-      const { treatment: _treatment, ...others } = now;
-      const { potG: _potG, potMl: _potMl, ...ofStove } = now.stove;
-      return {
-        ...others,
-        ...(treatment && { treatment }),
-        stove: {
-          ...ofStove,
-          ...(stove.potG !== undefined && { potG: stove.potG }),
-          ...(stove.potMl !== undefined && { potMl: stove.potMl }),
-        },
-      };
-    });
+    return save(event, read, 'water', 'water-saved', (now) => withWater(now, trip));
   },
 
   addStarted: async (event) => {

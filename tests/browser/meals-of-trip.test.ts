@@ -1,0 +1,65 @@
+/* How the people of a trip eat: said in its form, and kept. */
+import { beforeAll, expect, test } from 'vitest';
+import { atRest, newDemoTrip, startApp, visit } from './harness.ts';
+
+const app = startApp();
+let trip = '';
+
+beforeAll(async () => {
+  trip = await newDemoTrip(app);
+});
+
+test('portion, tastes, cook groups and meals that differ are saved without scripts, and nothing of the menu is lost', async () => {
+  const page = await app.open(`${trip}/party`, { scripts: false });
+  const open = async (words: string | RegExp, nth = 0) =>
+    page.locator('summary', { hasText: words }).nth(nth).click();
+  for (const index of [0, 1, 2, 3]) {
+    await open(/^\s*Portion:/, index);
+    await page.locator(`[name="party[${index}].cookGroup"]`).fill(index < 2 ? 'North' : 'South');
+  }
+  await page.locator('[name="party[0].portion"]').selectOption('small');
+  await page.locator('[name="party[0].tastes.never"]').fill('mushroom\nliver');
+  await page.locator('[name="servingStyle"]').selectOption('shared pot');
+  await page.locator('[name="reserveMeals"]').fill('1');
+  await open('Add a line');
+  await page.locator('[name="mealRules[0].days"]').fill('2-3');
+  await page.locator('[name="mealRules[0].meals"][value="dinner"]').check();
+  await page.locator('[name="mealRules[0].elsewhere"][value="everyone"]').check();
+  await page.getByRole('button', { name: 'Save, leave the menu' }).click();
+
+  await page.getByText('days 2-3, dinner: everyone eats elsewhere', { exact: true }).waitFor();
+  await page.getByText('Portion: small · Tastes: 2 · Cooks with: North').waitFor();
+  expect(await page.locator('[name="servingStyle"]').inputValue()).toBe('shared pot');
+  const stored = (await (await page.request.get(`${app.origin}${trip}/trip.json`)).json()) as {
+    cookGroups: unknown;
+    party: { tastes?: unknown }[];
+    menu: unknown[];
+  };
+  expect(stored.cookGroups).toMatchObject([{ name: 'North' }, { name: 'South' }]);
+  expect(stored.party[0]?.tastes).toEqual([
+    { food: 'mushroom', taste: 'never' },
+    { food: 'liver', taste: 'never' },
+  ]);
+  expect(stored.menu.length).toBeGreaterThan(0);
+});
+
+test('what is wrong is said at its field, which is open, and nothing typed is lost', async () => {
+  const page = await app.open(`${trip}/party`);
+  await page.locator('summary', { hasText: 'Add a line' }).click();
+  await page.locator('[name="mealRules[1].days"]').fill('friday');
+  await page.locator('[name="mealRules[1].dish"]').fill('Pancakes');
+  await page.getByRole('button', { name: 'Save, leave the menu' }).click();
+  await page.getByText('"friday" is not a day of the trip').first().waitFor();
+  expect(await page.locator('[name="mealRules[1].dish"]').isVisible()).toBe(true);
+  expect(await page.locator('[name="mealRules[1].dish"]').inputValue()).toBe('Pancakes');
+});
+
+test('each cook group has a pot of its own', async () => {
+  const page = await app.open(`${trip}/water`);
+  await page.locator('[name="cookGroups[1].potMl"]').fill('0.9');
+  await page.locator('form[action="?/water"]').getByRole('button', { name: 'Save' }).click();
+  await atRest(page);
+  await visit(page, `${app.origin}${trip}/water`);
+  expect(await page.locator('[name="cookGroups[1].potMl"]').inputValue()).toBe('0.9');
+  expect(await page.locator('[name="cookGroups[0].potMl"]').inputValue()).toBe('');
+});
