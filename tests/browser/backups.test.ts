@@ -25,7 +25,7 @@ async function countOfLots(page: Page): Promise<number> {
 
 /** Puts a lot on the shelf. */
 async function addLot(page: Page, code: string): Promise<void> {
-  await visit(page, '/shelf/new');
+  await visit(page, '/shelf/new/details');
   const lot = {
     code,
     recipe: 'Test stew',

@@ -49,18 +49,21 @@ test('busy is 503 with when to come again, wherever it arises', async () => {
   }
 });
 
-test.each(['/shelf/new', '/settings?/save', '/shelf/import?/file', '/trips/new?/open'])(
-  'a broken form to %s is 400',
-  async (address) => {
-    const response = await fetch(app.origin + address, {
-      method: 'POST',
-      headers: { origin: app.origin, accept: 'text/html', 'content-type': 'multipart/form-data; boundary=x' },
-      body: '--x\r\ncontent-disposition: form-data; name="code"\r\n\r\nbroken',
-    });
-    expect(response.status).toBe(400);
-    expect(await response.text()).toMatch(/broke off/);
-  },
-);
+test.each([
+  '/shelf/new?/add',
+  '/shelf/new/details',
+  '/settings?/save',
+  '/shelf/import?/file',
+  '/trips/new?/open',
+])('a broken form to %s is 400', async (address) => {
+  const response = await fetch(app.origin + address, {
+    method: 'POST',
+    headers: { origin: app.origin, accept: 'text/html', 'content-type': 'multipart/form-data; boundary=x' },
+    body: '--x\r\ncontent-disposition: form-data; name="code"\r\n\r\nbroken',
+  });
+  expect(response.status).toBe(400);
+  expect(await response.text()).toMatch(/broke off/);
+});
 
 test('pouches are discarded once, however often two people send it', async () => {
   const code = /href="\/shelf\/(B\d+)"/.exec(await read('/shelf'))?.[1] ?? 'D02';

@@ -74,7 +74,8 @@ const FORM = 'application/x-www-form-urlencoded';
 const JSON_TYPE = 'application/json';
 test.each([
   ['/settings?/save', FORM, 1_000_001],
-  ['/shelf/new', FORM, 1_000_001],
+  ['/shelf/new?/add', FORM, 1_000_001],
+  ['/shelf/new/details', FORM, 1_000_001],
   ['/kitchen/foods?/import', 'multipart/form-data; boundary=x', 3_000_000],
   ['TRIP/notes.json', JSON_TYPE, 2_000_001],
   ['/api/plan', JSON_TYPE, 16_000_001],

@@ -30,7 +30,7 @@ async function addLot({ allergens, ...lot }: PouchLot): Promise<void> {
   const body = new URLSearchParams({ allergensStated: allergens ? 'yes' : 'no' });
   for (const [field, value] of Object.entries({ ...lot, allergens: allergens ?? [] }))
     for (const each of [value].flat()) body.append(field, String(each));
-  const response = await fetch(`${app.origin}/shelf/new`, {
+  const response = await fetch(`${app.origin}/shelf/new/details`, {
     method: 'POST',
     headers: { origin: app.origin, accept: 'text/html' },
     body,

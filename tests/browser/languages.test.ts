@@ -82,7 +82,7 @@ test('the language is changed at the foot of a page, stays for the next, and lea
 });
 
 test('figures typed the German way are read, and one that may be two is asked about', async () => {
-  const page = await app.open('/language?to=de&from=/shelf/new', { expected: /422/ });
+  const page = await app.open('/language?to=de&from=/shelf/new/details', { expected: /422/ });
   await page.getByRole('textbox', { name: /^Trockengewicht/ }).fill('1.200');
   await page.getByRole('button', { name: 'In den Vorrat stellen' }).click();
   await page.getByText('„1.200“ kann 1200 oder 1,200 heißen').first().waitFor();

@@ -8,6 +8,7 @@ const EMPTY = [
   '/',
   '/shelf',
   '/shelf/new',
+  '/shelf/new/details',
   '/shelf/import',
   '/shelf/labels',
   '/trips',

@@ -55,7 +55,7 @@ test('the shelf filters while one types, and the address keeps what was asked fo
 });
 
 test('a lot with a slip is refused field by field, a doubtful one wants a yes, and nothing typed is lost', async () => {
-  const page = await app.open('/shelf/new', { expected: REFUSED });
+  const page = await app.open('/shelf/new/details', { expected: REFUSED });
   await fill(page, { ...GOOD_LOT, code: 'T 1', dryWeightG: 'plenty', waterMl: '' });
   await press(page, 'Put on the shelf');
   const problems = page.getByRole('region', { name: 'Not saved yet' });
@@ -78,7 +78,7 @@ test('a lot with a slip is refused field by field, a doubtful one wants a yes, a
   await said(page, 'The lot is on the shelf');
   expect(new URL(page.url()).pathname).toBe('/shelf/T%201');
 
-  await visit(page, '/shelf/new');
+  await visit(page, '/shelf/new/details');
   await fill(page, { ...GOOD_LOT, code: 'T 1' });
   await press(page, 'Put on the shelf');
   await problems.waitFor();
@@ -86,7 +86,7 @@ test('a lot with a slip is refused field by field, a doubtful one wants a yes, a
 });
 
 test('counting and discarding go into the history, and more than there is cannot go', async () => {
-  const page = await app.open('/shelf/new', { expected: REFUSED });
+  const page = await app.open('/shelf/new/details', { expected: REFUSED });
   await fill(page, { ...GOOD_LOT, code: 'T 2', pouches: '3' });
   await press(page, 'Put on the shelf');
   await said(page, 'The lot is on the shelf');
@@ -194,7 +194,7 @@ test('the shelf works without scripts', async () => {
   await page.waitForURL(/search=rice/);
   expect(await lots(page)).toBeLessThan(all);
 
-  await visit(page, '/shelf/new');
+  await visit(page, '/shelf/new/details');
   await fill(page, { ...GOOD_LOT, code: 'T 3', bestBefore: '' });
   await press(page, 'Put on the shelf');
   await page.getByText('Not saved yet').waitFor();

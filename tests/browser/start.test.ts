@@ -74,6 +74,7 @@ test('at the address for readers, lots and trail cards are read, and nothing els
     '/',
     '/shelf',
     '/shelf/new',
+    '/shelf/new/details',
     '/settings',
     '/kitchen',
     `${trip}/party`,

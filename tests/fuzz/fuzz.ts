@@ -149,6 +149,7 @@ async function gather(): Promise<void> {
     '/',
     '/shelf',
     '/shelf/new',
+    '/shelf/new/details',
     '/shelf/import',
     '/shelf/pictures',
     '/shelf/labels',

@@ -155,7 +155,7 @@ const CASES: readonly Case[] = [
     () => file(filled('{},', 63.9e6, '{"format":"ridgelarder-data","tables":"x","lots":[', '{}]}'), 'x.json'),
   ],
   ['copy: brackets', '/settings/backups?/upload', () => file(filled('{"a":', 63.9e6), 'x.json')],
-  ['form: fields', '/shelf/new', () => filled('a&', 0.99e6), FORM],
+  ['form: fields', '/shelf/new?/add', () => filled('a&', 0.99e6), FORM],
   ['form: lines of a recipe', '/kitchen/recipes/new', () => filled('ingredients=x&', 0.99e6), FORM],
   [
     'form: people',

@@ -4,6 +4,7 @@ import type { Cookies } from '@sveltejs/kit';
 /** What a page can say once, after an action that led there. The cookie holds the keys only, so no text can be slipped in. */
 const DONE = {
   'lot-added': text('The lot is on the shelf.'),
+  'lots-added': text('Pouches added to the shelf.'),
   'lot-saved': text('The lot is saved.'),
   'lot-counted': text('The count is entered in the history.'),
   'pouches-discarded': text('The pouches are taken off the shelf.'),

@@ -1,6 +1,8 @@
 import { LOT_LABELS, newLotFields, type ShownIn } from '$lib/forms/lot-form.ts';
+import { ONE_SERVING_G, QUICK_LABELS } from '$lib/forms/quick-words.ts';
 import { MEAL_WORDS, WATER_WORDS } from '$lib/planning/model/words.ts';
-import { unitOf } from '$lib/planning/units/show.ts';
+import { show, unitOf } from '$lib/planning/units/show.ts';
+import { USUAL_LOT } from '$lib/planning/model/usual-lot.ts';
 import { say } from '$lib/texts/say.ts';
 import type { ReasonList, Reasons } from './reason.ts';
 
@@ -61,6 +63,48 @@ export function newLotReasons(today: string, shown: ShownIn): Reasons {
           why: say(
             'only who knows the food can say that it holds none; until then it is served to nobody who has to avoid any',
           ),
+        },
+      },
+    },
+  };
+}
+
+/** What the quick entry takes where a field is left blank. */
+export function quickLotReasons({ unitSystem }: ShownIn): Reasons {
+  const food = (grams: number) => show(grams, 'food', unitSystem);
+  return {
+    quick: {
+      method: 'plausibility-of-a-lot',
+      of: {
+        weighed: {
+          label: say('Weighed'),
+          value: say('without the pouch'),
+          why: say('most people weigh the food when they fill it in (rule of thumb)'),
+        },
+        tareG: {
+          label: say('Empty pouch with absorber'),
+          value: food(USUAL_LOT.tareG),
+          why: say('a foil pouch of about a litre with one absorber (common practice); weigh yours'),
+        },
+        servingsPerPouch: {
+          label: say(QUICK_LABELS['servingsPerPouch']!),
+          value: '1',
+          why: say('a pouch of up to {weight} is one serving (rule of thumb)', {
+            weight: food(ONE_SERVING_G),
+          }),
+        },
+        energyKcal: {
+          label: say('Energy, water and meals'),
+          why: say('your recipe of that name, else another lot of that name, else the kind of dish'),
+        },
+        bestBefore: {
+          label: say(QUICK_LABELS['bestBefore']!),
+          why: say('how long food from your dryer keeps, from six months ago where no date is known'),
+        },
+        code: { label: say(QUICK_LABELS['code']!), why: say('made from the name') },
+        allergens: {
+          label: say(QUICK_LABELS['allergens']!),
+          why: say('never estimated: only the cook can declare them'),
         },
       },
     },

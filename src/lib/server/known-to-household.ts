@@ -14,7 +14,10 @@ export async function knownToHousehold(
   lots: Iterable<PouchLot>,
 ): Promise<KnownToHousehold> {
   const [stored, kitchen] = await Promise.all([kept.recipes.list(), settings.getKitchen()]);
-  const process = kitchen.dryers[0]?.process ?? 'dehydrated';
+  // Which dryer a pouch came from is not said: what warm air may have dried keeps less long.
+  const isFreezeDried =
+    kitchen.dryers.length > 0 && kitchen.dryers.every((dryer) => dryer.process === 'freeze-dried');
+  const process = isFreezeDried ? 'freeze-dried' : 'dehydrated';
   const recipes = stored.flatMap(({ value }) => {
     const dish = knownDish(value, kitchen, process);
     return dish ? [[dishName(value.name), dish] as const] : [];

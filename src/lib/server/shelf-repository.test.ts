@@ -61,6 +61,26 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
       expect(await app.shelf.history('LENT-01')).toHaveLength(1);
     });
 
+    test('of several lots all are added or none', async () => {
+      const app = await openTestApp();
+      await app.shelf.addLots([madeUpLot({ code: 'A' }), madeUpLot({ code: 'B', pouches: 2 })]);
+      const again = [madeUpLot({ code: 'C' }), madeUpLot({ code: 'B' })];
+      await expectUserError(app.shelf.addLots(again), 'Conflict', '"B"', 'taken');
+      expect([...(await app.shelf.codes())].sort()).toEqual(['A', 'B']);
+      expect((await app.shelf.getLot('B'))?.onShelf).toBe(2);
+    });
+
+    test('lots are found by what their recipe is called', async () => {
+      const app = await openTestApp();
+      await app.shelf.addLots([
+        madeUpLot({ code: 'A', recipe: 'Crème soup' }),
+        madeUpLot({ code: 'B', recipe: 'creme SOUP' }),
+        madeUpLot({ code: 'C', recipe: 'Soup' }),
+      ]);
+      expect((await app.shelf.lotsCalled(['CREME soup'])).map(({ code }) => code)).toEqual(['B', 'A']);
+      expect(await app.shelf.lotsCalled([])).toEqual([]);
+    });
+
     test('a lot that is not there', async () => {
       const app = await openTestApp();
       expect(await app.shelf.getLot('gone')).toBeUndefined();

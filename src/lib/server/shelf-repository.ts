@@ -17,6 +17,7 @@ import {
 } from './ledger.ts';
 import { glanceAtShelf, lookOnShelf, type Glance } from './look-on-shelf.ts';
 import { lotFields, lotOf } from './lot-row.ts';
+import { sortKey } from '../lot-keys.ts';
 import { renameInMenus } from './rename-in-menus.ts';
 import { shelfRow, type ShelfQuery, type ShelfView } from '../shelf-view.ts';
 import { say } from '../texts/say.ts';
@@ -28,6 +29,7 @@ type LotRow = LotFields & { id: number; version: number; onShelf: number; setAsi
 
 const MOST_NAMED = 20;
 const LOTS_AT_ONCE = 500;
+const MOST_CALLED = 500;
 
 /** The pouches at home and their history. `note` goes into the ledger, for the person who reads it later. */
 export class ShelfRepository {
@@ -102,6 +104,37 @@ export class ShelfRepository {
       await sealLot(trx, this.#now(), lot, note, null);
       return shelfLot(await takeLot(trx, lot.code));
     });
+  }
+
+  /**
+   * Puts new lots with their pouches on the shelf, all of them or none.
+   *
+   * @throws UserError `Conflict` where another lot has one of the codes
+   */
+  addLots(lots: readonly PouchLot[]): Promise<void> {
+    return writing(this.#db, async (trx) => {
+      for (const lot of lots) await sealLot(trx, this.#now(), lot, '', null);
+    });
+  }
+
+  /** The lots whose recipe is called so, case and accents aside, to estimate others from; the newest first. */
+  async lotsCalled(recipes: readonly string[]): Promise<ShelfLot[]> {
+    const keys = [...new Set(recipes.map(sortKey))].slice(0, MOST_CALLED);
+    if (keys.length === 0) return [];
+    const rows = await reading(this.#db, (trx) =>
+      lotRows(trx)
+        .where('lots.recipeKey', 'in', keys)
+        .orderBy('lots.id', 'desc')
+        .limit(MOST_CALLED)
+        .execute(),
+    );
+    return rows.map(shelfLot);
+  }
+
+  /** The codes of all lots. */
+  async codes(): Promise<ReadonlySet<string>> {
+    const rows = await reading(this.#db, (trx) => trx.selectFrom('lots').select('code').execute());
+    return new Set(rows.map(({ code }) => code));
   }
 
   /**
