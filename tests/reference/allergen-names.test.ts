@@ -15,7 +15,11 @@ const codes = (text: string) => {
 
 const NAMES: readonly (readonly [names: string, codes: string])[] = [
   ['wheat|Weizen|blé|wheat flour|Weizenmehl|farine de blé', 'wheat'],
-  ['khorasan wheat|Khorasan|Khorasan-Weizen|blé de khorasan|blé khorasan|oriental wheat', 'gluten wheat'],
+  // Annex II said "kamut" for khorasan wheat until Regulation (EU) 78/2014, and labels still do.
+  [
+    'khorasan wheat|Khorasan|Khorasan-Weizen|blé de khorasan|blé khorasan|oriental wheat|kamut',
+    'gluten wheat',
+  ],
   [
     'triticale|spelt|Dinkel|épeautre|durum wheat|Hartweizen|Grünkern|farro|bulgur|couscous|seitan',
     'gluten wheat',

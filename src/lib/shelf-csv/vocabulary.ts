@@ -173,7 +173,7 @@ export const ALLERGEN_VOCABULARY: Vocabulary<Allergen> = vocabulary(
     ['grieß', 'wheat', 'gluten'],
     ['milk powder, parmesan', 'milk'],
     [
-      'spelt, durum, durum wheat, semolina, couscous, bulgur, bulgar wheat, farro, emmer, einkorn, freekeh, seitan, wheat gluten, wheat germ, khorasan, khorasan wheat, oriental wheat, triticum turanicum, triticale',
+      'spelt, durum, durum wheat, semolina, couscous, bulgur, bulgar wheat, farro, emmer, einkorn, freekeh, seitan, wheat gluten, wheat germ, khorasan, khorasan wheat, kamut, oriental wheat, triticum turanicum, triticale',
       'wheat',
       'gluten',
     ],
