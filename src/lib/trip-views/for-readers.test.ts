@@ -58,7 +58,7 @@ it('cards, packing lists and menus show readers the same meals', () => {
   const meals = (from: typeof sent) =>
     menuByDay(from.trip, from.plan.menu, tripDays(from.plan)).map(({ day, meals: of }) => [
       day,
-      of.map(({ rows, shares }) => [rows, shares]),
+      of.map(({ dishes }) => dishes),
     ]);
   expect(meals(sent)).toHaveLength(3);
   expect(meals(sent)).toEqual(meals({ trip, plan }));

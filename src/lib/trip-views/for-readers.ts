@@ -9,7 +9,10 @@ import type { Trip } from '../planning/model/trip.ts';
 
 export const tripForReaders = ({ energyKcal: _, ...trip }: Trip): Trip => ({
   ...trip,
-  party: trip.party.map(({ body: _body, energyKcal: _energy, maxLoadG: _load, ...eater }) => eater),
+  party: trip.party.map(
+    ({ body: _body, energyKcal: _energy, maxLoadG: _load, portion: _portion, tastes: _tastes, ...eater }) =>
+      eater,
+  ),
 });
 
 export function planForReaders(plan: TripPlan): TripPlan {

@@ -14,7 +14,7 @@ import { cardView, dayToOpen, servingsOf } from './card.ts';
 import { shownMoney } from './cost.ts';
 import { energyByDay } from './energy.ts';
 import { LOAD_PARTS, packDays, peakLoads } from './loads.ts';
-import { commonReason, menuByDay } from './menu.ts';
+import { isFromBefore, menuByDay } from './menu.ts';
 import { missingByDay } from './missing.ts';
 import { setAsideLines, setAsideMatches } from './set-aside.ts';
 import { showTerm } from './show-term.ts';
@@ -122,7 +122,9 @@ describe('menuByDay', () => {
     const meals = menuByDay(TRIP, plan.menu, tripDays(plan)).flatMap((day) => day.meals);
     expect(meals).toHaveLength(plan.menu.meals.length);
     for (const meal of meals)
-      expect(sum(meal.shares.map(({ energyKcal }) => energyKcal))).toBeCloseTo(meal.eatenKcal, 0);
+      expect(
+        sum(meal.dishes.flatMap(({ shares }) => shares.map(({ energyKcal }) => energyKcal))),
+      ).toBeCloseTo(meal.eatenKcal, 0);
   });
 
   it('keeps in view what a meal lists and the shelf cannot serve', () => {
@@ -133,29 +135,64 @@ describe('menuByDay', () => {
       defaultSettings(),
     );
     const breakfast = menuByDay(listed, poorer.menu, tripDays(poorer))[1]?.meals[0];
-    expect(breakfast?.rows).toEqual([{ code: 'B1', pouches: expect.any(Number), served: undefined }]);
+    expect(breakfast?.dishes.flatMap(({ rows }) => rows)).toEqual([
+      { code: 'B1', pouches: expect.any(Number), served: undefined },
+    ]);
   });
 });
 
-describe('commonReason', () => {
-  const menuOf = (...recipes: string[]) => ({
-    ...plan.menu,
-    meals: plan.menu.meals.slice(0, 1).map((meal) => ({
-      ...meal,
-      opened: recipes.flatMap((recipe) =>
-        meal.opened.slice(0, 1).map((lot) => ({ ...lot, reason: { code: 'as good' as const, recipe } })),
-      ),
-    })),
+describe('dishes of a meal', () => {
+  it('say of each person what they have of it, in pouches where each has their own', () => {
+    const own = planTrip({ ...TRIP, servingStyle: 'own pouch' }, STOCK, defaultSettings());
+    const dinner = menuByDay(TRIP, own.menu, tripDays(own))[0]?.meals.find(({ meal }) => meal === 'dinner');
+    const dish = dinner?.dishes.find(({ role }) => role === 'main');
+    expect(dish?.style).toBe('own pouch');
+    for (const plate of dish?.plates ?? []) expect(plate.pouches).toBe(plate.servings);
+    const pot = planTrip({ ...TRIP, servingStyle: 'shared pot' }, STOCK, defaultSettings());
+    const shared = menuByDay(TRIP, pot.menu, tripDays(pot))[0]?.meals.find(({ meal }) => meal === 'dinner');
+    for (const plate of shared?.dishes.find(({ role }) => role === 'main')?.plates ?? [])
+      expect(plate.pouches).toBeUndefined();
   });
 
-  it('is the one that would be repeated most', () =>
-    expect(commonReason(menuOf('b', 'a', 'c', 'a', 'c', 'a'))).toEqual({ code: 'as good', recipe: 'a' }));
-
-  it('is none where hardly any reason stands twice, or nothing is opened', () => {
-    expect(commonReason(menuOf('a', 'a', 'b', 'c', 'd', 'e', 'f', 'g', 'h'))).toBeUndefined();
-    expect(commonReason(menuOf('a', 'b'))).toBeUndefined();
-    expect(commonReason(menuOf())).toBeUndefined();
+  it('open what is eaten, stays open or is left over', () => {
+    for (const meal of menuByDay(TRIP, plan.menu, tripDays(plan)).flatMap((day) => day.meals)) {
+      const opened = sum(meal.opened.map(({ servings }) => servings));
+      const open = sum(meal.fromOpen.map(({ servings }) => servings));
+      const there = sum(
+        meal.dishes.map(
+          ({ shares, staysOpen, leftOverServings }) =>
+            sum(shares.map(({ servings }) => servings)) + (staysOpen?.servings ?? 0) + leftOverServings,
+        ),
+      );
+      expect(there).toBeGreaterThanOrEqual(opened + open - 1e-6);
+    }
   });
+
+  it('name who gets nothing, and who eats elsewhere', () => {
+    const away = { days: [1], meals: ['dinner' as const], elsewhere: ['Ada'] };
+    const only = STOCK.filter(({ code }) => code === 'D2');
+    const poor = planTrip({ ...TRIP, mealRules: [away] }, only, defaultSettings());
+    const meals = menuByDay(TRIP, poor.menu, tripDays(poor)).flatMap((day) => day.meals);
+    const dinners = meals.filter(({ meal }) => meal === 'dinner');
+    expect(dinners[0]).toMatchObject({ elsewhere: ['Ada'], unfed: ['Ben'] });
+    expect(dinners[1]).toMatchObject({ elsewhere: [], unfed: ['Ben'] });
+    expect(meals.find(({ meal }) => meal === 'snack')?.unfed).toEqual([]);
+  });
+});
+
+it('a menu of an earlier version is told from one of now', () => {
+  expect(isFromBefore(plan.menu)).toBe(false);
+  const before = planTrip(
+    Trip.parse({
+      ...TRIP,
+      menu: [
+        { day: 1, meal: 'dinner', opened: [{ code: 'D1', pouches: 2, why: 'the oldest that suits all' }] },
+      ],
+    }),
+    STOCK,
+    defaultSettings(),
+  );
+  expect(isFromBefore(before.menu)).toBe(true);
 });
 
 describe('packDays', () => {

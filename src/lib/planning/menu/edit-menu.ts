@@ -125,6 +125,18 @@ export function removePouch(trip: Trip, at: MealPlace, code: string): Trip {
   return editMeal(trip, at, (opened) => opened.filter((lot) => lot.code !== code));
 }
 
+/** Lists the portions of a meal as its plan has them, where its dishes are still to be shared out. */
+export function listPortions(trip: Trip, meal: MenuMeal): Trip {
+  return changeMeal(trip, meal, (listed) => {
+    const own = listed.portions ?? [];
+    const planned = asListed(meal).portions ?? [];
+    return {
+      ...listed,
+      portions: [...own, ...planned.filter(({ code }) => !own.some((portion) => portion.code === code))],
+    };
+  });
+}
+
 /** Gives somebody so many servings of a lot at a meal: none takes it off their plate. */
 export function setPortion(
   trip: Trip,

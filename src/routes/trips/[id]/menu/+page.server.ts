@@ -11,13 +11,22 @@ import {
 import { keepMenu, listedMeal, lockMeal, type MealPlace } from '$lib/planning/menu/edit-menu.ts';
 import { mealOptions } from '$lib/planning/menu/meal-options.ts';
 import { FormReader } from '$lib/forms/read-form.ts';
-import { MEAL_WORDS } from '$lib/planning/model/words.ts';
+import {
+  lockDishByHand,
+  lockPlateByHand,
+  portionsByHand,
+  styleByHand,
+  tastesByHand,
+} from '$lib/planning/menu/plates-by-hand.ts';
+import { TRIP_DEFAULTS } from '$lib/planning/model/trip-defaults.ts';
+import { MEAL_WORDS, SERVING_STYLES, TASTES } from '$lib/planning/model/words.ts';
 import { UserError } from '$lib/server/errors.ts';
 import { planStoredMeals } from '$lib/server/plan-meals.ts';
 import { changeMenu, plannedForPage } from '$lib/server/plan-stored-trip.ts';
 import { toFailure } from '$lib/server/to-http-error.ts';
 import { say } from '$lib/texts/say.ts';
-import { narrowed, readPlace } from '$lib/trip-forms/meal-place.ts';
+import { narrowed, placeKey, readPlace } from '$lib/trip-forms/meal-place.ts';
+import { plateChoices } from '$lib/trip-views/plate-choices.ts';
 import { lotsLacking } from '$lib/trip-views/menu.ts';
 import { hasLeft } from '$lib/trip-views/stage.ts';
 import { menuAssumptions } from '$lib/reasons/plan.ts';
@@ -34,9 +43,24 @@ export const load: PageServerLoad = async ({ locals, params, url }) => {
     : [];
   const free = new Set(options.map(({ code }) => code));
   const listed = changing && listedMeal(keepMenu(stored.trip, plan.menu), changing);
-  const { menu, totals, demand, coupling } = plan;
+  const { menu, totals, demand, coupling, notices } = plan;
+  const meal = changing && menu.meals.find((other) => placeKey(other, menu.groups) === key);
   return {
-    plan: { menu, totals, demand, coupling },
+    plan: {
+      menu,
+      totals,
+      demand,
+      coupling,
+      notices: notices.filter(({ code }) => code === 'portions-beyond-pouches'),
+    },
+    tripStyle: stored.trip.servingStyle ?? TRIP_DEFAULTS.servingStyle.value,
+    plates: meal
+      ? plateChoices(
+          [...meal.opened, ...meal.fromOpen.map((row) => ({ ...row, style: 'own pouch' as const }))],
+          eatersAt(stored.trip, plan, meal),
+          stock,
+        )
+      : [],
     changing: changing && key,
     find,
     noneFree: (listed?.opened ?? []).map(({ code }) => code).filter((code) => !free.has(code)),
@@ -58,6 +82,38 @@ export const actions: Actions = {
       return to
         ? moveByHand(table, at, code, to)
         : { refused: say('Choose the meal that it is to be moved to.') };
+    }),
+  portions: (event) =>
+    change(event, (table, at, code, read) => {
+      const servings = valuesOf(read, 'servings').map(([eater, value]) => [eater, Number(value)] as const);
+      return servings.every(([, value]) => value >= 0 && value <= 1000)
+        ? portionsByHand(table, at, { code, style: styleIn(read) }, new Map(servings))
+        : { refused: say('Choose portions from the lists.') };
+    }),
+  lockDish: (event) =>
+    change(event, (table, at, code, read) =>
+      lockDishByHand(table, at, { code, style: styleIn(read) }, read.text('locked') === 'yes'),
+    ),
+  lockPlate: (event) =>
+    change(event, (table, at, _code, read) =>
+      lockPlateByHand(table, at, read.text('eater') ?? '', read.text('locked') === 'yes'),
+    ),
+  style: (event) =>
+    change(event, (table, at, _code, read) =>
+      styleByHand(
+        table,
+        at,
+        SERVING_STYLES.find((style) => style === read.text('style')),
+      ),
+    ),
+  tastes: (event) =>
+    change(event, ({ trip, stock }, _at, code, read) => {
+      const recipe = stock.find((lot) => lot.code === code)?.recipe;
+      if (recipe === undefined) return { refused: say('Lot {code} is not on the shelf any more.', { code }) };
+      const tastes = valuesOf(read, 'taste').map(
+        ([eater, value]) => [eater, TASTES.find((taste) => taste === value)] as const,
+      );
+      return tastesByHand(trip, recipe, new Map(tastes));
     }),
   lock: (event) =>
     change(event, ({ trip }, at, _code, read) => {
@@ -87,6 +143,15 @@ export const actions: Actions = {
     }
   },
 };
+
+/** @returns what a form says by person: `servings[Ada]` is of Ada */
+const valuesOf = ({ entered }: FormReader, name: string): [eater: string, value: string][] =>
+  Object.entries(entered).flatMap(([field, [value = '']]) =>
+    field.startsWith(`${name}[`) && field.endsWith(']')
+      ? [[field.slice(name.length + 1, -1), value] as [string, string]]
+      : [],
+  );
+const styleIn = (read: FormReader) => (read.text('style') === 'shared pot' ? 'shared pot' : 'own pouch');
 
 async function change(
   event: RequestEvent,
