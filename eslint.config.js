@@ -201,8 +201,8 @@ export default defineConfig(
     ignores: ['**/*.test.ts'],
     rules: {
       'no-restricted-imports': importOnly(
-        ['zod', 'papaparse', SAY, OWN_FOLDER, String.raw`\.\./planning/(?:model|units)/[^/]+`],
-        'shelf-csv may import papaparse, zod, its own folder and planning/model and planning/units.',
+        ['zod', 'papaparse', SAY, WORDS, OWN_FOLDER, String.raw`\.\./planning/(?:model|units)/[^/]+`],
+        'shelf-csv may import papaparse, zod, its own folder, presentation, planning/model and planning/units.',
       ),
     },
   },

@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import { parseJson } from './parse-json.ts';
-import { problemsOf, type Problem } from './planning/model/problems.ts';
+import { problemsOf, type Problem } from './presentation/problems.ts';
 import { say } from './texts/say.ts';
 
 /** What a JSON file holds; or why it is none, in words that follow a name; or what is wrong with which field. */

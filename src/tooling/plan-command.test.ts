@@ -98,7 +98,7 @@ test('the sentences of the plan are in the language asked for; its data is the s
   expect(german.totals).toEqual(english.totals);
   const trip = tripFile({ dayCount: 400 });
   expect((await plan(['--trip', trip, '--language', 'de'])).errors).toMatch(
-    /dayCount: dürfen höchstens 90 Tage/,
+    /dayCount: darf höchstens 90 Tage/,
   );
   expect((await plan([])).output).toBe(JSON.stringify(english, null, 2) + '\n');
 });

@@ -77,7 +77,7 @@ describe('foodOfIfctRow', () => {
   it('refuses a row without a figure that is needed, saying which', () => {
     expect(read({ water: '' })).toEqual({ reason: 'the table does not state its water' });
     expect(read({ fatce: '112' })).toEqual({
-      reason: 'composition.fatG: fat must be at most 100 g in 100 g',
+      reason: 'composition.fatG: must be at most 100 g in 100 g',
     });
     expect(read({ protcnt: 'n' })).toHaveProperty('reason', expect.stringContaining('composition.proteinG'));
   });

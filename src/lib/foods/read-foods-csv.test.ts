@@ -106,8 +106,8 @@ describe('readFoodsCsv', () => {
   it.each([
     ['A,10,10,,65', 'Fat: is empty'],
     ['A,10,x,5,65', 'protein g: "x" is not a number'],
-    ['A,10,-1,5,65', 'Protein: protein must not be negative'],
-    ['A,110,1,5,65', 'Water: water must be at most 100 g in 100 g'],
+    ['A,10,-1,5,65', 'Protein: must not be negative'],
+    ['A,110,1,5,65', 'Water: must be at most 100 g in 100 g'],
     [',10,10,5,65', 'Name: is empty'],
     ['A,10,10,5,65,7,7', 'the row has 7 cells, the header 5'],
   ])('refuses %s', async (row, reason) => {

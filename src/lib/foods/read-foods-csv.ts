@@ -1,6 +1,6 @@
 import { compositionDoubts } from '../planning/model/composition-doubts.ts';
 import { Food } from '../planning/model/composition.ts';
-import { problemsOf } from '../planning/model/problems.ts';
+import { problemsOf } from '../presentation/problems.ts';
 import { openCsv, type CsvRecord } from '../shelf-csv/csv-records.ts';
 import type { ColumnUnit } from '../shelf-csv/fields.ts';
 import { guessDecimalMark } from '../shelf-csv/mapping.ts';

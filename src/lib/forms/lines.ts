@@ -1,4 +1,4 @@
-import type { Problem } from '$lib/planning/model/problems.ts';
+import type { Problem } from '$lib/presentation/problems.ts';
 import type { Entered, FormReader } from './read-form.ts';
 
 /*

@@ -2,7 +2,8 @@ import { ALLERGEN_LIST } from '$lib/planning/model/allergens.ts';
 import { DIET_LIST } from '$lib/planning/model/diets.ts';
 import { doubtsOf, type Doubt } from '$lib/planning/model/plausibility.ts';
 import { LotDetails, PouchLot } from '$lib/planning/model/pouch-lot.ts';
-import { problemsOf } from '$lib/planning/model/problems.ts';
+import { faultText } from '$lib/presentation/fault-words.ts';
+import { problemsOf } from '$lib/presentation/problems.ts';
 import type { Settings } from '$lib/planning/model/settings.ts';
 import { USUAL_LOT } from '$lib/planning/model/usual-lot.ts';
 import { moneyFieldValue } from '$lib/planning/units/money.ts';
@@ -167,7 +168,7 @@ export function readLot(
   read.add(
     doubts
       .filter(({ severity }) => severity === 'refuse')
-      .map(({ field, reason }) => ({ field, message: reason })),
+      .map((doubt) => ({ field: doubt.field, message: faultText(doubt) })),
   );
   if (read.problems.length > 0) return undefined;
   return { lot: result.data, warnings: doubts.filter(({ severity }) => severity === 'warn') };
@@ -179,7 +180,7 @@ export type Odd = { readonly reasons: readonly string[]; readonly yes: string };
 /** @returns what still wants a yes. A yes holds for the warnings that were shown; other ones are asked about again. */
 export function unconfirmed(read: FormReader, warnings: readonly Doubt[]): Odd | undefined {
   const reasons = warnings.map(
-    ({ field, reason }) => `${LOT_LABELS[field] ? say(LOT_LABELS[field]) : field}: ${reason}`,
+    ({ field, ...fault }) => `${LOT_LABELS[field] ? say(LOT_LABELS[field]) : field}: ${faultText(fault)}`,
   );
   const yes = reasons.join(' / ');
   return reasons.length === 0 || read.text('confirmed') === yes ? undefined : { reasons, yes };

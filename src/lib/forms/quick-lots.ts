@@ -1,10 +1,11 @@
 import { completeLot, type KnownToHousehold } from '$lib/planning/model/complete-lot.ts';
 import { doubtsOf } from '$lib/planning/model/plausibility.ts';
 import type { PouchLot } from '$lib/planning/model/pouch-lot.ts';
-import { problemsOf } from '$lib/planning/model/problems.ts';
 import { StatedLot } from '$lib/planning/model/stated-lot.ts';
 import { USUAL_LOT } from '$lib/planning/model/usual-lot.ts';
 import { unitOf } from '$lib/planning/units/show.ts';
+import { faultText } from '$lib/presentation/fault-words.ts';
+import { problemsOf } from '$lib/presentation/problems.ts';
 import { fieldEntry, type ColumnUnit, type ShelfField } from '$lib/shelf-csv/fields.ts';
 import { madeCode } from '$lib/shelf-csv/made-code.ts';
 import { readCell, type Reading } from '$lib/shelf-csv/read-cell.ts';
@@ -59,10 +60,10 @@ export function readQuickLots(
     codes.add(own ?? '');
     const doubts = doubtsOf(parsed.data);
     const refused = doubts.filter(({ severity }) => severity === 'refuse');
-    read.add(refused.map(({ field, reason }) => ({ field: at(field), message: reason })));
+    read.add(refused.map((doubt) => ({ field: at(doubt.field), message: faultText(doubt) })));
     if (refused.length > 0) return [];
     const warnings = [
-      ...doubts.filter(({ severity }) => severity === 'warn').map(({ reason }) => reason),
+      ...doubts.filter(({ severity }) => severity === 'warn').map(faultText),
       ...twinOf(parsed.data, known),
     ];
     return [{ line, lot: completeLot(parsed.data, known), warnings }];

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { problemsOf, type Problem } from '$lib/planning/model/problems.ts';
+import { problemsOf, type Problem } from '$lib/presentation/problems.ts';
 import { toCore } from '$lib/planning/units/convert.ts';
 import { moneyFieldValue, moneyToMinor } from '$lib/planning/units/money.ts';
 import { feetAndInchesM, statureValue } from '$lib/planning/units/stature.ts';

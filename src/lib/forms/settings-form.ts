@@ -1,6 +1,6 @@
 import { ALLERGEN_LIST } from '$lib/planning/model/allergens.ts';
 import { DIET_LIST } from '$lib/planning/model/diets.ts';
-import { problemsOf } from '$lib/planning/model/problems.ts';
+import { problemsOf } from '$lib/presentation/problems.ts';
 import { Settings, type MenuCosts } from '$lib/planning/model/settings.ts';
 import { FUEL_WORDS, MEAL_KINDS, MEAL_WORDS, type MealKind } from '$lib/planning/model/words.ts';
 import { fieldValue, type Quantity } from '$lib/planning/units/show.ts';

@@ -6,7 +6,7 @@ import { safetyChecks, type SafetyStep } from '$lib/planning/drying/safety-steps
 import { Batch, Weighing, type PouchFill } from '$lib/planning/model/batch.ts';
 import { COOKING_CLASS_WORDS, COOKING_CLASSES } from '$lib/planning/model/words.ts';
 import type { Kitchen } from '$lib/planning/model/kitchen.ts';
-import type { Problem } from '$lib/planning/model/problems.ts';
+import type { Problem } from '$lib/presentation/problems.ts';
 import type { Recipe } from '$lib/planning/model/recipe.ts';
 import { fieldValue, type Quantity } from '$lib/planning/units/show.ts';
 import type { Stored } from '$lib/server/records.ts';

@@ -23,7 +23,7 @@ import {
   PROCESSES,
   WEEKDAY_WORDS,
 } from '$lib/planning/model/words.ts';
-import { problemsOf } from '$lib/planning/model/problems.ts';
+import { problemsOf } from '$lib/presentation/problems.ts';
 import { moneyFieldValue } from '$lib/planning/units/money.ts';
 import { fieldValue, unitOf, type Quantity } from '$lib/planning/units/show.ts';
 import { say, sayNumber, text, type Text } from '$lib/texts/say.ts';

@@ -21,6 +21,7 @@ import { fromCore } from '../planning/units/convert.ts';
 import { show, shownFixed, type UnitSystem } from '../planning/units/show.ts';
 import { say, sayList, sayNumber, text, type Text } from '../texts/say.ts';
 import { compositionDoubtText } from './composition-words.ts';
+import { faultText } from './fault-words.ts';
 
 /** A batch sheet as a person reads it. */
 export type WordedSheet = ReturnType<typeof wordedSheet>;
@@ -514,7 +515,7 @@ export function sealingBlockText(block: SealingBlock, units: UnitSystem): string
       const word = LOT_FIELD_WORDS[block.field];
       return say('Lot {code} has a problem: {problem}. Check amounts, weights and servings.', {
         code: block.lot,
-        problem: word ? `${say(word)} ${block.message}` : block.message,
+        problem: word ? `${say(word)} ${faultText(block.fault)}` : faultText(block.fault),
       });
     }
     default:
@@ -524,6 +525,7 @@ export function sealingBlockText(block: SealingBlock, units: UnitSystem): string
 
 /** Fields of a lot whose messages do not name them. */
 const LOT_FIELD_WORDS: Readonly<Record<string, Text>> = {
+  dryWeightG: text('dry weight of a serving'),
   energyKcal: text('energy of a serving'),
   waterMl: text('water of a serving'),
   costMinor: text('cost of a serving'),

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { problemsOf } from '../planning/model/problems.ts';
+import { problemsOf } from '../presentation/problems.ts';
 import { UserError } from './errors.ts';
 import { say } from '../texts/say.ts';
 

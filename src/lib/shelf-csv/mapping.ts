@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Problem } from '../planning/model/problems.ts';
+import type { Problem } from '../presentation/problems.ts';
 import { MEAL_WORDS, WATER_WORDS } from '../planning/model/words.ts';
 import type { CsvFile } from './csv-records.ts';
 import {

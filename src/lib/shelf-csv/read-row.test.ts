@@ -78,7 +78,7 @@ describe('a row', () => {
   });
 
   it.each([
-    [{ 'dry weight g': '-5' }, 'dry weight g "-5" dry weight must not be negative'],
+    [{ 'dry weight g': '-5' }, 'dry weight g "-5" must not be negative'],
     [{ 'dry weight g': '' }, 'dry weight g "" is empty'],
     [{ pouches: '2.5' }, 'pouches "2.5" must be a whole number of pouches'],
     [{ pouches: '-1' }, 'pouches "-1" must not be negative'],

@@ -1,6 +1,7 @@
 import { addDays, addMonths } from '../planning/model/calendar.ts';
 import { doubtsOf } from '../planning/model/plausibility.ts';
-import { problemsOf } from '../planning/model/problems.ts';
+import { faultText } from '../presentation/fault-words.ts';
+import { problemsOf } from '../presentation/problems.ts';
 import { StatedLot } from '../planning/model/stated-lot.ts';
 import { USUAL_LOT } from '../planning/model/usual-lot.ts';
 import { currencyIn } from './currency-words.ts';
@@ -777,11 +778,11 @@ export class RowReader {
       return undefined;
     }
     const lot = parsed.data;
-    for (const { field, severity, reason } of doubtsOf(lot)) {
+    for (const { field, severity, ...fault } of doubtsOf(lot)) {
       const about = this.#about(
         field as LotField,
         textOf(draft.cells, this.#columnsOf.get(field as LotField)),
-        reason,
+        faultText(fault),
       );
       if (severity === 'refuse') problems.push({ ...about, isUntrue: true });
       else warnings.push(about);

@@ -98,14 +98,6 @@ export function sayWithin(label: Text): string {
   return languageNow() === 'en' ? said.toLowerCase() : said;
 }
 
-/** A text for zod, said when it is needed: `z.number(sayLater('must be a weight'))`. Values and errors as with `say`. */
-export function sayLater<const Source extends string>(
-  source: Sayable<Source>,
-  values?: Values,
-): { error: () => string } {
-  return { error: () => say<Source>(source, values) };
-}
-
 const numberFormats = new Map<string, Intl.NumberFormat>();
 
 /** @returns the number as it is written in the language around. */

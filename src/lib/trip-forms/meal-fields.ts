@@ -1,6 +1,6 @@
 import { atLines, keptLines } from '$lib/forms/lines.ts';
 import { bareField, withoutUndefined, type Entered, type FormReader } from '$lib/forms/read-form.ts';
-import type { Problem } from '$lib/planning/model/problems.ts';
+import type { Problem } from '$lib/presentation/problems.ts';
 import type { CookGroup, Eater, MealRule, Trip } from '$lib/planning/model/trip.ts';
 import {
   MEAL_KINDS,

@@ -1,4 +1,4 @@
-import { problemsOf, type Problem } from '$lib/planning/model/problems.ts';
+import { problemsOf, type Problem } from '$lib/presentation/problems.ts';
 import type { Route } from '$lib/planning/model/route.ts';
 import { Trip, type DayConditions } from '$lib/planning/model/trip.ts';
 import { fieldValue, type UnitSystem } from '$lib/planning/units/show.ts';

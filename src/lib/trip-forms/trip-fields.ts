@@ -1,6 +1,6 @@
 import { ALLERGEN_LIST } from '$lib/planning/model/allergens.ts';
 import { DIET_LIST } from '$lib/planning/model/diets.ts';
-import { problemsOf, type Problem } from '$lib/planning/model/problems.ts';
+import { problemsOf, type Problem } from '$lib/presentation/problems.ts';
 import { Trip, type DayConditions } from '$lib/planning/model/trip.ts';
 import { RouteError } from '$lib/planning/route/route-error.ts';
 import { knownLegs } from '$lib/planning/route/trip-legs.ts';

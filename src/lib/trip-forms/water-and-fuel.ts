@@ -1,5 +1,5 @@
 import { withoutUndefined, type Entered, type FormReader } from '$lib/forms/read-form.ts';
-import { problemsOf } from '$lib/planning/model/problems.ts';
+import { problemsOf } from '$lib/presentation/problems.ts';
 import { StoveRun, type Settings } from '$lib/planning/model/settings.ts';
 import { StartedContainer, Trip } from '$lib/planning/model/trip.ts';
 import { efficiencyOfRun } from '$lib/planning/stove/calibrate-stove.ts';

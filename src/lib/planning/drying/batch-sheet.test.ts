@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { exampleBatch, exampleFood, exampleRecipe } from '../../../../tests/support/kitchen-examples.ts';
 import { Batch } from '../model/batch.ts';
 import { defaultKitchen, type Kitchen, PouchSize } from '../model/kitchen.ts';
+import { faultsOf } from '../model/faults.ts';
 import type { BatchNoticeCode } from './batch-notices.ts';
 import { batchSheet, type BatchSheet } from './batch-sheet.ts';
 
@@ -10,10 +11,12 @@ const sheet = (changes: Parameters<typeof exampleBatch>[0] = {}, kitchen: Partia
   batchSheet(exampleBatch(changes), { ...defaultKitchen(), ...kitchen }, [], TODAY);
 const noticed = ({ notices }: ReturnType<typeof sheet>, code: BatchNoticeCode) =>
   notices.find((notice) => notice.code === code);
-const refused = (changes: Parameters<typeof exampleBatch>[0]) =>
-  Batch.safeParse({ ...exampleBatch(), ...changes }).error?.issues.map(
-    ({ path, message }) => `${path.join('.')} ${message}`,
+const refused = (changes: Parameters<typeof exampleBatch>[0]) => {
+  const { error } = Batch.safeParse({ ...exampleBatch(), ...changes }, { reportInput: true });
+  return (
+    error && faultsOf(error).map(({ field, code, params }) => `${field} ${code} ${JSON.stringify(params)}`)
   );
+};
 const JAR = PouchSize.parse({ label: 'jar', barrier: 'jar or can', volumeMl: 2000, tareG: 400 });
 const fill = (changes: Record<string, unknown> = {}) => ({
   pouch: JAR,
@@ -354,32 +357,32 @@ describe('the batch form refuses', () => {
     [
       'dry food heavier than wet',
       { ...one, weighings: [weighing(1501)] },
-      'cannot be more than the 1500 g that the tray was loaded with',
+      'weighings[0].trays[0].grossG heavier-than-loaded {"loadedG":1500}',
     ],
     [
       'a tray lighter than empty',
       { ...one, weighings: [weighing(500)] },
-      'must be more than the empty tray, 500 g',
+      'weighings[0].trays[0].grossG lighter-than-tray {"tareG":500}',
     ],
     [
       'a weighing before the one before',
       { ...one, weighings: [weighing(900), weighing(800, 20)] },
-      'later than the weighing before it, after 24 h',
+      'weighings[1].afterH weighing-not-later {"beforeH":24}',
     ],
-    ['a weighing of other trays', { weighings: [weighing(900)] }, 'must have a line for each tray'],
+    ['a weighing of other trays', { weighings: [weighing(900)] }, 'weighings[0] tray-without-weight'],
     [
       'a tray with nothing on it',
       { trays: [{ tareG: 500, loadedG: 500 }], weighings: [] },
-      'more than the empty tray',
+      'trays[0].loadedG lighter-than-tray {}',
     ],
     [
       'more trays than the dryer has',
       { trays: Array.from({ length: 5 }, () => ({ loadedG: 500 })), weighings: [] },
-      'are 5, but "freeze dryer" has 4',
+      'trays more-trays-than-dryer {"trays":5,"dryer":"freeze dryer","most":4}',
     ],
-    ['a cooked dish of no weight', { cookedG: 0 }, 'cookedG must be more than 0'],
-    ['negative weights', { packedG: -1 }, 'packedG must not be negative'],
-  ])('%s', (_, changes, message) => {
-    expect(refused(changes)?.join('\n')).toContain(message);
+    ['a cooked dish of no weight', { cookedG: 0 }, 'cookedG not-positive'],
+    ['negative weights', { packedG: -1 }, 'packedG negative'],
+  ])('%s', (_, changes, fault) => {
+    expect(refused(changes)?.join('\n')).toContain(fault);
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { exampleFood, exampleRecipe } from '../../../../tests/support/kitchen-examples.ts';
+import { faultsOf } from '../model/faults.ts';
 import { Ingredient, ingredientCost, Recipe, weightOf } from '../model/recipe.ts';
 import { fatClassOf, recipeTotals } from './recipe-totals.ts';
 
@@ -136,19 +137,17 @@ describe('an amount', () => {
   });
 
   it('in pieces of unknown weight is refused, of what is bought as of what is paid', () => {
-    const messages = (value: Record<string, unknown>) =>
-      Ingredient.safeParse({ food: exampleFood(), quantity: quantity(1), ...value }).error?.issues.map(
-        ({ path, message }) => `${path.join('.')} ${message}`,
-      );
-    expect(messages({ quantity: quantity(2, 'piece') })).toEqual([
-      'quantity.unit pieces need the weight of one: state it below',
+    const faults = (value: Record<string, unknown>) => {
+      const { error } = Ingredient.safeParse({ food: exampleFood(), quantity: quantity(1), ...value });
+      return error && faultsOf(error).map(({ field, code }) => `${field} ${code}`);
+    };
+    expect(faults({ quantity: quantity(2, 'piece') })).toEqual(['quantity.unit piece-without-weight']);
+    expect(faults({ price: { paidMinor: 1, paidFor: quantity(1, 'l') } })).toEqual([
+      'price.paidFor.unit volume-without-weight',
     ]);
-    expect(messages({ price: { paidMinor: 1, paidFor: quantity(1, 'l') } })?.[0]).toContain(
-      'price.paidFor.unit "l" is a volume and needs the weight of 1 ml',
-    );
-    expect(messages({ quantity: quantity(0) })).toEqual(['quantity.amount must be more than 0']);
-    expect(messages({ quantity: quantity(-5) })).toEqual(['quantity.amount must be more than 0']);
-    expect(messages({ trimmedShare: 0 })).toEqual(['trimmedShare must be more than 0']);
+    expect(faults({ quantity: quantity(0) })).toEqual(['quantity.amount not-positive']);
+    expect(faults({ quantity: quantity(-5) })).toEqual(['quantity.amount not-positive']);
+    expect(faults({ trimmedShare: 0 })).toEqual(['trimmedShare not-positive']);
   });
 
   it('is paid for in the unit that it was bought in', () => {

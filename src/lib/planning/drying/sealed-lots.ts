@@ -1,8 +1,8 @@
 import type { Batch } from '../model/batch.ts';
 import type { Barrier, FatClass, Process } from '../model/kitchen.ts';
+import { faultsOf, type Fault } from '../model/faults.ts';
 import { doubtsOf } from '../model/plausibility.ts';
 import { PouchLot } from '../model/pouch-lot.ts';
-import { problemsOf } from '../model/problems.ts';
 import type { BatchNotice } from './batch-notices.ts';
 import type { BatchFigures } from './batch-sheet.ts';
 import type { FillSheet } from './fill-pouches.ts';
@@ -26,7 +26,7 @@ export type SealingBlock =
       readonly code: 'lot-problem';
       readonly lot: string;
       readonly field: string;
-      readonly message: string;
+      readonly fault: Fault;
     };
 
 /** Warnings of what must not be sealed, whoever says so. */
@@ -103,12 +103,15 @@ export function sealedLots(
 /** What the shelf would refuse of a lot. */
 function whatIsWrongWith(lot: PouchLot): SealingBlock[] {
   const parsed = PouchLot.safeParse(lot, { reportInput: true });
-  const problems = parsed.success
-    ? doubtsOf(lot)
-        .filter(({ severity }) => severity === 'refuse')
-        .map(({ reason }) => ({ field: '', message: reason }))
-    : problemsOf(parsed.error);
-  return problems.map(({ field, message }) => ({ code: 'lot-problem', lot: lot.code, field, message }));
+  const faults = parsed.success
+    ? doubtsOf(lot).filter(({ severity }) => severity === 'refuse')
+    : faultsOf(parsed.error);
+  return faults.map((fault) => ({
+    code: 'lot-problem',
+    lot: lot.code,
+    field: parsed.success ? '' : fault.field,
+    fault: { code: fault.code, params: fault.params } as Fault,
+  }));
 }
 
 const rounded = (value: number, digits: number): number => Number(value.toFixed(digits));

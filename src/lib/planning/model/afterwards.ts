@@ -1,14 +1,14 @@
 import { z } from 'zod';
-import { say, sayLater } from '../../texts/say.ts';
+import { wrong } from './faults.ts';
 import { AppetiteAnswer } from './observation.ts';
 import { LotCode } from './pouch-lot.ts';
 import { WaterFinding } from './recipe.ts';
 import { ShortText } from './kinds.ts';
 
 const grossG = z
-  .number(sayLater('must be a weight'))
-  .nonnegative(sayLater('must not be negative'))
-  .max(20_000, sayLater('must be at most 20 kg'));
+  .number(wrong('not-a-weight'))
+  .nonnegative(wrong('negative'))
+  .max(20_000, wrong('over', { most: 20, unit: 'kg' }));
 
 /** A canister or bottle on the scale, before the trip and after it. */
 export const WeighedContainer = z
@@ -21,14 +21,9 @@ export const WeighedContainer = z
   .superRefine(({ tareG, beforeG, afterG }, context) => {
     const fail = (path: string, message: string) =>
       context.addIssue({ code: 'custom', path: [path], message });
-    if (afterG > beforeG)
-      fail('afterG', say('is more than before the trip; weigh again, or correct the weight before'));
+    if (afterG > beforeG) fail('afterG', wrong('heavier-than-before'));
     // a scale for packs shows 5 g or so
-    if (afterG < tareG - 10)
-      fail(
-        'afterG',
-        say('is less than the container weighs when empty; weigh again, with cap and lid as before'),
-      );
+    if (afterG < tareG - 10) fail('afterG', wrong('lighter-than-empty'));
   });
 export type WeighedContainer = z.infer<typeof WeighedContainer>;
 
@@ -43,9 +38,9 @@ export const Afterwards = z.strictObject({
       z.strictObject({
         code: LotCode,
         servings: z
-          .number(sayLater('must be a number'))
-          .positive(sayLater('must be more than 0'))
-          .max(1000, sayLater('must be at most 1000'))
+          .number(wrong('not-a-number'))
+          .positive(wrong('not-positive'))
+          .max(1000, wrong('over', { most: 1000 }))
           .describe('Servings of opened pouches that were thrown away'),
       }),
     )
@@ -59,9 +54,9 @@ export const Afterwards = z.strictObject({
   walkedH: z
     .array(
       z
-        .number(sayLater('must be a number of hours'))
-        .positive(sayLater('must be more than 0; leave a day of rest empty'))
-        .max(24, sayLater('must be at most 24 hours'))
+        .number(wrong('not-hours'))
+        .positive(wrong('no-hours-walked'))
+        .max(24, wrong('over', { most: 24, unit: 'h' }))
         .nullable(),
     )
     .max(90)

@@ -1,7 +1,6 @@
 import { z } from 'zod';
-import { say, sayLater } from '../../texts/say.ts';
-import { shownExactly } from '../units/show.ts';
 import { count, priceMinor, someVolumeMl, someWeightG, weightG } from './amounts.ts';
+import { wrong } from './faults.ts';
 import { Allergen, CalendarDate, ShortText } from './kinds.ts';
 import { AbsorberSize, Dryer, PouchSize } from './kitchen.ts';
 import { LotCode } from './pouch-lot.ts';
@@ -11,8 +10,8 @@ import { TRAY_FEELS } from './words.ts';
 const Remark = z
   .string()
   .trim()
-  .max(500, sayLater('must be at most 500 characters'))
-  .regex(/^[^\p{Cc}\p{Cs}]*$/u, sayLater('must be a single line'));
+  .max(500, wrong('too-long', { most: 500 }))
+  .regex(/^[^\p{Cc}\p{Cs}]*$/u, wrong('not-one-line'));
 
 export const TrayFeel = z.enum(TRAY_FEELS);
 export type TrayFeel = z.infer<typeof TrayFeel>;
@@ -24,7 +23,7 @@ export const Tray = z
   })
   .refine(({ tareG, loadedG }) => loadedG > tareG, {
     path: ['loadedG'],
-    ...sayLater('must be more than the empty tray'),
+    error: wrong('lighter-than-tray'),
   });
 export type Tray = z.infer<typeof Tray>;
 
@@ -35,9 +34,9 @@ export const TrayWeighing = z.strictObject({
 /** All trays at one moment of the run. */
 export const Weighing = z.strictObject({
   afterH: z
-    .number(sayLater('must be a number of hours'))
-    .positive(sayLater('must be more than 0'))
-    .max(500, sayLater('must be at most 500 hours'))
+    .number(wrong('not-hours'))
+    .positive(wrong('not-positive'))
+    .max(500, wrong('over', { most: 500, unit: 'h' }))
     .describe('Hours of drying until then'),
   trays: z.array(TrayWeighing),
 });
@@ -48,9 +47,9 @@ export const CheckDone = z.strictObject({
   id: z.string().max(60),
   on: CalendarDate,
   readingC: z
-    .number(sayLater('must be a temperature'))
-    .min(-60, sayLater('must be at least -60 °C'))
-    .max(130, sayLater('must be at most 130 °C; the middle of food that holds water gets no hotter'))
+    .number(wrong('not-a-temperature'))
+    .min(-60, wrong('under', { least: -60, unit: '°C' }))
+    .max(130, wrong('hotter-than-moist-food', { most: 130 }))
     .optional(),
   note: Remark.default(''),
 });
@@ -61,9 +60,9 @@ export const PouchFill = z.strictObject({
   pouch: PouchSize,
   half: z.boolean().default(false).describe('Half of a pouch that was cut in two'),
   servings: z
-    .number(sayLater('must be a number'))
-    .positive(sayLater('must be more than 0'))
-    .max(100, sayLater('must be at most 100'))
+    .number(wrong('not-a-number'))
+    .positive(wrong('not-positive'))
+    .max(100, wrong('over', { most: 100 }))
     .describe('Servings in each'),
   pouches: count(1, 1000),
   absorber: AbsorberSize.optional().describe('Left out: sealed without'),
@@ -74,13 +73,13 @@ export type PouchFill = z.infer<typeof PouchFill>;
 /** One cooking that was dried together, from the pot to the sealed pouches. Recipe and dryer are copies: later changes leave it alone. */
 export const Batch = z
   .strictObject({
-    code: LotCode.max(30, sayLater('must be at most 30 characters')).describe('Its lots are named after it'),
+    code: LotCode.max(30, wrong('too-long', { most: 30 })).describe('Its lots are named after it'),
     recipeId: z.string().max(60).optional().describe('The recipe it was made from, where it still exists'),
     recipe: Recipe,
     timesCooked: z
-      .number(sayLater('must be a number'))
-      .positive(sayLater('must be more than 0'))
-      .max(100, sayLater('must be at most 100'))
+      .number(wrong('not-a-number'))
+      .positive(wrong('not-positive'))
+      .max(100, wrong('over', { most: 100 }))
       .default(1)
       .describe('How many times the amounts of the recipe'),
     cookedOn: CalendarDate,
@@ -89,22 +88,31 @@ export const Batch = z
       .describe('All that was cooked, weighed, g; left out: by the cooking yield'),
     dryer: Dryer,
     preFrozen: z.boolean().default(false),
-    trays: z.array(Tray).max(60, sayLater('must be at most 60')).default([]),
-    weighings: z.array(Weighing).max(200, sayLater('must be at most 200')).default([]),
-    checks: z.array(CheckDone).max(100, sayLater('must be at most 100')).default([]),
+    trays: z
+      .array(Tray)
+      .max(60, wrong('too-many', { most: 60 }))
+      .default([]),
+    weighings: z
+      .array(Weighing)
+      .max(200, wrong('too-many', { most: 200 }))
+      .default([]),
+    checks: z
+      .array(CheckDone)
+      .max(100, wrong('too-many', { most: 100 }))
+      .default([]),
     energyKwh: z
-      .number(sayLater('must be a number of kWh'))
-      .nonnegative(sayLater('must not be negative'))
-      .max(1000, sayLater('must be at most 1000 kWh'))
+      .number(wrong('not-kwh'))
+      .nonnegative(wrong('negative'))
+      .max(1000, wrong('over', { most: 1000, unit: 'kWh' }))
       .optional()
       .describe('Metered electricity of the run, kWh'),
     releasedBecause: Remark.optional().describe(
       'Why food that is not shown to be dry was released all the same',
     ),
     waterActivity: z
-      .number(sayLater('must be a number from 0 to 1'))
-      .min(0, sayLater('must be a number from 0 to 1'))
-      .max(1, sayLater('must be a number from 0 to 1'))
+      .number(wrong('not-from-0-to-1'))
+      .min(0, wrong('not-from-0-to-1'))
+      .max(1, wrong('not-from-0-to-1'))
       .optional()
       .describe('Water activity of the dampest piece by a meter, 0 to 1; left out: not measured'),
     packedG: someWeightG()
@@ -115,9 +123,9 @@ export const Batch = z
       .optional()
       .describe('A cup of the dry food, weighed'),
     servings: z
-      .number(sayLater('must be a number'))
-      .positive(sayLater('must be more than 0'))
-      .max(1000, sayLater('must be at most 1000'))
+      .number(wrong('not-a-number'))
+      .positive(wrong('not-positive'))
+      .max(1000, wrong('over', { most: 1000 }))
       .optional()
       .describe('Servings that the dry food is divided into; left out: as the recipe says'),
     mostPerPouch: count(1, 100)
@@ -125,7 +133,7 @@ export const Batch = z
       .describe('Most servings in a pouch when proposing; left out: as many as fit'),
     fills: z
       .array(PouchFill)
-      .max(40, sayLater('must be at most 40 kinds'))
+      .max(40, wrong('too-many', { most: 40 }))
       .optional()
       .describe('Pouches chosen; left out: as proposed'),
     allergens: z
@@ -146,7 +154,7 @@ export const Batch = z
       context.addIssue({
         code: 'custom',
         path: ['trays'],
-        message: say('are {trays}, but "{dryer}" has {most}', {
+        message: wrong('more-trays-than-dryer', {
           trays: trays.length,
           dryer: dryer.name,
           most: dryer.trayCount,
@@ -158,15 +166,13 @@ export const Batch = z
         context.addIssue({
           code: 'custom',
           path: ['weighings', at, 'afterH'],
-          message: say('must be later than the weighing before it, after {hours} h', {
-            hours: shownExactly(before.afterH),
-          }),
+          message: wrong('weighing-not-later', { beforeH: before.afterH }),
         });
       if (weighed.length !== trays.length)
         context.addIssue({
           code: 'custom',
           path: ['weighings', at],
-          message: say('must have a line for each tray'),
+          message: wrong('tray-without-weight'),
         });
       weighed.forEach(({ grossG }, index) => {
         const tray = trays[index];
@@ -176,18 +182,13 @@ export const Batch = z
           context.addIssue({
             code: 'custom',
             path,
-            message: say(
-              "cannot be more than the {weight} g that the tray was loaded with; is the tray's own weight in both?",
-              { weight: shownExactly(tray.loadedG) },
-            ),
+            message: wrong('heavier-than-loaded', { loadedG: tray.loadedG }),
           });
         else if (grossG <= tray.tareG)
           context.addIssue({
             code: 'custom',
             path,
-            message: say('must be more than the empty tray, {weight} g', {
-              weight: shownExactly(tray.tareG),
-            }),
+            message: wrong('lighter-than-tray', { tareG: tray.tareG }),
           });
       });
     });

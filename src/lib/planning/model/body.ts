@@ -1,26 +1,23 @@
 import { z } from 'zod';
-import { sayLater } from '../../texts/say.ts';
+import { wrong } from './faults.ts';
 
 /** All that the equations of energy need of a body. */
 export const Body = z.strictObject({
   sex: z.enum(['male', 'female']).describe('Sex as the equations use it'),
   ageY: z
-    .number(sayLater('must be a number of years'))
-    .min(
-      3,
-      sayLater('must be at least 3 years; for a smaller child ask a professional and enter a daily figure'),
-    )
-    .max(100, sayLater('must be at most 100 years'))
+    .number(wrong('not-years'))
+    .min(3, wrong('child-too-small', { least: 3 }))
+    .max(100, wrong('over', { most: 100, unit: 'years' }))
     .describe('Age, years'),
   heightM: z
-    .number(sayLater('must be a height'))
-    .min(0.8, sayLater('must be at least 0.8 m'))
-    .max(2.4, sayLater('must be at most 2.4 m'))
+    .number(wrong('not-a-height'))
+    .min(0.8, wrong('under', { least: 0.8, unit: 'm' }))
+    .max(2.4, wrong('over', { most: 2.4, unit: 'm' }))
     .describe('Height, m'),
   massG: z
-    .number(sayLater('must be a weight'))
-    .min(10_000, sayLater('must be at least 10 kg'))
-    .max(250_000, sayLater('must be at most 250 kg'))
+    .number(wrong('not-a-weight'))
+    .min(10_000, wrong('under', { least: 10, unit: 'kg' }))
+    .max(250_000, wrong('over', { most: 250, unit: 'kg' }))
     .describe('Body mass without clothes and pack, g'),
 });
 export type Body = z.infer<typeof Body>;

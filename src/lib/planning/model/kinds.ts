@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { sayLater } from '../../texts/say.ts';
 import { ALLERGENS } from './allergens.ts';
 import { DIETS } from './diets.ts';
+import { wrong } from './faults.ts';
 import {
   COOK_AFTER,
   FUEL_KINDS,
@@ -31,12 +31,12 @@ export const Allergen = z.enum(ALLERGENS);
 export const Diet = z.enum(DIETS);
 
 /** An ISO 8601 calendar date, `2026-11-25`. */
-export const CalendarDate = z.iso.date(sayLater('must be a date such as 2026-07-04'));
+export const CalendarDate = z.iso.date(wrong('not-a-date'));
 
 /** A name that a person typed: trimmed, one line, not empty. */
 export const ShortText = z
   .string()
   .trim()
-  .min(1, sayLater('must not be empty'))
-  .max(120, sayLater('must be at most 120 characters'))
-  .regex(/^[^\p{Cc}\p{Cs}]*$/u, sayLater('must be a single line'));
+  .min(1, wrong('empty'))
+  .max(120, wrong('too-long', { most: 120 }))
+  .regex(/^[^\p{Cc}\p{Cs}]*$/u, wrong('not-one-line'));

@@ -1,30 +1,23 @@
 import { z } from 'zod';
-import { say, sayLater, text, type Text } from '../../texts/say.ts';
+import { say, text, type Text } from '../../texts/say.ts';
 import { count, minutes, priceMinor, share, someVolumeMl, someWeightG, weightG } from './amounts.ts';
+import { wrong } from './faults.ts';
 import { CalendarDate, ShortText } from './kinds.ts';
-import {
-  BARRIER_WORDS,
-  BARRIERS,
-  FAT_CLASS_WORDS,
-  FAT_CLASSES,
-  PROCESS_WORDS,
-  PROCESSES,
-  WEEKDAYS,
-} from './words.ts';
+import { BARRIERS, FAT_CLASSES, PROCESSES, WEEKDAYS } from './words.ts';
 
 export const Process = z.enum(PROCESSES);
 export type Process = z.infer<typeof Process>;
 
 const hours = (most: number) =>
   z
-    .number(sayLater('must be a number of hours'))
-    .positive(sayLater('must be more than 0'))
-    .max(most, sayLater('must be at most {most} hours', { most }));
+    .number(wrong('not-hours'))
+    .positive(wrong('not-positive'))
+    .max(most, wrong('over', { most, unit: 'h' }));
 const energyKwh = () =>
   z
-    .number(sayLater('must be a number of kWh'))
-    .nonnegative(sayLater('must not be negative'))
-    .max(1000, sayLater('must be at most 1000 kWh'));
+    .number(wrong('not-kwh'))
+    .nonnegative(wrong('negative'))
+    .max(1000, wrong('over', { most: 1000, unit: 'kWh' }));
 
 /** A machine that dries food on trays. */
 export const Dryer = z.strictObject({
@@ -32,20 +25,20 @@ export const Dryer = z.strictObject({
   process: Process,
   trayCount: count(1, 60).describe('Trays'),
   trayAreaCm2: z
-    .number(sayLater('must be an area'))
-    .positive(sayLater('must be more than 0'))
-    .max(20_000, sayLater('must be at most 20,000 cm²'))
+    .number(wrong('not-an-area'))
+    .positive(wrong('not-positive'))
+    .max(20_000, wrong('over', { most: 20_000, unit: 'cm²' }))
     .describe('Area of one tray, cm²'),
   trayLimitG: someWeightG(20_000).describe('Most wet food on one tray, g'),
   depthLimitMm: z
-    .number(sayLater('must be a depth'))
-    .positive(sayLater('must be more than 0'))
-    .max(100, sayLater('must be at most 100 mm'))
+    .number(wrong('not-a-depth'))
+    .positive(wrong('not-positive'))
+    .max(100, wrong('over', { most: 100, unit: 'mm' }))
     .describe('Most depth of food on a tray, mm'),
   meanPowerW: z
-    .number(sayLater('must be a power'))
-    .min(0, sayLater('must not be negative'))
-    .max(20_000, sayLater('must be at most 20,000 W'))
+    .number(wrong('not-a-power'))
+    .min(0, wrong('negative'))
+    .max(20_000, wrong('over', { most: 20_000, unit: 'W' }))
     .describe('Mean electric power over a run, W, where no run was metered'),
   priceMinor: priceMinor().default(0).describe('What the machine cost'),
   expectedBatches: count(1, 100_000).default(300).describe('Batches it is expected to last'),
@@ -55,18 +48,18 @@ export type Dryer = z.infer<typeof Dryer>;
 /** What holds for a way of drying, until the user knows better. */
 export const ProcessFigures = z.strictObject({
   residualShare: share()
-    .max(0.5, sayLater('must be at most 50 %'))
+    .max(0.5, wrong('over', { most: 50, unit: '%' }))
     .describe('Expected residual moisture, wet basis'),
   mostResidualShare: share()
-    .max(0.5, sayLater('must be at most 50 %'))
+    .max(0.5, wrong('over', { most: 50, unit: '%' }))
     .describe('Food with more residual moisture is not released to the shelf'),
   lossBoundPerH: share()
-    .positive(sayLater('must be more than 0'))
+    .positive(wrong('not-positive'))
     .describe('Dry when a tray loses less than this share of its weight in an hour of drying'),
   waterShare: z
-    .number(sayLater('must be a share'))
-    .min(0.1, sayLater('must be at least 10 %'))
-    .max(2, sayLater('must be at most 200 %'))
+    .number(wrong('not-a-share'))
+    .min(0.1, wrong('under', { least: 10, unit: '%' }))
+    .max(2, wrong('over', { most: 200, unit: '%' }))
     .describe('Water to add, of the water removed'),
   steepMin: minutes(),
   stirAfterMin: minutes(),
@@ -109,9 +102,9 @@ export const StorageRule = z.strictObject({
   barrier: Barrier,
   absorber: z.boolean().describe('Sealed with an oxygen absorber that is large enough'),
   months: z
-    .number(sayLater('must be a number of months'))
-    .min(0, sayLater('must not be negative'))
-    .max(360, sayLater('must be at most 360')),
+    .number(wrong('not-months'))
+    .min(0, wrong('negative'))
+    .max(360, wrong('over', { most: 360 })),
 });
 export type StorageRule = z.infer<typeof StorageRule>;
 
@@ -267,7 +260,7 @@ const unlike =
       seen.add(key);
     });
   };
-const twice = (name: string) => say('"{name}" is listed twice; tell them apart', { name });
+const twice = (name: string) => wrong('listed-twice', { name });
 const unlikeLabels = unlike<{ label: string }>(
   'label',
   ({ label }) => label,
@@ -278,7 +271,7 @@ const unlikeLabels = unlike<{ label: string }>(
 export const Kitchen = z.strictObject({
   dryers: z
     .array(Dryer)
-    .max(20, sayLater('must list at most 20 dryers'))
+    .max(20, wrong('too-many', { most: 20 }))
     .superRefine(
       unlike(
         'name',
@@ -292,68 +285,63 @@ export const Kitchen = z.strictObject({
     .default(USUAL_PROCESSES),
   pouches: z
     .array(PouchSize)
-    .max(40, sayLater('must list at most 40 sizes'))
+    .max(40, wrong('too-many', { most: 40 }))
     .superRefine(unlikeLabels)
     .default(() => usualPouches(say)),
   headspaceShare: share()
-    .max(0.8, sayLater('must be at most 80 %'))
+    .max(0.8, wrong('over', { most: 80, unit: '%' }))
     .default(0.2)
     .describe('Part of a pouch that stays free of food, to stir in and to seal'),
   absorbers: z
     .array(AbsorberSize)
-    .max(40, sayLater('must list at most 40 sizes'))
+    .max(40, wrong('too-many', { most: 40 }))
     .superRefine(unlikeLabels)
     .default(USUAL_ABSORBERS),
   absorberReserve: z
-    .number(sayLater('must be a share'))
-    .min(0, sayLater('must not be negative'))
-    .max(5, sayLater('must be at most 500 %'))
+    .number(wrong('not-a-share'))
+    .min(0, wrong('negative'))
+    .max(5, wrong('over', { most: 500, unit: '%' }))
     .default(0.25)
     .describe('More absorber than the oxygen asks for: for air in the food, and age of the absorber'),
   storage: z
     .array(StorageRule)
-    .max(200, sayLater('must list at most 200 lines'))
+    .max(200, wrong('too-many', { most: 200 }))
     .superRefine(
       unlike(
         'months',
         ({ process, fatClass, barrier, absorber }) =>
           JSON.stringify({ process, fatClass, barrier, absorber }),
         ({ process, fatClass, barrier, absorber }) =>
-          say(
-            'stands in the table twice: {process}, {fat}, {barrier}, {absorber, select, yes {with absorber} other {without absorber}}; leave one of the two',
-            {
-              absorber: absorber ? 'yes' : 'no',
-              process: say(PROCESS_WORDS[process]),
-              fat: say(FAT_CLASS_WORDS[fatClass]),
-              barrier: say(BARRIER_WORDS[barrier]),
-            },
-          ),
+          wrong('storage-rule-twice', { process, fatClass, barrier, absorber }),
       ),
     )
     .default(usualStorage),
   storageTemperatureC: z
-    .number(sayLater('must be a temperature'))
-    .min(-30, sayLater('must be at least -30 °C'))
-    .max(45, sayLater('must be at most 45 °C'))
+    .number(wrong('not-a-temperature'))
+    .min(-30, wrong('under', { least: -30, unit: '°C' }))
+    .max(45, wrong('over', { most: 45, unit: '°C' }))
     .default(20)
     .describe('Where the shelf stands, °C'),
   scaleStepG: z
-    .number(sayLater('must be a weight'))
-    .positive(sayLater('must be more than 0'))
-    .max(100, sayLater('must be at most 100 g'))
+    .number(wrong('not-a-weight'))
+    .positive(wrong('not-positive'))
+    .max(100, wrong('over', { most: 100, unit: 'g' }))
     .default(1)
     .describe('Smallest step that the scale for the trays shows, g'),
   electricityMinorPerKwh: priceMinor().default(30).describe('Price of one kWh'),
   shopServingMinor: priceMinor().optional().describe('What a serving like it costs in a shop'),
   cookDays: z
     .array(Weekday)
-    .min(1, sayLater('must name at least one day of the week'))
+    .min(1, wrong('no-weekday'))
     .default([...WEEKDAYS])
     .describe('Days on which there is time to cook, load, unload and seal'),
   readyDaysBefore: count(0, 60)
     .default(2)
     .describe('Days before departure by which everything has to be sealed'),
-  runs: z.array(LoggedRun).max(1000, sayLater('must list at most 1000 runs')).default([]),
+  runs: z
+    .array(LoggedRun)
+    .max(1000, wrong('too-many', { most: 1000 }))
+    .default([]),
 });
 export type Kitchen = z.infer<typeof Kitchen>;
 

@@ -4,7 +4,7 @@ import { longList } from './long-list.ts';
 
 const seen: unknown[] = [];
 const Element = z.number().refine((value) => seen.push(value) > 0 && value >= 0, 'is negative');
-const List = longList(Element, 1000, { error: () => 'is too long' }).describe('with a word on it');
+const List = longList(Element, 1000, 'is too long').describe('with a word on it');
 
 test('what is right comes through, in its order', () => {
   const good = Array.from({ length: 1000 }, (_, index) => index);

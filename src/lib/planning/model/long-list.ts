@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { MOST_PROBLEMS } from './problems.ts';
+import { MOST_FAULTS } from './faults.ts';
 
 /** As long as a list has no fault, its elements are looked at in parts of so many. */
 const PART = 100;
@@ -20,7 +20,7 @@ export const ZodLongList: z.core.$constructor<z.ZodArray> = z.core.$constructor(
       if (!Array.isArray(value) || value.length <= PART || value.length > Math.min(...most))
         return parse(payload, context);
       const read: unknown[] = [];
-      for (let start = 0; start < value.length && payload.issues.length < MOST_PROBLEMS; start += PART) {
+      for (let start = 0; start < value.length && payload.issues.length < MOST_FAULTS; start += PART) {
         const part = parse({ value: value.slice(start, start + PART), issues: [] }, context);
         if (part instanceof Promise) throw new z.core.$ZodAsyncError();
         for (const element of part.value as unknown[]) read.push(element);
@@ -40,6 +40,6 @@ export const ZodLongList: z.core.$constructor<z.ZodArray> = z.core.$constructor(
 export const longList = <Element extends z.ZodType>(
   element: Element,
   most: number,
-  error: { error: () => string },
+  message: string,
 ): z.ZodArray<Element> =>
-  (new ZodLongList({ type: 'array', element }) as z.ZodArray<Element>).max(most, error);
+  (new ZodLongList({ type: 'array', element }) as z.ZodArray<Element>).max(most, message);

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { sayLater } from '../../texts/say.ts';
+import { wrong } from './faults.ts';
 import { CalendarDate, FuelKind, ShortText } from './kinds.ts';
 import { APPETITES } from './words.ts';
 
@@ -13,15 +13,15 @@ const ofTrip = {
 };
 const hours = (what: string) =>
   z
-    .number(sayLater('must be a number of hours'))
-    .positive(sayLater('must be more than 0'))
-    .max(2000, sayLater('must be at most 2000 hours'))
+    .number(wrong('not-hours'))
+    .positive(wrong('not-positive'))
+    .max(2000, wrong('over', { most: 2000, unit: 'h' }))
     .describe(what);
 const fuelG = (what: string) =>
   z
-    .number(sayLater('must be a weight'))
-    .positive(sayLater('must be more than 0'))
-    .max(1_000_000, sayLater('must be at most 1000 kg'))
+    .number(wrong('not-a-weight'))
+    .positive(wrong('not-positive'))
+    .max(1_000_000, wrong('over', { most: 1000, unit: 'kg' }))
     .describe(what);
 
 /** What a finished trip taught, as it was said or weighed; what follows from it is made anew each time. */
@@ -42,9 +42,9 @@ export const Observation = z.discriminatedUnion('kind', [
     ...ofTrip,
     fuel: FuelKind,
     efficiency: z
-      .number(sayLater('must be a share'))
-      .min(0.01, sayLater('must be at least 1 %'))
-      .max(1, sayLater('must be at most 100 %'))
+      .number(wrong('not-a-share'))
+      .min(0.01, wrong('under', { least: 1, unit: '%' }))
+      .max(1, wrong('over', { most: 100, unit: '%' }))
       .describe('Efficiency of the stove, in calm mild air, that the plan was made with'),
     plannedG: fuelG('Fuel that the plan would have burnt for what was eaten, g'),
     burntG: fuelG('Fuel burnt, by the scale, g'),

@@ -1,20 +1,20 @@
 import { z } from 'zod';
-import { say, sayLater } from '../../texts/say.ts';
 import { MASS_G, VOLUME_ML } from '../units/convert.ts';
 import { minutes, priceMinor, share, weightG } from './amounts.ts';
 import { Food } from './composition.ts';
 import { ENERGY_FACTORS } from './energy-factors.ts';
+import { wrong } from './faults.ts';
 import { CalendarDate, MealKind, ShortText, WaterKind } from './kinds.ts';
-import { KITCHEN_UNIT_WORDS, KITCHEN_UNITS, WATER_FINDINGS } from './words.ts';
+import { KITCHEN_UNITS, WATER_FINDINGS } from './words.ts';
 
 export const KitchenUnit = z.enum(KITCHEN_UNITS);
 export type KitchenUnit = z.infer<typeof KitchenUnit>;
 
 export const Quantity = z.strictObject({
   amount: z
-    .number(sayLater('must be an amount'))
-    .positive(sayLater('must be more than 0'))
-    .max(1_000_000, sayLater('must be at most 1,000,000')),
+    .number(wrong('not-an-amount'))
+    .positive(wrong('not-positive'))
+    .max(1_000_000, wrong('over', { most: 1_000_000 })),
   unit: KitchenUnit,
 });
 export type Quantity = z.infer<typeof Quantity>;
@@ -40,9 +40,9 @@ export type Price = z.infer<typeof Price>;
 const RecipeLine = z
   .string()
   .trim()
-  .min(1, sayLater('must not be empty'))
-  .max(300, sayLater('must be at most 300 characters'))
-  .regex(/^[^\p{Cc}\p{Cs}]*$/u, sayLater('must be a single line'));
+  .min(1, wrong('empty'))
+  .max(300, wrong('too-long', { most: 300 }))
+  .regex(/^[^\p{Cc}\p{Cs}]*$/u, wrong('not-one-line'));
 
 /** One line of a recipe: so much of a food, with what is known of it copied in, so that a later table does not change a cooked dish. */
 export const Ingredient = z
@@ -50,7 +50,7 @@ export const Ingredient = z
     food: Food,
     quantity: Quantity.describe('As bought'),
     trimmedShare: share()
-      .positive(sayLater('must be more than 0'))
+      .positive(wrong('not-positive'))
       .default(1)
       .describe('Trimming yield: what is left after peeling, boning, pitting and draining'),
     price: Price.optional().describe('What was paid for how much'),
@@ -61,12 +61,7 @@ export const Ingredient = z
       context.addIssue({
         code: 'custom',
         path,
-        message:
-          unit === 'piece'
-            ? say('pieces need the weight of one: state it below')
-            : say('"{unit}" is a volume and needs the weight of 1 ml: state it below, or weigh it', {
-                unit: say(KITCHEN_UNIT_WORDS[unit]),
-              }),
+        message: unit === 'piece' ? wrong('piece-without-weight') : wrong('volume-without-weight', { unit }),
       });
     if (weightOf(quantity, food) === undefined) unknown(['quantity', 'unit'], quantity.unit);
     if (price && weightOf(price.paidFor, food) === undefined)
@@ -80,7 +75,11 @@ export type WaterFinding = z.infer<typeof WaterFinding>;
 export const WaterNote = z.strictObject({
   date: CalendarDate,
   finding: WaterFinding,
-  note: z.string().trim().max(500, sayLater('must be at most 500 characters')).default(''),
+  note: z
+    .string()
+    .trim()
+    .max(500, wrong('too-long', { most: 500 }))
+    .default(''),
   tripId: z.string().max(64).optional().describe('Trip after which it was said'),
 });
 export type WaterNote = z.infer<typeof WaterNote>;
@@ -88,30 +87,33 @@ export type WaterNote = z.infer<typeof WaterNote>;
 /** A dish as it is cooked, before it is dried. Amounts are for one cooking; a batch may cook it several times over. */
 export const Recipe = z.strictObject({
   name: ShortText.describe('Name of the dish'),
-  mealKinds: z.array(MealKind).min(1, sayLater('must name at least one meal')).describe('Meals it suits'),
-  ingredients: z.array(Ingredient).max(100, sayLater('must have at most 100 ingredients')).default([]),
+  mealKinds: z.array(MealKind).min(1, wrong('no-meal')).describe('Meals it suits'),
+  ingredients: z
+    .array(Ingredient)
+    .max(100, wrong('too-many', { most: 100 }))
+    .default([]),
   toSettle: z
     .array(RecipeLine)
-    .max(100, sayLater('must be at most 100'))
+    .max(100, wrong('too-many', { most: 100 }))
     .optional()
     .describe('Lines that nobody has understood yet: what they contain is not known'),
   servings: z
-    .number(sayLater('must be a number'))
-    .positive(sayLater('must be more than 0'))
-    .max(1000, sayLater('must be at most 1000'))
+    .number(wrong('not-a-number'))
+    .positive(wrong('not-positive'))
+    .max(1000, wrong('over', { most: 1000 }))
     .describe('Servings that one cooking gives'),
   cookingYield: z
-    .number(sayLater('must be a share'))
-    .min(0.1, sayLater('must be at least 10 %'))
-    .max(5, sayLater('must be at most 500 %'))
+    .number(wrong('not-a-share'))
+    .min(0.1, wrong('under', { least: 10, unit: '%' }))
+    .max(5, wrong('over', { most: 500, unit: '%' }))
     .default(1)
     .describe('Weight when cooked over the weight that went into the pot: water lost or taken up'),
   fatDrainedG: weightG().default(0).describe('Fat poured or rinsed off in one cooking, g'),
   energyFactors: z.enum(ENERGY_FACTORS).default('eu').describe('Factors that energy is reckoned by'),
   bulkGPerMl: z
-    .number(sayLater('must be a number'))
-    .positive(sayLater('must be more than 0'))
-    .max(2, sayLater('must be at most 2 g/ml'))
+    .number(wrong('not-a-number'))
+    .positive(wrong('not-positive'))
+    .max(2, wrong('over', { most: 2, unit: 'g/ml' }))
     .default(1)
     .describe('Weight of one millilitre of the cooked dish as it lies on a tray, g'),
   driedRaw: z
@@ -124,21 +126,21 @@ export const Recipe = z.strictObject({
     .describe('Steep time at sea level, min; left out: usual for the way of drying'),
   stirAfterMin: minutes().optional().describe('When to stir while it steeps, min'),
   waterShare: z
-    .number(sayLater('must be a share'))
-    .min(0.1, sayLater('must be at least 10 %'))
-    .max(2, sayLater('must be at most 200 %'))
+    .number(wrong('not-a-share'))
+    .min(0.1, wrong('under', { least: 10, unit: '%' }))
+    .max(2, wrong('over', { most: 200, unit: '%' }))
     .optional()
     .describe('Water to add, of the water removed, before any note; left out: usual for the way of drying'),
   waterNotes: z
     .array(WaterNote)
-    .max(200, sayLater('must be at most 200'))
+    .max(200, wrong('too-many', { most: 200 }))
     .default([])
     .describe('How the water turned out, oldest first'),
   note: z
     .string()
     .trim()
-    .max(5000, sayLater('must be at most 5000 characters'))
-    .regex(/^(?:[^\p{Cc}\p{Cs}]|[\t\n\r])*$/u, sayLater('must be text without control characters'))
+    .max(5000, wrong('too-long', { most: 5000 }))
+    .regex(/^(?:[^\p{Cc}\p{Cs}]|[\t\n\r])*$/u, wrong('control-characters'))
     .default('')
     .describe('How it is cooked'),
 });

@@ -1,15 +1,15 @@
 import { z } from 'zod';
-import { say, sayLater } from '../../texts/say.ts';
+import { wrong } from './faults.ts';
 import { ShortText } from './kinds.ts';
 
 const AlongM = z
-  .number(sayLater('must be a distance'))
-  .min(0, sayLater('must not be negative'))
-  .max(5_000_000, sayLater('must be at most 5000 km'));
+  .number(wrong('not-a-distance'))
+  .min(0, wrong('negative'))
+  .max(5_000_000, wrong('over', { most: 5000, unit: 'km' }));
 const AltitudeM = z
-  .number(sayLater('must be an altitude'))
-  .min(-430, sayLater('must be at least -430 m'))
-  .max(8848, sayLater('must be at most 8848 m'));
+  .number(wrong('not-an-altitude'))
+  .min(-430, wrong('under', { least: -430, unit: 'm' }))
+  .max(8848, wrong('over', { most: 8848, unit: 'm' }));
 
 /** A point of the smoothed profile: how far along the route, and how high. */
 export const ProfilePoint = z.strictObject({ distanceM: AlongM, altitudeM: AltitudeM });
@@ -30,13 +30,16 @@ export const Route = z
     name: ShortText,
     profile: z
       .array(ProfilePoint)
-      .min(2, sayLater('must have at least two points'))
-      .max(4000, sayLater('must have at most 4000 points')),
+      .min(2, wrong('too-few', { least: 2 }))
+      .max(4000, wrong('too-many', { most: 4000 })),
     altitudeKnown: z
       .boolean()
       .default(true)
       .describe('False where the track had no elevation, so that the profile is flat by want of knowledge'),
-    waypoints: z.array(RouteWaypoint).max(400, sayLater('must have at most 400 waypoints')).default([]),
+    waypoints: z
+      .array(RouteWaypoint)
+      .max(400, wrong('too-many', { most: 400 }))
+      .default([]),
   })
   .superRefine((route, context) => {
     const fail = (path: (string | number)[], message: string) =>
@@ -44,22 +47,15 @@ export const Route = z
     route.profile.forEach((point, index) => {
       const before = route.profile[index - 1];
       if (before && point.distanceM <= before.distanceM)
-        fail(
-          ['profile', index, 'distanceM'],
-          say('must lie further along the route than the point before it'),
-        );
+        fail(['profile', index, 'distanceM'], wrong('point-not-further'));
     });
     const endM = route.profile.at(-1)?.distanceM ?? 0;
     const names = new Set<string>();
     route.waypoints.forEach(({ name, distanceM }, index) => {
-      if (names.has(name))
-        fail(['waypoints', index, 'name'], say('"{name}" is on the route twice; tell them apart', { name }));
+      if (names.has(name)) fail(['waypoints', index, 'name'], wrong('waypoint-twice', { name }));
       names.add(name);
       if (distanceM > endM)
-        fail(
-          ['waypoints', index, 'distanceM'],
-          say('lies beyond the end of the route, {end} m', { end: Math.round(endM) }),
-        );
+        fail(['waypoints', index, 'distanceM'], wrong('beyond-route', { endM: Math.round(endM) }));
     });
   });
 export type Route = z.infer<typeof Route>;

@@ -1,22 +1,23 @@
 import { z } from 'zod';
-import { say, sayLater, text, type Text } from '../../texts/say.ts';
+import { say, text, type Text } from '../../texts/say.ts';
+import { wrong } from './faults.ts';
 import { Allergen, CalendarDate, Diet, FuelKind, MealKind, ShortText } from './kinds.ts';
 import { Observation } from './observation.ts';
 import { FuelContainer } from './trip.ts';
 
 const Share = z
-  .number(sayLater('must be a share'))
-  .min(0, sayLater('must not be negative'))
-  .max(1, sayLater('must be at most 100 %'));
+  .number(wrong('not-a-share'))
+  .min(0, wrong('negative'))
+  .max(1, wrong('over', { most: 100, unit: '%' }));
 
 /** Food that a shop sells anywhere, to fill what the shelf lacks. */
 export const Staple = z.strictObject({
   name: ShortText,
-  meals: z.array(MealKind).min(1, sayLater('must name at least one meal')),
+  meals: z.array(MealKind).min(1, wrong('no-meal')),
   kcalPer100G: z
-    .number(sayLater('must be a number of kcal'))
-    .positive(sayLater('must be more than 0'))
-    .max(930, sayLater('must be at most 930 kcal per 100 g, which is a little more than pure fat gives'))
+    .number(wrong('not-kcal'))
+    .positive(wrong('not-positive'))
+    .max(930, wrong('richer-than-fat', { most: 930 }))
     .describe('Energy as bought, kcal per 100 g'),
   allergens: z.array(Allergen).default([]),
   diets: z.array(Diet).default([]),
@@ -123,42 +124,42 @@ export const StoveRun = z
     date: CalendarDate,
     fuel: FuelKind,
     grossBeforeG: z
-      .number(sayLater('must be a weight'))
-      .positive(sayLater('must be more than 0'))
-      .max(20_000, sayLater('must be at most 20 kg'))
+      .number(wrong('not-a-weight'))
+      .positive(wrong('not-positive'))
+      .max(20_000, wrong('over', { most: 20, unit: 'kg' }))
       .describe('Canister or bottle before, g'),
     grossAfterG: z
-      .number(sayLater('must be a weight'))
-      .positive(sayLater('must be more than 0'))
-      .max(20_000, sayLater('must be at most 20 kg'))
+      .number(wrong('not-a-weight'))
+      .positive(wrong('not-positive'))
+      .max(20_000, wrong('over', { most: 20, unit: 'kg' }))
       .describe('The same after, g'),
     waterMl: z
-      .number(sayLater('must be a volume'))
-      .min(50, sayLater('must be at least 50 ml'))
-      .max(20_000, sayLater('must be at most 20 l'))
+      .number(wrong('not-a-volume'))
+      .min(50, wrong('under', { least: 50, unit: 'ml' }))
+      .max(20_000, wrong('over', { most: 20, unit: 'l' }))
       .describe('Water brought to the boil, ml'),
     fromC: z
-      .number(sayLater('must be a temperature'))
-      .min(0, sayLater('must be at least 0 °C'))
-      .max(60, sayLater('must be at most 60 °C'))
+      .number(wrong('not-a-temperature'))
+      .min(0, wrong('under', { least: 0, unit: '°C' }))
+      .max(60, wrong('over', { most: 60, unit: '°C' }))
       .describe('Temperature of the water before, °C'),
     altitudeM: z
-      .number(sayLater('must be an altitude'))
-      .min(-430, sayLater('must be at least -430 m'))
-      .max(8848, sayLater('must be at most 8848 m'))
+      .number(wrong('not-an-altitude'))
+      .min(-430, wrong('under', { least: -430, unit: 'm' }))
+      .max(8848, wrong('over', { most: 8848, unit: 'm' }))
       .describe('Where it was boiled, m'),
   })
   .refine((run) => run.grossAfterG < run.grossBeforeG, {
     path: ['grossAfterG'],
-    ...sayLater('must be less than before the boil, since fuel was burnt'),
+    error: wrong('no-fuel-burnt'),
   });
 export type StoveRun = z.infer<typeof StoveRun>;
 
 const points = (what: string) =>
   z
-    .number(sayLater('must be a number of points'))
-    .min(0, sayLater('must not be negative'))
-    .max(10_000, sayLater('must be at most 10,000 points'))
+    .number(wrong('not-points'))
+    .min(0, wrong('negative'))
+    .max(10_000, wrong('over', { most: 10_000, unit: 'points' }))
     .describe(what);
 
 /**
@@ -187,7 +188,7 @@ export const SettingsFields = z.strictObject({
   unitSystem: z.enum(['metric', 'us']).default('metric').describe('Units shown: metric or US customary'),
   currency: z
     .string()
-    .regex(/^[A-Z]{3}$/, sayLater('must be an ISO 4217 code such as EUR'))
+    .regex(/^[A-Z]{3}$/, wrong('not-a-currency'))
     .default('EUR')
     .describe('ISO 4217 code'),
   mealShares: z
@@ -195,44 +196,44 @@ export const SettingsFields = z.strictObject({
     .default({ breakfast: 0.22, lunch: 0.22, snack: 0.16, dinner: 0.35, drink: 0.05 })
     .refine(
       (shares) => Math.abs(Object.values(shares).reduce((sum, share) => sum + share, 0) - 1) < 0.0005,
-      sayLater('must add up to 100 %'),
+      wrong('not-a-whole'),
     )
     .describe('Share of the energy of a full day that each meal brings'),
   repeatAfterDays: z
-    .int(sayLater('must be a whole number of days'))
-    .min(0, sayLater('must not be negative'))
-    .max(14, sayLater('must be at most 14 days'))
+    .int(wrong('not-whole-days'))
+    .min(0, wrong('negative'))
+    .max(14, wrong('over', { most: 14, unit: 'd' }))
     .default(1)
     .describe('Days for which another recipe is preferred before the same one comes again'),
   dryOpenDays: z
-    .int(sayLater('must be a whole number of days'))
-    .min(1, sayLater('must be at least 1 day'))
-    .max(14, sayLater('must be at most 14 days'))
+    .int(wrong('not-whole-days'))
+    .min(1, wrong('under', { least: 1, unit: 'd' }))
+    .max(14, wrong('over', { most: 14, unit: 'd' }))
     .default(3)
     .describe('Days on which an opened pouch of food that is eaten dry may be eaten of'),
   proteinFloorG: z
-    .number(sayLater('must be a number of grams'))
-    .min(0, sayLater('must not be negative'))
-    .max(100, sayLater('must be at most 100 g'))
+    .number(wrong('not-grams'))
+    .min(0, wrong('negative'))
+    .max(100, wrong('over', { most: 100, unit: 'g' }))
     .default(20)
     .describe('Least protein in the food opened on a day, g per 1000 kcal, where it is known'),
   menuCosts: MenuCosts.prefault({}),
   waterAtRestMl: z
-    .number(sayLater('must be a volume'))
-    .min(1000, sayLater('must be at least 1000 ml'))
-    .max(8000, sayLater('must be at most 8000 ml'))
+    .number(wrong('not-a-volume'))
+    .min(1000, wrong('under', { least: 1000, unit: 'ml' }))
+    .max(8000, wrong('over', { most: 8000, unit: 'ml' }))
     .default(2250)
     .describe('Water of a day at rest, ml per eater, the water in the food included'),
   drinkPerWalkingHourMl: z
-    .number(sayLater('must be a volume'))
-    .min(0, sayLater('must not be negative'))
-    .max(1400, sayLater('must be at most 1400 ml'))
+    .number(wrong('not-a-volume'))
+    .min(0, wrong('negative'))
+    .max(1400, wrong('over', { most: 1400, unit: 'ml' }))
     .default(400)
     .describe('Least drinking water for each hour of walking, ml per eater; heat and hard work raise it'),
   hotWaterC: z
     .number()
-    .min(40, sayLater('must be at least 40 °C'))
-    .max(95, sayLater('must be at most 95 °C'))
+    .min(40, wrong('under', { least: 40, unit: '°C' }))
+    .max(95, wrong('over', { most: 95, unit: '°C' }))
     .default(70)
     .describe('Temperature that "hot" water is heated to, °C'),
   insulatedSteep: z.boolean().default(false).describe('Pouches steep in an insulating cover'),
@@ -243,15 +244,18 @@ export const SettingsFields = z.strictObject({
     .describe('Measured boils: the stove weighed before and after'),
   learned: z
     .array(Observation)
-    .max(2000, sayLater('must be at most 2000'))
+    .max(2000, wrong('too-many', { most: 2000 }))
     .default([])
     .describe('What finished trips taught: appetites, fuel burnt, hours walked'),
   fuelContainers: z
     .array(FuelContainer)
-    .min(1, sayLater('must list at least one size'))
-    .max(60, sayLater('must list at most 60 sizes'))
+    .min(1, wrong('no-size'))
+    .max(60, wrong('too-many', { most: 60 }))
     .default(usualContainers),
-  staples: z.array(Staple).max(200, sayLater('must list at most 200 foods')).default(usualStaples),
+  staples: z
+    .array(Staple)
+    .max(200, wrong('too-many', { most: 200 }))
+    .default(usualStaples),
 });
 /** Rules of menus that there are no more, from settings as they were stored before. */
 const RETIRED = ['maxRecipesPerMeal', 'openFromShare', 'eatUpToShare', 'mealFloorShare'];

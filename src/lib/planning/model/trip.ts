@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { say, sayLater } from '../../texts/say.ts';
+import { wrong } from './faults.ts';
 import {
   Allergen,
   CalendarDate,
@@ -18,16 +18,16 @@ import { BodyData } from './body.ts';
 import { LotCode } from './pouch-lot.ts';
 import { Reason } from './reasons.ts';
 import { Route, Terrain, WalkingTimeMethod } from './route.ts';
-import { CANISTER_GASES, MEAL_WORDS } from './words.ts';
+import { CANISTER_GASES } from './words.ts';
 
 const DailyEnergyKcal = z
-  .number(sayLater('must be a number of kcal'))
-  .min(500, sayLater('must be at least 500 kcal a day'))
-  .max(12_000, sayLater('must be at most 12000 kcal a day'));
+  .number(wrong('not-kcal'))
+  .min(500, wrong('under', { least: 500, unit: 'kcal/d' }))
+  .max(12_000, wrong('over', { most: 12_000, unit: 'kcal/d' }));
 const LoadG = z
-  .number(sayLater('must be a weight'))
-  .nonnegative(sayLater('must not be negative'))
-  .max(80_000, sayLater('must be at most 80 kg'));
+  .number(wrong('not-a-weight'))
+  .nonnegative(wrong('negative'))
+  .max(80_000, wrong('over', { most: 80, unit: 'kg' }));
 
 /** One person of the party. What is left out takes the default of `trip-defaults.ts`. */
 export const Eater = z.strictObject({
@@ -46,9 +46,9 @@ export const Eater = z.strictObject({
   maxLoadG: LoadG.optional().describe('The most this eater may carry, g'),
   baseLoadG: LoadG.optional().describe('Pack without food, fuel and water, g'),
   waterCapacityMl: z
-    .number(sayLater('must be a volume'))
-    .nonnegative(sayLater('must not be negative'))
-    .max(40_000, sayLater('must be at most 40 l'))
+    .number(wrong('not-a-volume'))
+    .nonnegative(wrong('negative'))
+    .max(40_000, wrong('over', { most: 40, unit: 'l' }))
     .optional()
     .describe('What the water bottles and bags of this eater hold together, ml'),
   portion: PortionSize.optional().describe(
@@ -61,7 +61,7 @@ export const Eater = z.strictObject({
         taste: Taste,
       }),
     )
-    .max(200, sayLater('must be at most 200'))
+    .max(200, wrong('too-many', { most: 200 }))
     .optional()
     .describe('Dishes and ingredients that this eater never, rather not or gladly eats'),
 });
@@ -70,27 +70,27 @@ export type Eater = z.infer<typeof Eater>;
 /** Conditions of one day of the trip, from waking up to falling asleep at that evening's camp. */
 export const DayConditions = z.strictObject({
   walkingH: z
-    .number(sayLater('must be a number of hours'))
-    .min(0, sayLater('must not be negative'))
-    .max(20, sayLater('must be at most 20 hours'))
+    .number(wrong('not-hours'))
+    .min(0, wrong('negative'))
+    .max(20, wrong('over', { most: 20, unit: 'h' }))
     .optional()
     .describe('Walking time with rests, h; left out: from the route or the leg'),
   distanceM: z
-    .number(sayLater('must be a distance'))
-    .min(0, sayLater('must not be negative'))
-    .max(150_000, sayLater('must be at most 150 km a day'))
+    .number(wrong('not-a-distance'))
+    .min(0, wrong('negative'))
+    .max(150_000, wrong('over', { most: 150, unit: 'km/d' }))
     .optional()
     .describe('Length of the leg where there is no route, m'),
   climbM: z
-    .number(sayLater('must be a height'))
-    .min(0, sayLater('must not be negative'))
-    .max(9000, sayLater('must be at most 9000 m a day'))
+    .number(wrong('not-a-height'))
+    .min(0, wrong('negative'))
+    .max(9000, wrong('over', { most: 9000, unit: 'm/d' }))
     .optional()
     .describe('Climb of the leg, m'),
   descentM: z
-    .number(sayLater('must be a height'))
-    .min(0, sayLater('must not be negative'))
-    .max(9000, sayLater('must be at most 9000 m a day'))
+    .number(wrong('not-a-height'))
+    .min(0, wrong('negative'))
+    .max(9000, wrong('over', { most: 9000, unit: 'm/d' }))
     .optional()
     .describe('Descent of the leg, m'),
   endsAt: ShortText.optional().describe(
@@ -98,21 +98,21 @@ export const DayConditions = z.strictObject({
   ),
   terrain: Terrain.optional().describe('Ground underfoot'),
   campAltitudeM: z
-    .number(sayLater('must be an altitude'))
-    .min(-430, sayLater('must be at least -430 m'))
-    .max(8848, sayLater('must be at most 8848 m'))
+    .number(wrong('not-an-altitude'))
+    .min(-430, wrong('under', { least: -430, unit: 'm' }))
+    .max(8848, wrong('over', { most: 8848, unit: 'm' }))
     .optional()
     .describe("Altitude of the day's highest stove stop, m; left out: from the route"),
   airTemperatureC: z
-    .number(sayLater('must be a temperature'))
-    .min(-50, sayLater('must be at least -50 °C'))
-    .max(55, sayLater('must be at most 55 °C'))
+    .number(wrong('not-a-temperature'))
+    .min(-50, wrong('under', { least: -50, unit: '°C' }))
+    .max(55, wrong('over', { most: 55, unit: '°C' }))
     .optional()
     .describe('Air temperature at midday, °C'),
   humidityShare: z
-    .number(sayLater('must be a share'))
-    .min(0, sayLater('must not be negative'))
-    .max(1, sayLater('must be at most 100 %'))
+    .number(wrong('not-a-share'))
+    .min(0, wrong('negative'))
+    .max(1, wrong('over', { most: 100, unit: '%' }))
     .optional()
     .describe('Relative humidity at midday, 0 to 1'),
   sun: z
@@ -121,9 +121,9 @@ export const DayConditions = z.strictObject({
     .describe('Full sun, some of both, or full shade on the way'),
   wind: z.enum(['calm', 'breezy', 'windy']).optional().describe('Wind at the stove, behind its shield'),
   waterTemperatureC: z
-    .number(sayLater('must be a temperature'))
-    .min(-40, sayLater('must be at least -40 °C'))
-    .max(60, sayLater('must be at most 60 °C'))
+    .number(wrong('not-a-temperature'))
+    .min(-40, wrong('under', { least: -40, unit: '°C' }))
+    .max(60, wrong('over', { most: 60, unit: '°C' }))
     .optional()
     .describe('Temperature of the water before it is heated, °C; below 0 it is ice or snow'),
   campWater: z
@@ -131,9 +131,9 @@ export const DayConditions = z.strictObject({
     .optional()
     .describe('At the camp of this night: a water source, none (dry camp), or snow to melt'),
   waterEveryH: z
-    .number(sayLater('must be a number of hours'))
-    .min(0.25, sayLater('must be at least a quarter of an hour'))
-    .max(48, sayLater('must be at most 48 hours'))
+    .number(wrong('not-hours'))
+    .min(0.25, wrong('under', { least: 15, unit: 'min' }))
+    .max(48, wrong('over', { most: 48, unit: 'h' }))
     .optional()
     .describe('Walking time between water sources on the way, h; not used where the route has sources'),
 });
@@ -143,14 +143,14 @@ export const FuelContainer = z.strictObject({
   label: ShortText.describe('What it is called on the packing list'),
   fuel: FuelKind,
   netG: z
-    .number(sayLater('must be a weight'))
-    .min(1, sayLater('must be at least 1 g'))
-    .max(10_000, sayLater('must be at most 10000 g'))
+    .number(wrong('not-a-weight'))
+    .min(1, wrong('under', { least: 1, unit: 'g' }))
+    .max(10_000, wrong('over', { most: 10_000, unit: 'g' }))
     .describe('Fuel in it when full, g'),
   tareG: z
-    .number(sayLater('must be a weight'))
-    .nonnegative(sayLater('must not be negative'))
-    .max(5_000, sayLater('must be at most 5000 g'))
+    .number(wrong('not-a-weight'))
+    .nonnegative(wrong('negative'))
+    .max(5_000, wrong('over', { most: 5000, unit: 'g' }))
     .describe('Weight of the empty canister or bottle, g'),
 });
 export type FuelContainer = z.infer<typeof FuelContainer>;
@@ -161,44 +161,44 @@ export const StartedContainer = z
     label: ShortText.describe('Which one it is'),
     fuel: FuelKind,
     grossG: z
-      .number(sayLater('must be a weight'))
-      .nonnegative(sayLater('must not be negative'))
-      .max(15_000, sayLater('must be at most 15 kg'))
+      .number(wrong('not-a-weight'))
+      .nonnegative(wrong('negative'))
+      .max(15_000, wrong('over', { most: 15, unit: 'kg' }))
       .describe('Weight on the scale, g'),
     tareG: z
-      .number(sayLater('must be a weight'))
-      .nonnegative(sayLater('must not be negative'))
-      .max(5_000, sayLater('must be at most 5 kg'))
+      .number(wrong('not-a-weight'))
+      .nonnegative(wrong('negative'))
+      .max(5_000, wrong('over', { most: 5, unit: 'kg' }))
       .describe('Weight when empty, g'),
   })
   .refine((container) => container.grossG >= container.tareG, {
     path: ['grossG'],
-    ...sayLater('is less than the container weighs when empty; weigh again, or correct the empty weight'),
+    error: wrong('lighter-than-empty'),
   });
 export type StartedContainer = z.infer<typeof StartedContainer>;
 
 const PotG = z
-  .number(sayLater('must be a weight'))
-  .nonnegative(sayLater('must not be negative'))
-  .max(5000, sayLater('must be at most 5 kg'));
+  .number(wrong('not-a-weight'))
+  .nonnegative(wrong('negative'))
+  .max(5000, wrong('over', { most: 5, unit: 'kg' }));
 const PotMl = z
-  .number(sayLater('must be a volume'))
-  .min(100, sayLater('must be at least 0.1 l'))
-  .max(20_000, sayLater('must be at most 20 l'));
+  .number(wrong('not-a-volume'))
+  .min(100, wrong('under', { least: 0.1, unit: 'l' }))
+  .max(20_000, wrong('over', { most: 20, unit: 'l' }));
 
 export const Stove = z.strictObject({
   fuel: FuelKind.optional().describe('Fuel it burns'),
   gas: z.enum(CANISTER_GASES).optional().describe('What its canisters hold besides propane'),
   efficiency: z
-    .number(sayLater('must be a share'))
-    .min(0.05, sayLater('must be at least 5 %'))
-    .max(0.95, sayLater('must be at most 95 %'))
+    .number(wrong('not-a-share'))
+    .min(0.05, wrong('under', { least: 5, unit: '%' }))
+    .max(0.95, wrong('over', { most: 95, unit: '%' }))
     .optional()
     .describe('Share of the heat of the fuel that ends up in the water'),
   reserve: z
-    .number(sayLater('must be a share'))
-    .min(0, sayLater('must not be negative'))
-    .max(3, sayLater('must be at most 300 %'))
+    .number(wrong('not-a-share'))
+    .min(0, wrong('negative'))
+    .max(3, wrong('over', { most: 300, unit: '%' }))
     .optional()
     .describe('Fuel taken above the need, as a share of the need'),
   potG: PotG.optional().describe('Weight of the pot and lid that is heated each time, g'),
@@ -214,11 +214,7 @@ export type Stove = z.infer<typeof Stove>;
 /** People who cook and eat together, with their own stove and pot. */
 export const CookGroup = z.strictObject({
   name: ShortText.describe('Name, unique on the trip'),
-  eaters: z
-    .array(ShortText)
-    .min(1, sayLater('must name at least one eater'))
-    .max(40)
-    .describe('Names of the party'),
+  eaters: z.array(ShortText).min(1, wrong('no-eater')).max(40).describe('Names of the party'),
   potG: PotG.optional().describe('Weight of their pot and lid, g; left out: as the stove says'),
   potMl: PotMl.optional().describe('Water that they boil at a time, ml; left out: as the stove says'),
 });
@@ -249,8 +245,8 @@ export type DishStyle = z.infer<typeof DishStyle>;
 export const OpenedLot = z.strictObject({
   code: LotCode,
   pouches: z
-    .int(sayLater('must be a whole number'))
-    .positive(sayLater('must be at least 1'))
+    .int(wrong('not-whole'))
+    .positive(wrong('under', { least: 1 }))
     .max(1000)
     .describe('Pouches opened'),
   why: z
@@ -267,7 +263,10 @@ export type OpenedLot = z.infer<typeof OpenedLot>;
 
 /** One meal of the menu as it was chosen, by the planner or by hand. */
 export const ChosenMeal = z.strictObject({
-  day: z.int().min(1, sayLater('must be at least 1')).describe('Day of the trip, from 1'),
+  day: z
+    .int()
+    .min(1, wrong('under', { least: 1 }))
+    .describe('Day of the trip, from 1'),
   meal: MealKind,
   locked: z.boolean().default(false).describe('Kept as it is when the menu is planned again'),
   byHand: z.boolean().default(false).describe('Changed by hand since it was planned'),
@@ -304,14 +303,9 @@ const TripFields = z.strictObject({
   name: ShortText.describe('Name of the trip'),
   startDate: CalendarDate.describe('Date of day 1'),
   dayCount: z
-    .int(sayLater('must be a whole number of days'))
-    .min(1, sayLater('must be at least 1 day'))
-    .max(
-      90,
-      sayLater(
-        'must be at most 90 days; plan a longer journey as several trips with a resupply between them',
-      ),
-    )
+    .int(wrong('not-whole-days'))
+    .min(1, wrong('under', { least: 1, unit: 'd' }))
+    .max(90, wrong('trip-too-long', { most: 90 }))
     .describe('Number of days'),
   firstMeal: MainMeal.optional().describe('First meal of the first day'),
   lastMeal: MainMeal.optional().describe('Last meal of the last day'),
@@ -323,9 +317,9 @@ const TripFields = z.strictObject({
     .optional()
     .describe('Point of the range of each estimated need that the plan is made for'),
   deficitShare: z
-    .number(sayLater('must be a share'))
-    .min(0, sayLater('must not be negative'))
-    .max(0.4, sayLater('must be at most 40 %'))
+    .number(wrong('not-a-share'))
+    .min(0, wrong('negative'))
+    .max(0.4, wrong('over', { most: 40, unit: '%' }))
     .optional()
     .describe('Planned energy deficit, as a share of the need; never applied to minors'),
   acclimatised: z
@@ -341,23 +335,23 @@ const TripFields = z.strictObject({
     .strictObject({
       method: WalkingTimeMethod.optional().describe('How walking time is reckoned'),
       partyFactor: z
-        .number(sayLater('must be a factor'))
-        .min(0.3, sayLater('must be at least 0.3'))
-        .max(4, sayLater('must be at most 4'))
+        .number(wrong('not-a-factor'))
+        .min(0.3, wrong('under', { least: 0.3 }))
+        .max(4, wrong('over', { most: 4 }))
         .optional()
         .describe('Time of this party over the time of the method'),
       restShare: z
-        .number(sayLater('must be a share'))
-        .min(0, sayLater('must not be negative'))
-        .max(2, sayLater('must be at most 200 %'))
+        .number(wrong('not-a-share'))
+        .min(0, wrong('negative'))
+        .max(2, wrong('over', { most: 200, unit: '%' }))
         .optional()
         .describe('Rests, as a share of the time on the move'),
     })
     .default({}),
   party: z
     .array(Eater)
-    .min(1, sayLater('must have at least one eater'))
-    .max(40, sayLater('must have at most 40 eaters'))
+    .min(1, wrong('no-eater'))
+    .max(40, wrong('too-many', { most: 40 }))
     .describe('Who eats and carries'),
   days: z
     .array(DayConditions)
@@ -377,13 +371,13 @@ const TripFields = z.strictObject({
   ),
   mealRules: z
     .array(MealRule)
-    .max(500, sayLater('must be at most 500'))
+    .max(500, wrong('too-many', { most: 500 }))
     .optional()
     .describe('How some meals are taken'),
   reserveMeals: z
-    .int(sayLater('must be a whole number of meals'))
-    .min(0, sayLater('must not be negative'))
-    .max(30, sayLater('must be at most 30 meals'))
+    .int(wrong('not-whole-meals'))
+    .min(0, wrong('negative'))
+    .max(30, wrong('over', { most: 30, unit: 'meals' }))
     .optional()
     .describe('Main meals for everyone that are carried and not planned to be eaten'),
   menu: z
@@ -403,22 +397,12 @@ export const Trip = TripFields.superRefine((trip, context) => {
 
   const names = new Set<string>();
   trip.party.forEach(({ name }, index) => {
-    if (names.has(name))
-      fail(
-        ['party', index, 'name'],
-        say('"{name}" is in the party twice; tell them apart, for instance by an initial', { name }),
-      );
+    if (names.has(name)) fail(['party', index, 'name'], wrong('eater-twice', { name }));
     names.add(name);
   });
 
   if (trip.days.length > trip.dayCount)
-    fail(
-      ['days'],
-      say('holds {days} days, but the trip has only {most}; remove some or raise the number of days', {
-        days: trip.days.length,
-        most: trip.dayCount,
-      }),
-    );
+    fail(['days'], wrong('more-days-than-trip', { days: trip.days.length, most: trip.dayCount }));
 
   if (
     trip.dayCount === 1 &&
@@ -426,27 +410,16 @@ export const Trip = TripFields.superRefine((trip, context) => {
     trip.lastMeal &&
     MainMeal.options.indexOf(trip.firstMeal) > MainMeal.options.indexOf(trip.lastMeal)
   )
-    fail(
-      ['lastMeal'],
-      say('is {last}, before the first meal, {first}, of the same day', {
-        last: say(MEAL_WORDS[trip.lastMeal]),
-        first: say(MEAL_WORDS[trip.firstMeal]),
-      }),
-    );
+    fail(['lastMeal'], wrong('last-meal-before-first', { last: trip.lastMeal, first: trip.firstMeal }));
 
   trip.days.forEach(({ distanceM, climbM, descentM }, index) => {
     const heightM = (climbM ?? 0) + (descentM ?? 0);
     if (heightM > 0 && distanceM === undefined && !trip.route)
-      fail(['days', index, 'distanceM'], say('is missing; climb and descent need the length of the leg'), {
+      fail(['days', index, 'distanceM'], wrong('leg-without-length'), {
         missing: true,
       });
     else if (distanceM !== undefined && heightM > distanceM)
-      fail(
-        ['days', index, 'climbM'],
-        say(
-          'and descent together are steeper than 45° on the whole; check the distance, the climb and the descent',
-        ),
-      );
+      fail(['days', index, 'climbM'], wrong('leg-too-steep'));
   });
 
   const routeEndM = trip.route?.profile.at(-1)?.distanceM ?? 0;
@@ -454,65 +427,43 @@ export const Trip = TripFields.superRefine((trip, context) => {
   trip.days.forEach(({ endsAt }, index) => {
     if (endsAt === undefined) return;
     const waypoint = trip.route?.waypoints.find((other) => other.name === endsAt);
-    if (!waypoint)
-      fail(['days', index, 'endsAt'], say('"{place}" is no waypoint of the route', { place: endsAt }));
+    if (!waypoint) fail(['days', index, 'endsAt'], wrong('no-such-waypoint', { place: endsAt }));
     else if (waypoint.distanceM < endM)
-      fail(
-        ['days', index, 'endsAt'],
-        say('"{place}" lies before the end of an earlier day; order the days along the route', {
-          place: endsAt,
-        }),
-      );
+      fail(['days', index, 'endsAt'], wrong('day-ends-before-last', { place: endsAt }));
     else if (index === trip.dayCount - 1 && routeEndM - waypoint.distanceM > LAST_DAY_WITHIN_M)
-      fail(
-        ['days', index, 'endsAt'],
-        say('"{place}" is not the end of the route, where the last day ends; leave it open, or add a day', {
-          place: endsAt,
-        }),
-      );
+      fail(['days', index, 'endsAt'], wrong('last-day-ends-early', { place: endsAt }));
     else endM = waypoint.distanceM;
   });
 
   const groupOf = new Map<string, string>();
   const groupNames = new Set<string>();
   trip.cookGroups?.forEach(({ name, eaters }, index) => {
-    if (groupNames.has(name))
-      fail(['cookGroups', index, 'name'], say('"{name}" is used by two cook groups', { name }));
+    if (groupNames.has(name)) fail(['cookGroups', index, 'name'], wrong('group-twice', { name }));
     groupNames.add(name);
     eaters.forEach((eater, position) => {
       const path = ['cookGroups', index, 'eaters', position];
-      if (!names.has(eater)) fail(path, say('"{name}" is not in the party', { name: eater }));
-      else if (groupOf.has(eater)) fail(path, say('"{name}" is in two cook groups', { name: eater }));
+      if (!names.has(eater)) fail(path, wrong('not-in-party', { name: eater }));
+      else if (groupOf.has(eater)) fail(path, wrong('in-two-groups', { name: eater }));
       groupOf.set(eater, name);
     });
   });
   if (trip.cookGroups && trip.cookGroups.length > 0)
     trip.party.forEach(({ name }) => {
-      if (!groupOf.has(name)) fail(['cookGroups'], say('leave "{name}" out; put everyone in one', { name }));
+      if (!groupOf.has(name)) fail(['cookGroups'], wrong('in-no-group', { name }));
     });
 
   const meals = new Set<string>();
   trip.menu.forEach(({ day, meal, group, opened }, index) => {
     if (day > trip.dayCount)
-      fail(
-        ['menu', index, 'day'],
-        say('is day {day}, but the trip has only {most} days', { day, most: trip.dayCount }),
-      );
+      fail(['menu', index, 'day'], wrong('day-after-trip', { day, most: trip.dayCount }));
     const key = `${day} ${meal} ${group ?? ''}`;
-    if (meals.has(key))
-      fail(
-        ['menu', index],
-        say('lists the {meal} of day {day} a second time', { meal: say(MEAL_WORDS[meal]), day }),
-      );
+    if (meals.has(key)) fail(['menu', index], wrong('meal-twice', { day, meal }));
     meals.add(key);
     const codes = new Set<string>();
     opened.forEach(({ code, style = '' }, position) => {
       const key = `${style} ${code}`;
       if (codes.has(key))
-        fail(
-          ['menu', index, 'opened', position, 'code'],
-          say('lists "{code}" twice at one meal; add up the pouches', { code }),
-        );
+        fail(['menu', index, 'opened', position, 'code'], wrong('lot-twice-at-meal', { lot: code }));
       codes.add(key);
     });
   });

@@ -1,26 +1,23 @@
 import { randomUUID } from 'node:crypto';
 import { z } from 'zod';
+import { wrong } from '../../planning/model/faults.ts';
 import { writing, type Database } from '../database/open-database.ts';
 import type { ReadScope } from './read-scope.ts';
 import { hashOf, newToken } from './token.ts';
-import { sayLater } from '../../texts/say.ts';
 
 const DAY_MS = 86_400_000;
 /** So long an expired link stays in the list. */
 const SHOWN_AFTER_DAYS = 30;
 
-const FROM_A_DAY_TO_A_YEAR = sayLater('must be a whole number from {least} to {most}', {
-  least: 1,
-  most: 365,
-});
+const FROM_A_DAY_TO_A_YEAR = wrong('not-whole-within', { least: 1, most: 365 });
 
 /** What is asked for when a link is given out. */
 export const ReadLinkOrder = z.strictObject({
   forWhom: z
-    .string(sayLater('please fill this in'))
+    .string(wrong('not-filled-in'))
     .trim()
-    .min(1, sayLater('please fill this in'))
-    .max(100, sayLater('must be at most {most} characters', { most: 100 })),
+    .min(1, wrong('not-filled-in'))
+    .max(100, wrong('too-long', { most: 100 })),
   tripId: z.string().optional(),
   mayNote: z.boolean(),
   days: z

@@ -96,7 +96,7 @@ describe('a request for a plan', () => {
       kind: 'plan request',
       source: bytes(JSON.stringify({ trip: {}, stock })),
     });
-    expect(answer).toHaveProperty('problems.length', 100);
+    expect(answer).toHaveProperty('faults.length', 100);
     expect(JSON.stringify(answer).length).toBeLessThan(20_000);
   });
 
@@ -109,7 +109,7 @@ describe('a request for a plan', () => {
       source: bytes(JSON.stringify({ trip, stock: wrong })),
     });
     expect(answer).toEqual({
-      problems: [{ field: 'stock[249].pouches', message: 'must not be negative' }],
+      faults: [{ field: 'stock[249].pouches', code: 'negative', params: {} }],
     });
   });
 

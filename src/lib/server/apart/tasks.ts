@@ -2,9 +2,9 @@ import { readFile } from 'node:fs/promises';
 import { z } from 'zod';
 import { readFoodsCsv, type FoodsCsv } from '../../foods/read-foods-csv.ts';
 import { parseJson } from '../../parse-json.ts';
+import { faultsOf, fieldPath, MOST_FAULTS, type FieldFault } from '../../planning/model/faults.ts';
 import { doubtsOf } from '../../planning/model/plausibility.ts';
 import { Stock } from '../../planning/model/pouch-lot.ts';
-import { fieldPath, MOST_PROBLEMS, problemsOf, type Problem } from '../../planning/model/problems.ts';
 import { Settings } from '../../planning/model/settings.ts';
 import { TrailNotesRequest, type TrailNote } from '../../planning/model/trail-note.ts';
 import type { TripPlan } from '../../planning/model/trip-plan.ts';
@@ -15,7 +15,6 @@ import { routeFromGpx, type RouteFromGpx } from '../../planning/route/route-from
 import { wordedPlan } from '../../presentation/worded-plan.ts';
 import { readJsonFile, type JsonFile } from '../../read-json-file.ts';
 import type { DecimalMark } from '../../shelf-csv/read-cell.ts';
-import { say } from '../../texts/say.ts';
 
 /** What was sent: itself, or the file that it was taken to where it is large. */
 export type Source = Uint8Array | { readonly path: string; readonly bytes: number };
@@ -32,7 +31,7 @@ export type Task =
 /** What a request for a plan may leave out, as it is kept here. */
 export type Own = { readonly stock: Stock; readonly settings: Settings };
 
-export type Refused = { readonly problems: readonly Problem[] };
+export type Refused = { readonly faults: readonly FieldFault[] };
 export type PlanAnswer =
   | Refused
   | { readonly lacks: 'own' }
@@ -60,7 +59,7 @@ export async function doTask(task: Task): Promise<Outcome<Task['kind']>> {
       return readJsonFile(await bytesOf(task.source), Trip);
     case 'trail notes': {
       const read = readJson(await bytesOf(task.source), TrailNotesRequest);
-      return 'problems' in read ? read : { notes: read.value.notes };
+      return 'faults' in read ? read : { notes: read.value.notes };
     }
     case 'GPX':
       return routeFromGpx(new TextDecoder().decode(await bytesOf(task.source)), { pick: task.pick });
@@ -81,16 +80,19 @@ const PlanRequest = z.strictObject({
 
 function answerPlanRequest(bytes: Uint8Array, own: Own | undefined): PlanAnswer {
   const read = readJson(bytes, PlanRequest);
-  if ('problems' in read) return read;
+  if ('faults' in read) return read;
   const { trip, search, ...stated } = read.value;
   const impossible = (stated.stock ?? [])
     .flatMap((lot, index) =>
       doubtsOf(lot)
         .filter(({ severity }) => severity === 'refuse')
-        .map(({ field, reason }) => ({ field: fieldPath(['stock', index, field]), message: reason })),
+        .map(({ severity: _refuse, ...fault }) => ({
+          ...fault,
+          field: fieldPath(['stock', index, fault.field]),
+        })),
     )
-    .slice(0, MOST_PROBLEMS);
-  if (impossible.length > 0) return { problems: impossible };
+    .slice(0, MOST_FAULTS);
+  if (impossible.length > 0) return { faults: impossible };
   const stock = stated.stock ?? own?.stock;
   const settings = stated.settings ?? own?.settings;
   if (!stock || !settings) return { lacks: 'own' };
@@ -105,11 +107,7 @@ function readJson<Schema extends z.ZodType>(
 ): Refused | { readonly value: z.infer<Schema> } {
   const parsed = parseJson(new TextDecoder().decode(bytes));
   if ('fault' in parsed)
-    return {
-      problems: [
-        { field: fieldPath([]), message: say('is no valid JSON: {fault}', { fault: parsed.fault }) },
-      ],
-    };
+    return { faults: [{ field: fieldPath([]), code: 'not-json', params: { fault: parsed.fault } }] };
   const checked = schema.safeParse(parsed.value, { reportInput: true });
-  return checked.success ? { value: checked.data } : { problems: problemsOf(checked.error) };
+  return checked.success ? { value: checked.data } : { faults: faultsOf(checked.error) };
 }

@@ -5,7 +5,7 @@ import { pipeline } from 'node:stream/promises';
 import { Kysely, type Transaction } from 'kysely';
 import { z } from 'zod';
 import { lotKeys } from '../../lot-keys.ts';
-import { problemsOf } from '../../planning/model/problems.ts';
+import { problemsOf } from '../../presentation/problems.ts';
 import { say } from '../../texts/say.ts';
 import { rowsOf, type Row } from '../database/copy-database.ts';
 import { migratorOf, MIGRATIONS } from '../database/migrations.ts';

@@ -1,4 +1,5 @@
 import { error, json } from '@sveltejs/kit';
+import { wordedFault } from '$lib/presentation/problems';
 import { wordedPlan } from '$lib/presentation/worded-plan';
 import type { PlanAnswer, Source } from '$lib/server/apart/tasks';
 import { UserError } from '$lib/server/errors';
@@ -13,7 +14,7 @@ const LARGEST_BODY_BYTES = 16_000_000;
 /**
  * `POST /api/plan` with JSON `{ trip, stock?, settings?, search? }`, as docs/schema describes them, answers with the TripPlan, its notices with their text.
  * Without `stock` or `settings` those of this app are taken. `search`: "none", the usual, lets the listed meals stand and plans the others first
- * expired, first out; "quick" or "thorough" looks for the best menu, in which the locked meals alone stand. 400: `{ problems: [{ field, message }] }`, at most 100;
+ * expired, first out; "quick" or "thorough" looks for the best menu, in which the locked meals alone stand. 400: `{ problems: [{ field, code, params, message }] }`, at most 100;
  * 413: too large; 422: takes too long; 503: too many plans wait, or no search can be run.
  */
 export const POST: RequestHandler = ({ request, locals }) =>
@@ -34,11 +35,7 @@ async function answer(source: Source, locals: App.Locals, signal: AbortSignal): 
     const [stock, settings] = await Promise.all([app.shelf.stockFor(undefined), app.settings.get()]);
     made = await app.apart.do({ kind: 'plan request', source, own: { stock, settings } }, asking);
   }
-  if ('problems' in made)
-    return json(
-      { problems: made.problems.map(({ field, message }) => ({ field, message })) },
-      { status: 400 },
-    );
+  if ('faults' in made) return json({ problems: made.faults.map(wordedFault) }, { status: 400 });
   if ('json' in made) return new Response(made.json, { headers: { 'content-type': 'application/json' } });
   if ('lacks' in made) throw new Error('what it lacked was given');
   const { given, search } = made;

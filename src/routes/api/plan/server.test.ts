@@ -72,27 +72,41 @@ test('looks for the best menu where a search is asked for', async () => {
   );
 });
 
-test.each<[string, unknown, { field: string; message: RegExp }]>([
-  ['no trip', {}, { field: 'trip', message: /is missing/ }],
+test.each<[string, unknown, { field: string; code: string; message: RegExp }]>([
+  ['no trip', {}, { field: 'trip', code: 'missing', message: /is missing/ }],
   [
     'no days',
     { trip: { ...trip, dayCount: 0, days: [] } },
-    { field: 'trip.dayCount', message: /at least 1 day/ },
+    { field: 'trip.dayCount', code: 'under', message: /at least 1 day/ },
   ],
-  ['400 days', { trip: { ...trip, dayCount: 400 } }, { field: 'trip.dayCount', message: /at most 90 days/ }],
-  ['nobody', { trip: { ...trip, party: [] } }, { field: 'trip.party', message: /at least one eater/ }],
+  [
+    '400 days',
+    { trip: { ...trip, dayCount: 400 } },
+    { field: 'trip.dayCount', code: 'trip-too-long', message: /at most 90 days/ },
+  ],
+  [
+    'nobody',
+    { trip: { ...trip, party: [] } },
+    { field: 'trip.party', code: 'no-eater', message: /at least one eater/ },
+  ],
   [
     'negative calories',
     { trip: { ...trip, energyKcal: -1 } },
-    { field: 'trip.energyKcal', message: /at least 500 kcal/ },
+    { field: 'trip.energyKcal', code: 'under', message: /at least 500 kcal/ },
   ],
-  ['an unknown search', { trip, search: 'deep' }, { field: 'search', message: /quick/ }],
-  ['an unknown field', { trip, shelf: [] }, { field: '(input)', message: /unknown field "shelf"/ }],
-])('refuses %s and names the field', async (_, body, { field, message }) => {
+  ['an unknown search', { trip, search: 'deep' }, { field: 'search', code: 'not-one-of', message: /quick/ }],
+  [
+    'an unknown field',
+    { trip, shelf: [] },
+    { field: '(input)', code: 'unknown-fields', message: /unknown field "shelf"/ },
+  ],
+])('refuses %s and names the field', async (_, body, { field, code, message }) => {
   const { status, answer } = await post(JSON.stringify(body));
   expect(status).toBe(400);
   expect(answer).toEqual({
-    problems: expect.arrayContaining([{ field, message: expect.stringMatching(message) }]),
+    problems: expect.arrayContaining([
+      { field, code, params: expect.anything(), message: expect.stringMatching(message) },
+    ]),
   });
 });
 
@@ -102,7 +116,14 @@ test('refuses a lot that cannot be true', async () => {
   );
   expect(status).toBe(400);
   expect(answer).toEqual({
-    problems: [{ field: 'stock[1].energyKcal', message: expect.stringMatching(/more than pure fat/) }],
+    problems: [
+      {
+        field: 'stock[1].energyKcal',
+        code: 'lot-richer-than-fat',
+        params: { kcalPerG: expect.any(Number) },
+        message: expect.stringMatching(/more than pure fat/),
+      },
+    ],
   });
 });
 
@@ -110,7 +131,14 @@ test('refuses what is no JSON, saying where the fault is', async () => {
   expect(await post('{"trip": }')).toEqual({
     status: 400,
     answer: {
-      problems: [{ field: '(input)', message: expect.stringMatching(/no valid JSON: .*line 1 column 10/) }],
+      problems: [
+        {
+          field: '(input)',
+          code: 'not-json',
+          params: { fault: expect.any(String) },
+          message: expect.stringMatching(/no valid JSON: .*line 1 column 10/),
+        },
+      ],
     },
   });
 });

@@ -1,5 +1,5 @@
 import type { Entered, FormReader } from '$lib/forms/read-form.ts';
-import { problemsOf } from '$lib/planning/model/problems.ts';
+import { problemsOf } from '$lib/presentation/problems.ts';
 import { SAME_FOR_ALL, SHELF_FIELDS } from '$lib/shelf-csv/fields.ts';
 import { BASES } from '$lib/shelf-csv/headings.ts';
 import { Mapping } from '$lib/shelf-csv/mapping.ts';

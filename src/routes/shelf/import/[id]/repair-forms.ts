@@ -5,7 +5,7 @@ import type { ColumnUnit } from '$lib/shelf-csv/fields.ts';
 import type { Basis } from '$lib/shelf-csv/headings.ts';
 import { Mapping } from '$lib/shelf-csv/mapping.ts';
 import { cellKey, type Repairs } from '$lib/shelf-csv/repairs.ts';
-import { problemsOf } from '$lib/planning/model/problems.ts';
+import { problemsOf } from '$lib/presentation/problems.ts';
 import { say, text, type Text } from '$lib/texts/say.ts';
 
 /** A question about a whole column, as a form asks it; without options it is answered by a figure. */

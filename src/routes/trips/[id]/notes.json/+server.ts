@@ -1,5 +1,5 @@
 import { error, json } from '@sveltejs/kit';
-import type { Problem } from '$lib/planning/model/problems.ts';
+import { wordedFault } from '$lib/presentation/problems.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
 import { say } from '$lib/texts/say.ts';
 import type { RequestHandler } from './$types';
@@ -7,16 +7,13 @@ import type { RequestHandler } from './$types';
 /** 500 notes with their longest texts in four-byte characters take some 1.5 MB. */
 const LARGEST_BODY_BYTES = 2_000_000;
 
-const refusal = (problems: readonly Problem[]) =>
-  json({ problems: problems.map(({ field, message }) => ({ field, message })) }, { status: 400 });
-
 /** The notes of the trip in the order of arrival: `{ notes }`, with what became of each. */
 export const GET: RequestHandler = async ({ locals, params }) =>
   json({ notes: await locals.app.trailNotes.list(params.id).catch(toHttpError) });
 
 /**
  * Takes `{ notes }` in, at most 500, and answers `{ results: [{ id, outcome, message? }] }` in their order. A note may be sent again:
- * it is `known` then and changes nothing. 400: `{ problems: [{ field, message }] }`, nothing was kept; 403: sent by a page of another
+ * it is `known` then and changes nothing. 400: `{ problems: [{ field, code, params, message }] }`, nothing was kept; 403: sent by a page of another
  * address; 404: there never was such a trip; 413: too large.
  */
 export const POST: RequestHandler = async ({ request, url, locals, params }) => {
@@ -33,6 +30,6 @@ export const POST: RequestHandler = async ({ request, url, locals, params }) => 
       apart.do({ kind: 'trail notes', source }, { signal: request.signal }),
     )
     .catch(toHttpError);
-  if ('problems' in read) return refusal(read.problems);
+  if ('faults' in read) return json({ problems: read.faults.map(wordedFault) }, { status: 400 });
   return json({ results: await locals.app.trailNotes.enter(params.id, read.notes).catch(toHttpError) });
 };

@@ -1,7 +1,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { german } from '../../texts/de.ts';
-import { useCatalog, useLanguage } from '../../texts/say.ts';
+import { german } from '../texts/de.ts';
+import { useCatalog, useLanguage } from '../texts/say.ts';
 import { problemsOf } from './problems.ts';
 
 const Input = z.strictObject({
@@ -28,7 +28,7 @@ describe('problemsOf', () => {
     [{ count: 1.5 }, 'count', 'must be a whole number', undefined],
     [{ count: 0 }, 'count', 'must be at least 1', undefined],
     [{ count: 10 }, 'count', 'must be at most 9', undefined],
-    [{ list: [1, 2, 3] }, 'list', 'must be at most 2 entries', undefined],
+    [{ list: [1, 2, 3] }, 'list', 'must have at most 2 entries', undefined],
     [{ list: {} }, 'list', 'must be a list', undefined],
     [{ kind: undefined }, 'kind', 'must be one of: a, b', true],
     [{ kind: 'c' }, 'kind', 'must be one of: a, b; found "c"', undefined],
