@@ -25,7 +25,7 @@ const PLANNING_ORDER = [
 ];
 
 /** Folders above the spine: they plan again with changed inputs, or look back on a plan. */
-const ABOVE_THE_SPINE = ['sensitivity', 'afterwards'];
+const ABOVE_THE_SPINE = ['filling', 'sensitivity', 'afterwards'];
 
 /** Refuses every import but those whose specifier matches one of the given regular expressions. */
 const importOnly = (allowed, message) => [

@@ -46,7 +46,7 @@ function pouchLines(lot: CardPouches, system: UnitSystem): string[] {
   const wait = waitText(lot);
   const holds = allergens?.map(allergenLabel).join(', ');
   return [
-    `  ${pouches} × ${code}  ${recipe}`,
+    `  ${pouches} × ${lot.toCome ? `${code} (${lot.toCome === 'buy' ? 'to buy' : 'to dry'})` : code}  ${recipe}`,
     ...(waterMl > 0
       ? [`      ${showPour(waterMlPerPouch, system)} ${waterKind} water${each}${wait && `, ${wait}`}`]
       : ['      no water']),

@@ -29,8 +29,8 @@ export function planText(plan: TripPlan, system: UnitSystem): string {
       .flatMap((meal) => [
         `  ${say(MEAL_WORDS[meal.meal]).padEnd(9)}  ${kcal(meal.eatenKcal)} of ${kcal(meal.targetKcal)}`,
         ...meal.opened.map(
-          ({ pouches, code, recipe, waterMl, waterKind }) =>
-            `    ${pouches} × ${code}  ${recipe}${waterMl > 0 ? `, ${showPour(waterMl, system)} ${waterKind} water` : ''}`,
+          ({ pouches, code, recipe, waterMl, waterKind, toCome }) =>
+            `    ${pouches} × ${code}  ${recipe}${toCome ? ` (${toCome === 'buy' ? 'to buy' : 'to dry'})` : ''}${waterMl > 0 ? `, ${showPour(waterMl, system)} ${waterKind} water` : ''}`,
         ),
         ...(meal.opened.length === 0 ? ['    nothing from the shelf'] : []),
         ...(meal.leftOverKcal > 0 ? [`    left over: ${kcal(meal.leftOverKcal)}`] : []),
@@ -117,6 +117,13 @@ export function planText(plan: TripPlan, system: UnitSystem): string {
         : ['nothing'],
     ),
     ...section(
+      'Planned, not there yet',
+      plan.coming.map(
+        ({ code, way, recipe, pouches, packets, packetG = 0, by, energyKcal }) =>
+          `${code}  ${way} ${packets === undefined ? counted(pouches, 'pouch', 'pouches') : `${counted(packets, 'packet')} of ${show(packetG, 'food', system)}`} of ${recipe}, ${kcal(energyKcal)}${by === undefined ? '' : `, cook by ${showDay(by, system)}`}`,
+      ),
+    ),
+    ...section(
       'Assumed, as nobody entered it',
       plan.assumptions.map(({ field, value, reason }) => `${field} = ${value}: ${reason}`),
     ),
@@ -128,7 +135,13 @@ function section(title: string, lines: readonly string[]): string[] {
   return lines.length > 0 ? ['', `── ${title}`, ...lines] : [];
 }
 
-function suggested({ way, what, pouches, weightG, energyKcal }: Suggestion, system: UnitSystem): string {
-  const amount = pouches === undefined ? show(weightG, 'food', system) : counted(pouches, 'pouch', 'pouches');
+function suggested(
+  { way, what, pouches = 0, packets, planned, energyKcal }: Suggestion,
+  system: UnitSystem,
+): string {
+  const amount =
+    packets === undefined
+      ? counted(pouches, 'pouch', 'pouches')
+      : `${counted(packets, 'packet')} of ${show(planned.packetG ?? 0, 'food', system)}`;
   return `${way} ${amount} of ${what}, ${show(energyKcal, 'energy', system)}`;
 }

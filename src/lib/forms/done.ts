@@ -36,6 +36,10 @@ const DONE = {
   'run-removed': text('The measured boil is removed.'),
   'pouches-set-aside': text('The pouches of the menu are set aside for this trip.'),
   'pouches-released': text('The pouches are back on the shelf.'),
+  'food-planned': text('The plan counts on this food now. It is marked until it is there.'),
+  'food-unplanned': text('The food is out of the plan.'),
+  'plan-filled': text('The plan is filled as far as one would eat of each food.'),
+  'food-bought': text('The food is on the shelf.'),
   'pouches-packed': text('The pouches are packed.'),
   'trip-finished': text(
     'The trip is finished: what came home is on the shelf, the rest is entered as eaten. What it taught stands under Settings, Learned figures.',

@@ -5,6 +5,7 @@ import type { MealChoice, MenuPlanner, MenuProblem } from '../planning/menu/menu
 import type { ModelMenu } from '../planning/menu/menu-state.ts';
 import { fromModel, toModel } from '../planning/menu/place-menu.ts';
 import { brokenRules, scoreMenu, type MenuScore } from '../planning/menu/score-menu.ts';
+import { withPlanned } from '../planning/model/planned-lot.ts';
 import type { Stock } from '../planning/model/pouch-lot.ts';
 import type { Settings } from '../planning/model/settings.ts';
 import type { TripPlan } from '../planning/model/trip-plan.ts';
@@ -84,7 +85,10 @@ export class MenuFinder {
     const startedAt = performance.now();
     const elapsedMs = () => performance.now() - startedAt;
     const open = forgetUnlocked(trip, stock);
-    const standing = trip.menu.length > 0 ? standingChoices(planTrip(trip, stock, settings), stock) : [];
+    const standing =
+      trip.menu.length > 0
+        ? standingChoices(planTrip(trip, stock, settings), withPlanned(stock, trip.planned))
+        : [];
     let problem = buildMenuProblem(open, stock, settings);
     let model = buildMenuModel(problem);
     let best: Best = { menu: layByExpiry(model), bound: undefined };

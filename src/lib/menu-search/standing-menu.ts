@@ -5,6 +5,7 @@ import type { Dish, DishStyle, MealChoice, MenuProblem } from '../planning/menu/
 import type { ModelMenu } from '../planning/menu/menu-state.ts';
 import { fromModel, toModel } from '../planning/menu/place-menu.ts';
 import { brokenRules, scoreMenu, type BrokenRule, type MenuScore } from '../planning/menu/score-menu.ts';
+import { withPlanned } from '../planning/model/planned-lot.ts';
 import type { PouchLot, Stock } from '../planning/model/pouch-lot.ts';
 import type { Reason } from '../planning/model/reasons.ts';
 import type { Settings } from '../planning/model/settings.ts';
@@ -72,7 +73,7 @@ export function standingMenu(
   const posed = buildMenuProblem(forgetUnlocked(trip, stock), stock, settings, plan.demand);
   const problem = known && targetChangeKcal(known.demand, posed.demand) <= SETTLED_KCAL ? known : posed;
   const model = buildMenuModel(problem);
-  const menu = toModel(model, standingChoices(plan, stock));
+  const menu = toModel(model, standingChoices(plan, withPlanned(stock, trip.planned)));
   return {
     problem,
     model,

@@ -20,10 +20,10 @@ test.each([
   [`/trips/${ID}0/card`, undefined],
 ])('%s belongs to the trip %s', (pathname, id) => expect(tripOf(pathname)).toBe(id));
 
-test('card, menu, loads and packing lists are kept, as HTML and as data', () => {
+test('card, menu, loads, packing and shopping lists are kept, as HTML and as data', () => {
   const kept = keptAddresses(ID);
-  expect(kept).toHaveLength(8);
-  for (const page of ['card', 'menu', 'loads', 'packing'])
+  expect(kept).toHaveLength(10);
+  for (const page of ['card', 'menu', 'loads', 'packing', 'shopping'])
     expect(kept.filter((address) => pageOf(address) === `/trips/${ID}/${page}`)).toHaveLength(2);
 });
 

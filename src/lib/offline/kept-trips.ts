@@ -22,7 +22,7 @@ export type KeptAnswer = { readonly keptAt: string | undefined };
 
 export const DATA_SUFFIX = '/__data.json';
 
-const PAGES = ['card', 'menu', 'loads', 'packing'] as const;
+const PAGES = ['card', 'menu', 'loads', 'packing', 'shopping'] as const;
 const TRIP = /^\/trips\/([0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12})(?:\/|$)/;
 
 /** @returns the trip that a page, or its data, belongs to */

@@ -91,6 +91,10 @@ export function noteWords({ kind, pouches, servings = 0 }: TrailNote): string {
       return say('{pouches, plural, one {# pouch} other {# pouches}} eaten', { pouches });
     case 'brought home':
       return say('{pouches, plural, one {# pouch} other {# pouches}} brought home', { pouches });
+    case 'bought':
+      return say('{pouches, plural, one {# bag} other {# bags}} bought', { pouches });
+    case 'bought, label read':
+      return say('{pouches, plural, one {# bag} other {# bags}} bought, label read', { pouches });
     case 'left over': {
       const amount = friendlyAmount(servings);
       return servings <= 1

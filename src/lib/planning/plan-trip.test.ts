@@ -526,7 +526,7 @@ describe('what is missing', () => {
       line?.suggestions
         .filter((suggestion) => suggestion.way === 'buy')
         .map(({ what, weightG }) => [what, weightG])[0],
-    ).toEqual(['instant rice', 200]);
+    ).toEqual(['instant rice', 5 * 104]);
   });
 
   it('is nothing where everyone is fed', () => {

@@ -6,6 +6,7 @@ import { learnedDefaults } from './learning/learned-figures.ts';
 import { firstExpired } from './menu/first-expired.ts';
 import type { MealBurden, MealChoice, MenuPlanner, MenuProblem } from './menu/menu-problem.ts';
 import { completeMenu, poseMenu } from './menu/plan-menu.ts';
+import { withPlanned } from './model/planned-lot.ts';
 import type { Stock } from './model/pouch-lot.ts';
 import { tidyNumbers } from './model/tidy-numbers.ts';
 import type { Settings } from './model/settings.ts';
@@ -20,6 +21,7 @@ import {
   routeNotices,
   type PlannedLeg,
 } from './route/trip-legs.ts';
+import { comingLots, comingNotices, markToCome, stillToCome } from './shortfall/coming-lots.ts';
 import { findShortfall } from './shortfall/find-shortfall.ts';
 import { mealBurdens } from './stove/meal-burdens.ts';
 import { planFuel } from './stove/plan-fuel.ts';
@@ -69,17 +71,18 @@ const baseLoads = (trip: ResolvedTrip): WalkingLoad => loadsBetween(trip, 0);
  * round until the targets stand still (docs/method.md says why they do).
  *
  * @param trip a valid trip; the meals its `menu` lists stand as they are, the planner fills the others
- * @param stock lots, each code once, with the pouches free for this trip
+ * @param shelf lots, each code once, with the pouches free for this trip; those that the trip plans to buy or to dry come besides
  * @param planner chooses the meals that are not listed
  * @returns the plan; its amounts are rounded to a thousandth of their unit
  * @throws RouteError where the days do not lie along the route
  */
 export function planTrip(
   trip: Trip,
-  stock: Stock,
+  shelf: Stock,
   settings: Settings,
   planner: MenuPlanner = firstExpired,
 ): TripPlan {
+  const stock = withPlanned(shelf, trip.planned);
   const ground = groundOf(trip, settings);
   const { trip: resolved, legs, heat, burdens, demandUnder } = ground;
   const planWith = (demand: readonly DayDemand[]) => {
@@ -110,15 +113,29 @@ export function planTrip(
     next = demandUnder(loadsOf(round.carry));
   }
   const changeKcal = targetChangeKcal(demand, next);
-  const { menu, water, fuel, carry } = round;
-  const shortfall = findShortfall(resolved, demand, menu, stock, settings);
-  const card = makeCard(resolved, menu, stock, carry, water, fuel, settings);
+  const { water, fuel } = round;
+  const shortfall = findShortfall(resolved, demand, round.menu, stock, settings);
+  const planned = stillToCome(resolved.planned, shelf);
+  const { menu, carry, card } = markToCome(
+    {
+      menu: round.menu,
+      carry: round.carry,
+      card: makeCard(resolved, round.menu, stock, round.carry, water, fuel, settings),
+    },
+    planned,
+  );
+  const coming = comingLots(planned, menu);
   return tidyNumbers({
     tripName: card.title,
     startDate: card.startDate,
     endDate: card.endDate,
     assumptions: [...resolved.assumptions, ...round.assumptions],
-    notices: [...round.notices, ...routeNotices(trip), ...demandNotices(resolved, legs, demand)],
+    notices: [
+      ...round.notices,
+      ...comingNotices(coming),
+      ...routeNotices(trip),
+      ...demandNotices(resolved, legs, demand),
+    ],
     legs: legs.map(legSummary),
     coupling: { steps, changeKcal, settled: changeKcal <= SETTLED_KCAL },
     demand,
@@ -127,6 +144,7 @@ export function planTrip(
     fuel,
     carry,
     shortfall,
+    coming,
     card,
     totals: totalsOf(menu, stock, carry, fuel),
   });
@@ -147,7 +165,7 @@ export function buildMenuProblem(
   demand: readonly DayDemand[] = planTrip(trip, stock, settings).demand,
 ): MenuProblem {
   const { trip: resolved, burdens } = groundOf(trip, settings);
-  return poseMenu(resolved, demand, stock, burdens, settings).problem;
+  return poseMenu(resolved, demand, withPlanned(stock, trip.planned), burdens, settings).problem;
 }
 
 /**

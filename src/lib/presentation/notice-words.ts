@@ -101,6 +101,11 @@ const WORDS: WordsOf = {
         codes: `${lots.slice(0, MOST_NAMED).join(', ')}${lots.length > MOST_NAMED ? ' …' : ''}`,
       },
     ),
+  'food-to-come': ({ params: { toBuy, toDry } }) =>
+    say(
+      'The plan counts on food that is not there yet: {toBuy, plural, one {# food} other {# foods}} to buy, {toDry, plural, one {# dish} other {# dishes}} to dry.',
+      { toBuy, toDry },
+    ),
 
   'route-without-elevation': () =>
     say(

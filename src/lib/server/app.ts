@@ -15,6 +15,7 @@ import { Incoming } from './incoming.ts';
 import { KitchenRepository } from './kitchen-repository.ts';
 import { MenuSearches } from './menu-searches.ts';
 import { PlanJobs } from './plan-jobs.ts';
+import { PlannedLots } from './planned-lots.ts';
 import { SettingsRepository } from './settings-repository.ts';
 import { ShelfRepository } from './shelf-repository.ts';
 import { TrailNoteRepository } from './trail-note-repository.ts';
@@ -25,6 +26,7 @@ export type App = {
   readonly shelf: ShelfRepository;
   readonly trips: TripRepository;
   readonly trailNotes: TrailNoteRepository;
+  readonly planned: PlannedLots;
   readonly afterwards: AfterwardsRepository;
   readonly settings: SettingsRepository;
   readonly kitchen: KitchenRepository;
@@ -70,6 +72,7 @@ export async function openApp(
     shelf: new ShelfRepository(db, now),
     trips,
     trailNotes: new TrailNoteRepository(db, now),
+    planned: new PlannedLots(db, now),
     afterwards: new AfterwardsRepository(db, trips),
     settings: new SettingsRepository(db),
     kitchen: new KitchenRepository(db, now),

@@ -8,6 +8,7 @@ import { Recipe } from '../planning/model/recipe.ts';
 import type { Database } from './database/open-database.ts';
 import { UserError } from './errors.ts';
 import { Records, type Stored } from './records.ts';
+import { takeDried } from './planned-lots.ts';
 import { sealLot } from './shelf-repository.ts';
 import { say } from '../texts/say.ts';
 
@@ -37,7 +38,7 @@ export class KitchenRepository {
   }
 
   /**
-   * Seals a batch: its lots go onto the shelf and it is closed, both or neither.
+   * Seals a batch: its lots go onto the shelf, take the place of what trips plan to dry of it, and it is closed; all or nothing.
    *
    * @throws UserError `NotFound`, `StaleVersion`, `Conflict` where a code is taken, `Refused` where it is sealed already or has no lots
    */
@@ -59,6 +60,7 @@ export class KitchenRepository {
     const sealed = { ...value, sealed: { on, lots: lots.map(({ code }) => code) } };
     return this.batches.update(id, sealed, version, async (trx, at) => {
       for (const lot of lots) await sealLot(trx, at, lot, say('batch {code}', { code: value.code }), id);
+      await takeDried(trx, at, lots);
     });
   }
 }

@@ -5,27 +5,36 @@ import type { Kitchen } from '../planning/model/kitchen.ts';
 import type { TripPlan } from '../planning/model/trip-plan.ts';
 import type { Trip } from '../planning/model/trip.ts';
 import { planDrying, type BatchUnderWay, type DryingPlan } from '../planning/shortfall/plan-drying.ts';
+import type { DryingLine } from '../trip-views/drying-plan.ts';
 import { hasLeft } from '../trip-views/stage.ts';
 import type { App } from './app.ts';
 import type { PagedTrip } from './plan-stored-trip.ts';
 import { knownRuns } from './kitchen-repository.ts';
 import type { Stored } from './records.ts';
 
-/** @returns what can be dried for a trip; `undefined` where it lacks nothing, has left or is over */
+/** A drying plan for a trip, with what its loads and its `toBuy` are for, and how many recipes it could choose from. */
+export type TripDrying = {
+  readonly drying: DryingPlan;
+  readonly lines: readonly DryingLine[];
+  readonly recipeCount: number;
+};
+
+/** @returns what can be dried for a trip; `undefined` where it lacks nothing and plans to dry nothing, has left or is over */
 export async function planDryingIfUseful(
   app: App,
   { stored: { trip, stage }, plan, isOver }: PagedTrip,
-): Promise<{ readonly drying: DryingPlan; readonly recipeCount: number } | undefined> {
-  const isUseful = plan.shortfall.shopping.length > 0 && !hasLeft(stage) && !isOver;
+): Promise<TripDrying | undefined> {
+  const hasWork = plan.shortfall.shopping.length > 0 || plan.coming.some(({ way }) => way === 'dry');
+  const isUseful = hasWork && !hasLeft(stage) && !isOver;
   return isUseful ? planDryingForTrip(app, trip, plan) : undefined;
 }
 
-/** What can be dried before a trip for what its plan lacks, with recipes, batches and equipment as they are stored now. */
+/** What can be dried before a trip, first what it plans to dry, then for what it lacks, with recipes, batches and equipment as they are stored now. */
 export async function planDryingForTrip(
   app: App,
   trip: Trip,
-  { shortfall, startDate }: TripPlan,
-): Promise<{ readonly drying: DryingPlan; readonly recipeCount: number }> {
+  { shortfall, coming, startDate }: TripPlan,
+): Promise<TripDrying> {
   const [recipes, batches, kitchen] = await Promise.all([
     app.kitchen.recipes.list(),
     app.kitchen.batches.list(),
@@ -33,11 +42,21 @@ export async function planDryingForTrip(
   ]);
   const today = app.today();
   const runs = knownRuns(kitchen, batches, today);
+  const toDry = coming
+    .filter(({ way, energyKcal }) => way === 'dry' && energyKcal > 0)
+    .map(({ code, recipe, energyKcal, eaters }) => ({
+      meal: trip.planned?.find(({ lot }) => lot.code === code)?.lot.mealKinds[0] ?? 'dinner',
+      missingKcal: energyKcal,
+      forEaters: eaters,
+      recipe,
+    }));
+  const lines = [...toDry, ...shortfall.shopping];
   const drying = planDrying({
-    needs: shortfall.shopping.map(({ meal, missingKcal, forEaters }) => ({
-      meal,
-      missingKcal,
-      eaters: trip.party.filter(({ name }) => forEaters.includes(name)),
+    needs: lines.map((line) => ({
+      meal: line.meal,
+      missingKcal: line.missingKcal,
+      eaters: trip.party.filter(({ name }) => line.forEaters.includes(name)),
+      ...('recipe' in line && { recipe: line.recipe }),
     })),
     recipes: recipes.map(({ id, value }) => ({ id, recipe: value })),
     kitchen,
@@ -48,7 +67,7 @@ export async function planDryingForTrip(
     today,
     departure: startDate,
   });
-  return { drying, recipeCount: recipes.length };
+  return { drying, lines, recipeCount: recipes.length };
 }
 
 /** @returns `undefined` for a batch that nothing is known of yet: it takes up no tray */

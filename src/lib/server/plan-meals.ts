@@ -4,6 +4,7 @@ import { planWithMenu, standingMenu } from '../menu-search/standing-menu.ts';
 import { forgetUnlocked, keepMenu, listedMeal } from '../planning/menu/edit-menu.ts';
 import { buildMenuModel } from '../planning/menu/menu-model.ts';
 import type { Effort } from '../planning/optimiser/search-menu.ts';
+import { withPlanned } from '../planning/model/planned-lot.ts';
 import { planTrip } from '../planning/plan-trip.ts';
 import type { Trip } from '../planning/model/trip.ts';
 import type { App } from './app.ts';
@@ -35,7 +36,7 @@ export async function planMeals(
   given: Given,
   effort: Effort = 'quick',
 ): Promise<PlannedMeals> {
-  if (!given.stock.some(({ pouches }) => pouches > 0))
+  if (!withPlanned(given.stock, given.trip.planned).some(({ pouches }) => pouches > 0))
     return { trip: planByExpiry(given), searchFailed: false };
   try {
     const found = await app.menus.search(id, given, effort);
@@ -152,14 +153,14 @@ export async function takeChoice(app: App, id: string, name: string | undefined)
 }
 
 /** @returns why no menu can be looked for, in words; `undefined` where one can. */
-export function obstacleOf({ stored, stock, plan }: PlannedTrip): string | undefined {
+export function obstacleOf({ stored, lots, plan }: PlannedTrip): string | undefined {
   const packed = packedWords(stored);
   if (packed !== undefined) return packed;
   if (plan.menu.meals.every(({ locked }) => locked))
     return say(
       'Every meal of this trip is locked, so there is nothing to choose. Unlock, under Menu, the meals that may change.',
     );
-  if (!stock.some(({ pouches }) => pouches > 0))
+  if (!lots.some(({ pouches }) => pouches > 0))
     return say(
       'The shelf has no pouch that is free for this trip, so there is nothing to choose from. Put pouches on the shelf, or release those of another trip.',
     );

@@ -1,4 +1,5 @@
 import { keepMenu } from '../planning/menu/edit-menu.ts';
+import { withPlanned } from '../planning/model/planned-lot.ts';
 import type { Stock } from '../planning/model/pouch-lot.ts';
 import type { Settings } from '../planning/model/settings.ts';
 import type { TripPlan } from '../planning/model/trip-plan.ts';
@@ -14,7 +15,10 @@ import { language, say } from '../texts/say.ts';
 /** A stored trip with its plan, and what the plan was made from. */
 export type PlannedTrip = {
   readonly stored: StoredTrip;
+  /** The shelf, as far as it is free for the trip. */
   readonly stock: Stock;
+  /** The same with what the trip plans to buy or to dry: every lot that its plan can name. */
+  readonly lots: Stock;
   /** Without what this trip itself taught: a trip is not measured by what came of it. */
   readonly settings: Settings;
   readonly plan: TripPlan;
@@ -33,7 +37,8 @@ export async function planStoredTrip(app: App, id: string): Promise<PlannedTrip>
       say('There is no such trip. It may have been deleted; the list of trips shows those there are.'),
     );
   const settings = { ...household, learned: household.learned.filter((seen) => seen.tripId !== id) };
-  return { stored, stock, settings, plan: await planKept(app, stored.trip, stock, settings) };
+  const lots = withPlanned(stock, stored.trip.planned);
+  return { stored, stock, lots, settings, plan: await planKept(app, stored.trip, stock, settings) };
 }
 
 /** A trip for a page, which may have left or gone by. */
@@ -102,12 +107,12 @@ export function planKept(
 export async function changeTrip(
   app: App,
   id: string,
-  change: (planned: PlannedTrip) => Trip,
+  change: (planned: PlannedTrip) => Trip | Promise<Trip>,
 ): Promise<StoredTrip> {
   for (let triesLeft = 3; ; triesLeft -= 1) {
     const planned = await planStoredTrip(app, id);
     try {
-      return await app.trips.updateTrip(id, change(planned), planned.stored.version);
+      return await app.trips.updateTrip(id, await change(planned), planned.stored.version);
     } catch (error) {
       if (triesLeft > 0 && error instanceof UserError && error.code === 'StaleVersion') continue;
       throw error;

@@ -4,6 +4,7 @@ import { reading, writing, type Database } from './database/open-database.ts';
 import type { Tables } from './database/tables.ts';
 import { UserError } from './errors.ts';
 import { append, reservations, TRAIL_NOTE, type Movement, type Reservation } from './ledger.ts';
+import { takeBought, type Bought } from './planned-lots.ts';
 import { findTrip, type StoredTrip } from './trip-repository.ts';
 import { say } from '../texts/say.ts';
 
@@ -81,13 +82,16 @@ export class TrailNoteRepository {
           continue;
         }
         const line = lines.get(note.code);
+        const buying = isBuying(note);
         const message = trip
-          ? misfitOf(note, trip, line)
+          ? buying
+            ? await this.#buy(trx, tripId, note)
+            : misfitOf(note, trip, line)
           : say(
               'The trip "{trip}" was deleted, so this note moved no pouches. Correct the count of "{code}" on its page.',
               { trip: row.name, code: note.code },
             );
-        if (message === undefined && line && note.kind !== 'left over') {
+        if (message === undefined && line && !buying && note.kind !== 'left over') {
           const kind = note.kind === 'eaten' ? 'eaten' : 'brought back';
           movements.push({ kind, lotId: line.lotId, pouches: note.pouches, tripId });
           line.packed -= note.pouches;
@@ -112,11 +116,17 @@ export class TrailNoteRepository {
       if (movements.length > 0)
         await trx
           .updateTable('trips')
-          .set({ version: row.version + 1, updatedAt: this.#now() })
+          .set((eb) => ({ version: eb('version', '+', 1), updatedAt: this.#now() }))
           .where('id', '=', tripId)
           .execute();
       return results;
     });
+  }
+
+  /** A tick in the shop. The trip is read anew, as the tick before it may have changed it. @returns why it does not fit */
+  async #buy(trx: Transaction<Tables>, tripId: string, note: TrailNote): Promise<string | undefined> {
+    const stored = (await findTrip(trx, tripId))?.stored;
+    return stored && takeBought(trx, this.#now(), note.at.slice(0, 10), stored, boughtBy(note));
   }
 
   /**
@@ -140,6 +150,13 @@ export class TrailNoteRepository {
     });
   }
 }
+
+const isBuying = ({ kind }: TrailNote): boolean => kind === 'bought' || kind === 'bought, label read';
+const boughtBy = ({ kind, code, pouches }: TrailNote): Bought => ({
+  code,
+  pouches,
+  labelRead: kind === 'bought, label read',
+});
 
 function storedNote(row: Selectable<Tables['trailNotes']>): StoredTrailNote {
   const { id, at, kind, code, pouches, servings, text, outcome, message, settledAt, remark } = row;

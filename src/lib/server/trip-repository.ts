@@ -16,7 +16,7 @@ import {
   type Stage,
 } from './ledger.ts';
 import { parseStored } from './stored-json.ts';
-import { say, text, type Text } from '../texts/say.ts';
+import { say, sayList, text, type Text } from '../texts/say.ts';
 
 export type PouchCount = { readonly code: string; readonly pouches: number };
 
@@ -216,6 +216,7 @@ export class TripRepository {
     return this.#change(id, version, async (trx, { stored, lines }) => {
       refuseOnceLeft(stored, text('packed a second time'));
       refuseWhileOpen(stored, text('packed'));
+      refuseUnlessThere(stored);
       const movements = lines.map(({ lotId, setAside }): Movement => ({
         kind: 'packed',
         lotId,
@@ -493,6 +494,20 @@ function refuseWhileOpen({ stage, trip }: StoredTrip, what: Text): void {
         trip: trip.name,
         what: say(what),
       }),
+    );
+}
+
+/** Packs hold what is there: planned food has to come first, or leave the plan. */
+function refuseUnlessThere({ trip }: StoredTrip): void {
+  const used = new Set(trip.menu.flatMap(({ opened }) => opened.map(({ code }) => code)));
+  const toCome = (trip.planned ?? []).filter(({ lot }) => used.has(lot.code));
+  if (toCome.length > 0)
+    throw new UserError(
+      'Refused',
+      say(
+        '"{trip}" was not packed: {foods} are not there yet. Tick on the shopping list what was bought, seal what was dried, or take it out of the plan.',
+        { trip: trip.name, foods: sayList(toCome.map(({ lot }) => lot.recipe)) },
+      ),
     );
 }
 

@@ -10,6 +10,7 @@ import model from './de/model.json' with { type: 'json' };
 import notices from './de/notices.json' with { type: 'json' };
 import offline from './de/offline.json' with { type: 'json' };
 import planning from './de/planning.json' with { type: 'json' };
+import provisions from './de/provisions.json' with { type: 'json' };
 import reasons from './de/reasons.json' with { type: 'json' };
 import route from './de/route.json' with { type: 'json' };
 import server from './de/server.json' with { type: 'json' };
@@ -34,6 +35,7 @@ export const german: Catalog = {
   ...notices,
   ...offline,
   ...planning,
+  ...provisions,
   ...reasons,
   ...route,
   ...server,

@@ -42,6 +42,7 @@ const line = (meal: ShoppingLine['meal'], ...forEaters: string[]): ShoppingLine 
   forEaters,
   exclusions: [],
   missingKcal: 2000,
+  plates: 4,
   missingServings: 4,
   suggestions: [],
 });

@@ -16,6 +16,9 @@ import { MEAL_WORDS } from '../planning/model/words.ts';
 import { say } from '../texts/say.ts';
 import { eatersText } from './missing.ts';
 
+/** What a load of the drying plan is for: a line of the shopping list, or food that is planned to be dried already. */
+export type DryingLine = Pick<ShoppingLine, 'meal' | 'forEaters'>;
+
 /** @returns for whom and when a line of the shopping list is: "dinner for Ada, Ben", "lunch for everyone" */
 export const lineName = (
   { meal, forEaters }: Pick<ShoppingLine, 'meal' | 'forEaters'>,
@@ -46,11 +49,7 @@ export function batchHref({ dryer }: PlannedRun, { recipeId, timesCooked }: Plan
 }
 
 /** Which lines of the shopping list a load is for. */
-export function loadIsFor(
-  { shares }: PlannedLoad,
-  lines: readonly ShoppingLine[],
-  partySize: number,
-): string {
+export function loadIsFor({ shares }: PlannedLoad, lines: readonly DryingLine[], partySize: number): string {
   return shares
     .flatMap(({ line }) => lines[line] ?? [])
     .map((line) => lineName(line, partySize))
@@ -112,6 +111,10 @@ export function whyToBuyText(
   switch (why.kind) {
     case 'no recipe':
       return say('No recipe of the kitchen is for {meal}.', { meal: say(MEAL_WORDS[meal]) });
+    case 'recipe gone':
+      return say('The kitchen has no recipe "{recipe}", so no run is planned for it.', {
+        recipe: why.recipe,
+      });
     case 'no dryer':
       return say('The equipment lists no dryer.');
     case 'not suited':

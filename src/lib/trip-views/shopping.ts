@@ -1,6 +1,6 @@
 import type { FuelPlan, Shortfall, Suggestion } from '../planning/model/trip-plan.ts';
 import type { DryingPlan } from '../planning/shortfall/plan-drying.ts';
-import { lineName } from './drying-plan.ts';
+import { lineName, type DryingLine } from './drying-plan.ts';
 
 /** What is missing for a meal and its eaters: a part is dried before departure, the rest is to be bought. */
 export type ShoppingItem = {
@@ -19,27 +19,23 @@ const DUST_KCAL = 0.5;
 /**
  * The shopping list line by line.
  *
- * @param drying what can be dried before departure; left out: nothing, so that all is to be bought
+ * @param toDry what can be dried before departure, and what its loads are for; left out: nothing, so that all is to be bought
  */
 export function shoppingItems(
   { shopping }: Shortfall,
   partySize: number,
-  drying: DryingPlan | undefined,
+  toDry: { readonly drying: DryingPlan; readonly lines: readonly DryingLine[] } | undefined,
 ): ShoppingItem[] {
-  return shopping.map((line, index) => {
+  // what is planned to be dried comes before what is missing
+  const first = (toDry?.lines.length ?? 0) - shopping.length;
+  return shopping.map((line, place) => {
     const { missingKcal, exclusions, suggestions } = line;
-    const undried = drying?.toBuy
+    const index = first + place;
+    const undried = toDry?.drying.toBuy
       .filter((item) => item.line === index)
       .reduce((sum, item) => sum + item.missingKcal, 0);
     const toBuyKcal = undried === undefined ? missingKcal : undried > DUST_KCAL ? undried : 0;
-    const share = missingKcal > 0 ? toBuyKcal / missingKcal : 0;
-    const choices = suggestions
-      .filter(({ way }) => way === 'buy' && share > 0)
-      .map((choice) => ({
-        ...choice,
-        weightG: choice.weightG * share,
-        energyKcal: choice.energyKcal * share,
-      }));
+    const choices = toBuyKcal > 0 ? suggestions.filter(({ way }) => way === 'buy') : [];
     return { name: lineName(line, partySize), exclusions, missingKcal, toBuyKcal, choices };
   });
 }

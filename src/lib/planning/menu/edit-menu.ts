@@ -1,4 +1,5 @@
 import { cookGroupsOf } from '../model/meal-rules.ts';
+import { withPlanned } from '../model/planned-lot.ts';
 import type { Stock } from '../model/pouch-lot.ts';
 import type { MenuMeal, MenuPlan } from '../model/trip-plan.ts';
 import type { ChosenMeal, DishStyle, OpenedLot, Trip } from '../model/trip.ts';
@@ -183,13 +184,22 @@ export function lockPlate(trip: Trip, at: MealPlace, eater: string, locked: bool
   });
 }
 
-/** Drops what is not locked, for the planner to fill anew: whole meals, and of the others all but their locked dishes and plates. */
-export function forgetUnlocked(trip: Trip, stock: Stock): Trip {
-  const servingsOf = new Map(stock.map((lot) => [lot.code, lot.servingsPerPouch]));
+/**
+ * Drops what is not locked, for the planner to fill anew: whole meals, and of the others all but their locked dishes and plates.
+ *
+ * @param which meals it is about; left out: all
+ */
+export function forgetUnlocked(
+  trip: Trip,
+  stock: Stock,
+  which: (meal: ChosenMeal) => boolean = () => true,
+): Trip {
+  const lots = withPlanned(stock, trip.planned);
+  const servingsOf = new Map(lots.map((lot) => [lot.code, lot.servingsPerPouch]));
   return {
     ...trip,
     menu: trip.menu.flatMap((meal) => {
-      if (meal.locked) return [meal];
+      if (meal.locked || !which(meal)) return [meal];
       const kept = lockedPart(meal, servingsOf);
       return kept.opened.length > 0 ? [kept] : [];
     }),

@@ -83,6 +83,13 @@ export function pouchesNeeded({ meals, reserve }: Pick<MenuPlan, 'meals' | 'rese
   return [...need].map(([code, pouches]) => ({ code, pouches })).sort((a, b) => (a.code < b.code ? -1 : 1));
 }
 
+/** The same of pouches that are there: what is still to be bought or dried can be set aside once it has come. */
+export const pouchesThere = ({ meals, reserve }: Pick<MenuPlan, 'meals' | 'reserve'>) =>
+  pouchesNeeded({
+    meals: meals.map((meal) => ({ ...meal, opened: meal.opened.filter(({ toCome }) => !toCome) })),
+    reserve: reserve.filter(({ toCome }) => !toCome),
+  });
+
 function groupNotices(trip: ResolvedTrip): Notice[] {
   const { groups, proposed } = cookGroupsOf(trip);
   return proposed

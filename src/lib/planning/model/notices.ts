@@ -48,6 +48,8 @@ export const NOTICE_KINDS = {
   }),
   'allergens-undeclared': kind('caution', 'missing', { lots: z.array(Code), avoiders: z.array(Name) }),
 
+  'food-to-come': kind('caution', 'missing', { toBuy: z.int(), toDry: z.int() }),
+
   // route
   'route-without-elevation': kind('check', 'route', {}),
 

@@ -2,6 +2,7 @@ import { say } from '../../texts/say.ts';
 import { addDays } from './calendar.ts';
 import { wholeBody, type Body, type BodyData } from './body.ts';
 import { isMinor } from './minors.ts';
+import type { PlannedLot } from './planned-lot.ts';
 import type { Terrain, WalkingTimeMethod } from './route.ts';
 import { TRIP_DEFAULTS, usualLoads, type Default } from './trip-defaults.ts';
 import type { CookGroup, DayConditions, Eater, MealRule, StartedContainer, Trip } from './trip.ts';
@@ -72,6 +73,7 @@ export type ResolvedTrip = {
   readonly servingStyle: ServingStyle;
   readonly mealRules: readonly MealRule[];
   readonly reserveMeals: number;
+  readonly planned: readonly PlannedLot[];
   readonly menu: Trip['menu'];
   readonly assumptions: readonly Assumption[];
 };
@@ -222,6 +224,7 @@ export function resolveTrip(
     servingStyle: orDefault('servingStyle', trip.servingStyle, TRIP_DEFAULTS.servingStyle),
     mealRules: trip.mealRules ?? [],
     reserveMeals: orDefault('reserveMeals', trip.reserveMeals, TRIP_DEFAULTS.reserveMeals),
+    planned: trip.planned ?? [],
     menu: trip.menu,
     assumptions,
   };

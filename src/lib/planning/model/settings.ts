@@ -21,6 +21,18 @@ export const Staple = z.strictObject({
     .describe('Energy as bought, kcal per 100 g'),
   allergens: z.array(Allergen).default([]),
   diets: z.array(Diet).default([]),
+  portionG: z
+    .number(wrong('not-a-weight'))
+    .min(1, wrong('under', { least: 1, unit: 'g' }))
+    .max(1000, wrong('over', { most: 1, unit: 'kg' }))
+    .optional()
+    .describe('What one person takes of it at a meal, g; left out: as usual for such food'),
+  packetG: z
+    .number(wrong('not-a-weight'))
+    .min(1, wrong('under', { least: 1, unit: 'g' }))
+    .max(50_000, wrong('over', { most: 50, unit: 'kg' }))
+    .optional()
+    .describe('Food in one packet as shops sell it, g; left out: as usual for such food'),
 });
 export type Staple = z.infer<typeof Staple>;
 

@@ -12,6 +12,7 @@ import {
 } from './kinds.ts';
 import { Notice } from './notices.ts';
 import { Reason } from './reasons.ts';
+import { PlannedLot, PlannedWay } from './planned-lot.ts';
 import { DishStyle } from './trip.ts';
 import { LEG_BASES } from './words.ts';
 
@@ -24,6 +25,10 @@ const Day = z.int().min(1);
 const EaterName = z.string();
 const LotCode = z.string();
 const Amount = z.number().nonnegative();
+/** On rows of lots that are not there yet. */
+const ToCome = PlannedWay.optional().describe(
+  'It is not there yet: to buy, or to dry; left out: it is there',
+);
 
 /** One line of how a figure came about. */
 export const Term = z.strictObject({ label: z.string(), value: z.number(), unit: z.string() });
@@ -91,6 +96,7 @@ export const MenuPouches = z.strictObject({
   waterKind: WaterKind,
   reason: Reason.describe('Why it stands here'),
   locked: z.boolean().describe('Its dish is kept when the menu is planned again'),
+  toCome: ToCome,
 });
 export type MenuPouches = z.infer<typeof MenuPouches>;
 
@@ -156,6 +162,7 @@ export const ReservePouches = z.strictObject({
   pouches: z.int().positive(),
   servings: Amount,
   energyKcal: Amount,
+  toCome: ToCome,
 });
 export type ReservePouches = z.infer<typeof ReservePouches>;
 
@@ -290,6 +297,7 @@ export const CarriedPouches = z.strictObject({
   meal: MealKind,
   group: z.string().describe('Cook group that opens them'),
   grossG: Amount,
+  toCome: ToCome,
 });
 export const Pack = z.strictObject({
   eater: EaterName,
@@ -301,6 +309,7 @@ export const Pack = z.strictObject({
         recipe: z.string(),
         pouches: z.int().positive(),
         grossG: Amount,
+        toCome: ToCome,
       }),
     )
     .describe('Pouches that are not planned to be eaten'),
@@ -352,10 +361,12 @@ export type MissingMeal = z.infer<typeof MissingMeal>;
 export const Suggestion = z.strictObject({
   way: z.enum(['dry', 'buy']).describe('Dry more of a recipe, or buy from a shop'),
   what: z.string(),
-  pouches: z.int().positive().optional(),
+  pouches: z.int().positive().optional().describe('Of bought food: bags of one portion'),
+  packets: z.int().positive().optional().describe('Packets as shops sell them that fill these bags'),
   weightG: Amount,
   energyKcal: Amount,
   allergens: z.array(Allergen).optional(),
+  planned: PlannedLot.describe('As it is written into the `planned` of the trip, with a code of its own'),
 });
 export type Suggestion = z.infer<typeof Suggestion>;
 
@@ -366,7 +377,10 @@ export const ShoppingLine = z.strictObject({
   exclusions: z.array(z.string()),
   missingKcal: Amount,
   missingServings: Amount,
-  suggestions: z.array(Suggestion).describe('Alternatives: any one of them fills the line'),
+  plates: z.int().positive().describe('Days and people that lack something here'),
+  suggestions: z
+    .array(Suggestion)
+    .describe('Foods that fill the line, or as much of it as one would eat of one food'),
 });
 export type ShoppingLine = z.infer<typeof ShoppingLine>;
 export const Shortfall = z.strictObject({
@@ -376,6 +390,24 @@ export const Shortfall = z.strictObject({
   shopping: z.array(ShoppingLine),
 });
 export type Shortfall = z.infer<typeof Shortfall>;
+
+/** Food of the plan that is not there yet. */
+export const ComingLot = z.strictObject({
+  code: LotCode,
+  recipe: z.string(),
+  way: PlannedWay,
+  by: CalendarDate.optional().describe('Last day to begin; left out: in time for departure'),
+  pouches: z.int().nonnegative().describe('To come; of bought food, bags of one portion'),
+  needed: z.int().nonnegative().describe('Of these, in the menu and the reserve'),
+  packets: z.int().positive().optional().describe('Packets to buy'),
+  packetG: Amount.optional().describe('Food in one packet'),
+  weightG: Amount.describe('Food to come, without its packaging'),
+  energyKcal: Amount,
+  allergens: z.array(Allergen).optional().describe('As usual or expected; the label decides'),
+  costMinor: Amount.optional(),
+  eaters: z.array(EaterName).describe('Who eats of it'),
+});
+export type ComingLot = z.infer<typeof ComingLot>;
 
 // trail card
 
@@ -409,6 +441,7 @@ export const CardPouches = z.strictObject({
   ),
   staysOpenServings: Amount,
   leftOverServings: Amount,
+  toCome: ToCome,
 });
 export type CardPouches = z.infer<typeof CardPouches>;
 export const CardMeal = z.strictObject({
@@ -485,6 +518,7 @@ export const TripPlan = z.strictObject({
   fuel: FuelPlan,
   carry: CarryPlan,
   shortfall: Shortfall,
+  coming: z.array(ComingLot).describe('Planned food that is not there yet'),
   card: TrailCard,
   totals: Totals,
 });

@@ -15,6 +15,7 @@ import {
   Taste,
 } from './kinds.ts';
 import { BodyData } from './body.ts';
+import { PlannedLot } from './planned-lot.ts';
 import { LotCode } from './pouch-lot.ts';
 import { Reason } from './reasons.ts';
 import { Route, Terrain, WalkingTimeMethod } from './route.ts';
@@ -380,6 +381,11 @@ const TripFields = z.strictObject({
     .max(30, wrong('over', { most: 30, unit: 'meals' }))
     .optional()
     .describe('Main meals for everyone that are carried and not planned to be eaten'),
+  planned: z
+    .array(PlannedLot)
+    .max(200, wrong('too-many', { most: 200 }))
+    .optional()
+    .describe('Food that the trip plans with and that is not there yet: to buy, or to dry'),
   menu: z
     .array(ChosenMeal)
     .max(6000)
@@ -451,6 +457,12 @@ export const Trip = TripFields.superRefine((trip, context) => {
     trip.party.forEach(({ name }) => {
       if (!groupOf.has(name)) fail(['cookGroups'], wrong('in-no-group', { name }));
     });
+
+  const planned = new Set<string>();
+  trip.planned?.forEach(({ lot: { code } }, index) => {
+    if (planned.has(code)) fail(['planned', index, 'lot', 'code'], wrong('code-twice', { lot: code }));
+    planned.add(code);
+  });
 
   const meals = new Set<string>();
   trip.menu.forEach(({ day, meal, group, opened }, index) => {

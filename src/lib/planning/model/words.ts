@@ -169,13 +169,24 @@ export const APPETITE_WORDS: Readonly<Record<(typeof APPETITES)[number], Text>> 
   'too much': text('too much'),
 };
 
-/** What became of pouches on the trail: opened and eaten, so much of what was opened thrown away, or carried home unopened. */
-export const TRAIL_NOTE_KINDS = ['eaten', 'left over', 'brought home'] as const;
+/**
+ * What became of pouches on the trail: opened and eaten, so much of what was opened thrown away, or carried home unopened; and of planned food in the shop: bought,
+ * with or without a look whether its label lists the allergens that were planned with.
+ */
+export const TRAIL_NOTE_KINDS = [
+  'eaten',
+  'left over',
+  'brought home',
+  'bought',
+  'bought, label read',
+] as const;
 /** How each is called. */
 export const TRAIL_NOTE_WORDS: Readonly<Record<(typeof TRAIL_NOTE_KINDS)[number], Text>> = {
   eaten: text('eaten'),
   'left over': text('left over'),
   'brought home': text('brought home'),
+  bought: text('bought'),
+  'bought, label read': text('bought, label read'),
 };
 
 /** How much a notice matters, the gravest for the plan first: it cannot work so, somebody can be hurt, look at it, doubtful data, information. */
@@ -193,6 +204,26 @@ export const LEG_BASIS_WORDS: Readonly<Record<(typeof LEG_BASES)[number], Text>>
   route: text('route'),
   'by hand': text('by hand'),
   'hours only': text('hours only'),
+};
+
+/** How food that is not there yet comes to a trip. */
+export const PLANNED_WAYS = ['buy', 'dry'] as const;
+export type PlannedWay = (typeof PLANNED_WAYS)[number];
+/** How each is called where food is marked as not there yet. */
+export const PLANNED_WAY_WORDS: Readonly<Record<PlannedWay, Text>> = {
+  buy: text('to buy'),
+  dry: text('to dry'),
+};
+
+/** What goes first where all that is missing is filled at once. */
+export const FILL_PREFERENCES = ['dry first', 'buy only', 'cheapest', 'lightest'] as const;
+export type FillPreference = (typeof FILL_PREFERENCES)[number];
+/** How each is called. */
+export const FILL_PREFERENCE_WORDS: Readonly<Record<FillPreference, Text>> = {
+  'dry first': text('dry first'),
+  'buy only': text('buy only'),
+  cheapest: text('cheapest'),
+  lightest: text('lightest'),
 };
 
 /** What a lot is on a plate: the dish of a meal, something beside it, what is counted in pieces or spoons and needs no cooking, or something to drink. */

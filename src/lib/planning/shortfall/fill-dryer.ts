@@ -13,6 +13,8 @@ export type DryingNeed = {
   readonly meal: MealKind;
   readonly missingKcal: number;
   readonly eaters: readonly Pick<Eater, 'name' | 'allergens' | 'diets'>[];
+  /** The one dish that is wanted, where it is planned already. */
+  readonly recipe?: string;
 };
 
 /** A recipe that can be cooked and dried; amounts are those of one cooking. */
@@ -57,9 +59,11 @@ export function dishOf({ id, recipe }: { readonly id: string; readonly recipe: R
   return { id, recipe, totals, servingKcal: totals.energyKcal / recipe.servings, food };
 }
 
-/** Whether a food is for the meal and every eater of the need may have it. */
-export const suitsNeed = (food: ServedFood, { meal, eaters }: DryingNeed): boolean =>
-  food.mealKinds.includes(meal) && eaters.every((eater) => mayEat(food, eater));
+/** Whether a dish is the one that is wanted, or for the meal, and every eater of the need may have it. */
+export const suitsNeed = (name: string, food: ServedFood, { meal, eaters, recipe }: DryingNeed): boolean =>
+  recipe === undefined
+    ? food.mealKinds.includes(meal) && eaters.every((eater) => mayEat(food, eater))
+    : recipe === name;
 
 const mostCookings = ({ recipe, totals }: Dish, trays: number, dryer: Dryer): number =>
   Math.floor(
@@ -90,7 +94,9 @@ export type Fitting = {
 
 /** @param dishes those that some dryer takes */
 export function fitDishes(needs: readonly DryingNeed[], dishes: readonly Dish[]): Fitting {
-  const suiting = needs.map((need) => dishes.filter(({ food }) => suitsNeed(food, need)));
+  const suiting = needs.map((need) =>
+    dishes.filter(({ recipe, food }) => suitsNeed(recipe.name, food, need)),
+  );
   const order = needs
     .map((_, line) => line)
     .sort((a, b) => (suiting[a]?.length ?? 0) - (suiting[b]?.length ?? 0) || a - b);
@@ -140,12 +146,12 @@ export class OpenNeeds {
   }
 
   /** Puts food that is under way already down to the needs it suits. @returns what each of them gets */
-  credit(food: ServedFood, energyKcal: number): Share[] {
+  credit(name: string, food: ServedFood, energyKcal: number): Share[] {
     let leftKcal = energyKcal;
     const shares = this.#fitting.order.flatMap((line): Share[] => {
       const need = this.#fitting.needs[line];
       const givenKcal = Math.min(leftKcal, this.openKcal(line));
-      if (!need || givenKcal <= 0 || !suitsNeed(food, need)) return [];
+      if (!need || givenKcal <= 0 || !suitsNeed(name, food, need)) return [];
       leftKcal -= givenKcal;
       this.#give(line, givenKcal);
       return [{ line, energyKcal: givenKcal }];

@@ -1,6 +1,7 @@
 import { FED_SHARE } from '../menu/hunger-notices.ts';
-import { exclusionsOf, groupsByExclusions, mayEat } from '../menu/exclusions.ts';
-import type { PouchLot, Stock } from '../model/pouch-lot.ts';
+import { exclusionsOf, groupsByExclusions } from '../menu/exclusions.ts';
+import { packetsOf } from '../model/planned-lot.ts';
+import type { Stock } from '../model/pouch-lot.ts';
 import { pouchEnergyKcal, pouchGrossG } from '../model/pouch-totals.ts';
 import type { Settings } from '../model/settings.ts';
 import type { ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
@@ -12,7 +13,9 @@ import type {
   Shortfall,
   Suggestion,
 } from '../model/trip-plan.ts';
-import { MEAL_KINDS, type MealKind } from '../model/words.ts';
+import { MAIN_MEALS, MEAL_KINDS, type MealKind } from '../model/words.ts';
+import { plannedOffers, shelfOffers, stapleOffers, isSameFood, type Offer } from './offers.ts';
+import { offersFor, suggestionOf, type Gap } from './suggest.ts';
 
 /** Ways of each sort that are offered for one line of the shopping list. */
 const MOST_SUGGESTIONS = 3;
@@ -21,7 +24,8 @@ const MOST_SUGGESTIONS = 3;
  * What is missing, by day and meal, and what would fill it.
  *
  * A day that misses no more than 3 % counts as fed. What a day misses is put down to the meals that stayed furthest below their share.
- * Over the trip it is gathered by kind of meal and by equal exclusions, so that a suggestion never holds what its eaters avoid.
+ * Over the trip it is gathered by equal exclusions, so that a suggestion never holds what its eaters avoid, and by the kind of meal that can fill it: a plate
+ * that has its dish takes no second one, so what it lacks is for the snacks of the day.
  */
 export function findShortfall(
   trip: ResolvedTrip,
@@ -31,7 +35,8 @@ export function findShortfall(
   settings: Settings,
 ): Shortfall {
   const meals = demand.flatMap((day) => missingOn(day, menu, stock));
-  const shopping = shoppingLines(trip, meals, stock, settings);
+  const offers = knownOffers(trip, stock, settings);
+  const shopping = lacksOf(trip, demand, menu, meals).map((lack) => shoppingLine(lack, offers));
   return {
     missingKcal: meals.reduce((sum, meal) => sum + meal.missingKcal, 0),
     missingServings: meals.reduce((sum, meal) => sum + meal.missingServings, 0),
@@ -88,84 +93,128 @@ function servingKcal(meal: MealKind, stock: Stock, mealTargetKcal: number): numb
   return lots.length > 0 ? lots.reduce((sum, lot) => sum + lot.energyKcal, 0) / lots.length : mealTargetKcal;
 }
 
-function shoppingLines(
+/** What is missing for one kind of meal to eaters of equal exclusions. */
+export type Lack = {
+  readonly meal: MealKind;
+  readonly group: readonly ResolvedEater[];
+  readonly gaps: readonly Gap[];
+  readonly missingServings: number;
+};
+
+/** A plate with less than this of what is planned for the meal has no dish to speak of, and the meal is still to be filled. */
+const SERVED_SHARE = 0.5;
+
+/** What is missing, by where it can be filled and for whom. */
+export function lacksOf(
   trip: ResolvedTrip,
+  demand: readonly DayDemand[],
+  menu: MenuPlan,
   meals: readonly MissingMeal[],
-  stock: Stock,
-  settings: Settings,
-): ShoppingLine[] {
+): Lack[] {
   const groups = groupsByExclusions(trip.party);
+  const gaps = meals.flatMap((missing) =>
+    missing.eaters.map(({ eater, missingKcal }) => ({
+      day: missing.day,
+      eater,
+      missingKcal,
+      servings: (missing.missingServings * missingKcal) / missing.missingKcal,
+      meal: fillableAt(missing, eater, demand, menu),
+    })),
+  );
   return MEAL_KINDS.flatMap((meal) =>
-    groups.flatMap((group): ShoppingLine[] => {
-      const names = new Set(group.map((eater) => eater.name));
-      const missed = meals.filter((missing) => missing.meal === meal);
-      const shareOf = (missing: MissingMeal) =>
-        missing.eaters.filter((gap) => names.has(gap.eater)).reduce((sum, gap) => sum + gap.missingKcal, 0);
-      const missingKcal = missed.reduce((sum, missing) => sum + shareOf(missing), 0);
-      if (missingKcal < 1) return [];
-      const missingServings = missed.reduce(
-        (sum, missing) => sum + (missing.missingServings * shareOf(missing)) / missing.missingKcal,
-        0,
+    groups.flatMap((group): Lack[] => {
+      const names = new Set(group.map(({ name }) => name));
+      const own = gaps.filter((gap) => gap.meal === meal && names.has(gap.eater));
+      const together = [...Map.groupBy(own, ({ day, eater }) => `${day} ${eater}`).values()].flatMap(
+        ([first, ...more]) =>
+          first
+            ? [
+                {
+                  day: first.day,
+                  eater: first.eater,
+                  missingKcal: [first, ...more].reduce((sum, gap) => sum + gap.missingKcal, 0),
+                },
+              ]
+            : [],
       );
-      const forEaters = group
-        .map((eater) => eater.name)
-        .filter((name) => missed.some((missing) => missing.eaters.some((gap) => gap.eater === name)));
+      const missingKcal = together.reduce((sum, gap) => sum + gap.missingKcal, 0);
+      if (missingKcal < 1) return [];
       return [
         {
           meal,
-          forEaters,
-          exclusions: group[0] ? exclusionsOf(group[0]) : [],
-          missingKcal,
-          missingServings,
-          suggestions: suggestionsFor(meal, group, missingKcal, stock, settings),
+          group,
+          gaps: together,
+          missingServings: own.reduce((sum, { servings }) => sum + servings, 0),
         },
       ];
     }),
   );
 }
 
-function suggestionsFor(
-  meal: MealKind,
-  group: readonly ResolvedEater[],
-  missingKcal: number,
+/** The meal of the day at which more of what is missing at one can be eaten. */
+function fillableAt(
+  { day, meal }: MissingMeal,
+  eater: string,
+  demand: readonly DayDemand[],
+  menu: MenuPlan,
+): MealKind {
+  const on = demand.find((other) => other.day === day);
+  if (!(MAIN_MEALS as readonly MealKind[]).includes(meal) || !on?.meals.includes('snack')) return meal;
+  const plannedKcal = on.eaters.find((row) => row.eater === eater)?.mealKcal[meal] ?? 0;
+  const eatenKcal = menu.meals
+    .filter((other) => other.day === day && other.meal === meal)
+    .flatMap(({ portions }) => portions)
+    .filter((portion) => portion.eater === eater)
+    .reduce((sum, portion) => sum + portion.energyKcal, 0);
+  return eatenKcal >= SERVED_SHARE * plannedKcal ? 'snack' : meal;
+}
+
+/** All foods that the plan itself knows: more of what is planned, dishes of the shelf, and the bought foods of the settings. */
+export function knownOffers(
+  trip: Pick<ResolvedTrip, 'planned' | 'days'>,
   stock: Stock,
   settings: Settings,
-): Suggestion[] {
-  const suits = (food: PouchLot | Settings['staples'][number]) => group.every((eater) => mayEat(food, eater));
-  const recipes = new Map<string, PouchLot>();
-  for (const lot of stock)
-    if (lot.mealKinds.includes(meal) && lot.energyKcal > 0 && suits(lot) && !recipes.has(lot.recipe))
-      recipes.set(lot.recipe, lot);
-  const toDry = [...recipes.values()]
-    .sort(
-      (a, b) =>
-        pouchEnergyKcal(b) / pouchGrossG(b) - pouchEnergyKcal(a) / pouchGrossG(a) ||
-        (a.recipe < b.recipe ? -1 : 1),
-    )
-    .slice(0, MOST_SUGGESTIONS)
-    .map((lot): Suggestion => {
-      const pouches = Math.ceil(missingKcal / pouchEnergyKcal(lot) - 1e-9);
-      return {
-        way: 'dry',
-        what: lot.recipe,
-        pouches,
-        weightG: pouches * pouchGrossG(lot),
-        energyKcal: pouches * pouchEnergyKcal(lot),
-        ...(lot.allergens ? { allergens: lot.allergens } : {}),
-      };
-    });
-  const toBuy = settings.staples
-    .filter((staple) => staple.meals.includes(meal) && suits(staple))
-    .slice(0, MOST_SUGGESTIONS)
-    .map((staple): Suggestion => {
-      const weightG = Math.ceil(missingKcal / staple.kcalPer100G / 0.1 - 1e-9) * 10;
-      return {
-        way: 'buy',
-        what: staple.name,
-        weightG,
-        energyKcal: (weightG * staple.kcalPer100G) / 100,
-        allergens: staple.allergens,
-      };
-    });
-  return [...toDry, ...toBuy];
+): Offer[] {
+  const startDate = trip.days[0]?.date ?? '';
+  const planned = plannedOffers(trip.planned);
+  const others = [...shelfOffers(stock, trip.planned, startDate), ...stapleOffers(settings, startDate)];
+  return [...planned, ...others.filter((offer) => !planned.some((own) => isSameFood(own, offer)))];
 }
+
+/** A line of the shopping list, with the densest foods of each sort first. */
+export function shoppingLine(
+  { meal, group, gaps, missingServings }: Lack,
+  offers: readonly Offer[],
+): ShoppingLine {
+  const suiting = offersFor(offers, meal, group);
+  const densest = [...suiting].sort(
+    (a, b) => kcalPerG(b) - kcalPerG(a) || (a.lot.recipe < b.lot.recipe ? -1 : 1),
+  );
+  const first = (way: Offer['way'], of: readonly Offer[]) =>
+    of.filter((offer) => offer.way === way).slice(0, MOST_SUGGESTIONS);
+  return {
+    meal,
+    forEaters: group.map(({ name }) => name).filter((name) => gaps.some(({ eater }) => eater === name)),
+    exclusions: group[0] ? exclusionsOf(group[0]) : [],
+    missingKcal: gaps.reduce((sum, { missingKcal }) => sum + missingKcal, 0),
+    missingServings,
+    plates: gaps.length,
+    suggestions: [...first('dry', densest), ...first('buy', suiting)].map((offer): Suggestion => {
+      const { energyKcal, ...planned } = suggestionOf(offer, meal, gaps, suiting.length > 1);
+      const { lot, way } = planned;
+      const packets = packetsOf(planned);
+      return {
+        way,
+        what: lot.recipe,
+        pouches: lot.pouches,
+        ...(packets > 0 && { packets }),
+        weightG: lot.pouches * pouchGrossG(lot),
+        energyKcal,
+        ...(lot.allergens && { allergens: lot.allergens }),
+        planned,
+      };
+    }),
+  };
+}
+
+const kcalPerG = ({ lot }: Offer): number => pouchEnergyKcal(lot) / pouchGrossG(lot);

@@ -92,6 +92,7 @@ export type Grocery = {
 
 export type WhyToBuy =
   | { readonly kind: 'no recipe' }
+  | { readonly kind: 'recipe gone'; readonly recipe: string }
   | { readonly kind: 'no dryer' }
   | { readonly kind: 'not suited'; readonly recipes: readonly { recipe: string; because: string }[] }
   | { readonly kind: 'too large'; readonly recipes: readonly string[] }
@@ -178,6 +179,18 @@ function cookDaysBetween(first: string, last: string, { cookDays }: Kitchen): st
     if (weekday && cookDays.includes(weekday)) days.push(date);
   }
   return days;
+}
+
+/** The last cook day on which a run of so many days can begin and still be sealed in time; `undefined` where there is none. */
+export function lastCookDay(
+  days: number,
+  today: string,
+  departure: string,
+  kitchen: Kitchen,
+): string | undefined {
+  const cookDays = cookDaysBetween(today, addDays(departure, -kitchen.readyDaysBefore), kitchen);
+  const last = cookDays.at(-1);
+  return last === undefined ? undefined : cookDays.findLast((day) => addDays(day, days) <= last);
 }
 
 /** A dryer in use: from the day it is loaded until the day it is unloaded, on which it can be loaded again. */
@@ -311,7 +324,7 @@ function takeUnderWay(
   );
   const credited = batches.flatMap(({ batch: { id, code, recipe, food, energyKcal }, readyOn }) => {
     if (readyOn === undefined) return [];
-    const shares = open.credit(food, energyKcal);
+    const shares = open.credit(recipe, food, energyKcal);
     return shares.length > 0 ? [{ id, code, recipe, readyOn, shares }] : [];
   });
   return { taken, credited };
@@ -384,7 +397,8 @@ function firstFree(
   return undefined;
 }
 
-const wholeDays = ({ high }: Estimate): number => Math.max(1, Math.ceil(high / HOURS_PER_DAY));
+/** Whole days that a run takes, by the most hours that it may take. */
+export const wholeDays = ({ high }: Estimate): number => Math.max(1, Math.ceil(high / HOURS_PER_DAY));
 const traysOf = (loads: readonly DishLoad[]): number => loads.reduce((sum, { trays }) => sum + trays, 0);
 const sumKcal = (loads: readonly DishLoad[]): number =>
   loads.flatMap(({ shares }) => shares).reduce((sum, { energyKcal }) => sum + energyKcal, 0);
@@ -451,6 +465,8 @@ function whyToBuy(
   { dryers }: Kitchen,
 ): WhyToBuy {
   if (suiting.length > 0) return { kind: 'no time' };
+  if (need.recipe !== undefined && !dishes.some(({ recipe }) => recipe.name === need.recipe))
+    return { kind: 'recipe gone', recipe: need.recipe };
   const forMeal = dishes.filter(({ recipe }) => recipe.mealKinds.includes(need.meal));
   if (forMeal.length === 0) return { kind: 'no recipe' };
   const refused = forMeal.flatMap(({ recipe, food }) => {

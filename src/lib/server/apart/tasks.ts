@@ -10,7 +10,10 @@ import { TrailNotesRequest, type TrailNote } from '../../planning/model/trail-no
 import type { TripPlan } from '../../planning/model/trip-plan.ts';
 import { Trip } from '../../planning/model/trip.ts';
 import { EFFORTS, type Effort } from '../../planning/optimiser/search-menu.ts';
+import { fillShortfall } from '../../planning/filling/fill-shortfall.ts';
+import type { FillPreference } from '../../planning/model/words.ts';
 import { planTrip } from '../../planning/plan-trip.ts';
+import type { Offer } from '../../planning/shortfall/offers.ts';
 import { routeFromGpx, type RouteFromGpx } from '../../planning/route/route-from-gpx.ts';
 import { wordedPlan } from '../../presentation/worded-plan.ts';
 import { readJsonFile, type JsonFile } from '../../read-json-file.ts';
@@ -22,6 +25,14 @@ export type Source = Uint8Array | { readonly path: string; readonly bytes: numbe
 /** What can be done apart from the process that answers requests. All of it is plain data, so that it can be handed over. */
 export type Task =
   | { readonly kind: 'plan'; readonly trip: Trip; readonly stock: Stock; readonly settings: Settings }
+  | {
+      readonly kind: 'fill';
+      readonly trip: Trip;
+      readonly stock: Stock;
+      readonly settings: Settings;
+      readonly preference: FillPreference;
+      readonly recipes: readonly Offer[];
+    }
   | { readonly kind: 'plan request'; readonly source: Source; readonly own?: Own }
   | { readonly kind: 'trip file'; readonly source: Source }
   | { readonly kind: 'trail notes'; readonly source: Source }
@@ -41,6 +52,7 @@ export type PlanAnswer =
 
 export type Outcome<Kind extends Task['kind']> = {
   plan: TripPlan;
+  fill: Trip;
   'plan request': PlanAnswer;
   'trip file': JsonFile<Trip>;
   'trail notes': Refused | { readonly notes: readonly TrailNote[] };
@@ -53,6 +65,8 @@ export async function doTask(task: Task): Promise<Outcome<Task['kind']>> {
   switch (task.kind) {
     case 'plan':
       return planTrip(task.trip, task.stock, task.settings);
+    case 'fill':
+      return fillShortfall(task.trip, task.stock, task.settings, task.preference, task.recipes);
     case 'plan request':
       return answerPlanRequest(await bytesOf(task.source), task.own);
     case 'trip file':

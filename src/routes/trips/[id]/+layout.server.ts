@@ -1,4 +1,4 @@
-import { pouchesNeeded } from '$lib/planning/menu/plan-menu.ts';
+import { pouchesThere } from '$lib/planning/menu/plan-menu.ts';
 import { wordedNotices } from '$lib/presentation/worded-plan.ts';
 import { plannedForPage } from '$lib/server/plan-stored-trip.ts';
 import { setAsideMatches } from '$lib/trip-views/set-aside.ts';
@@ -24,7 +24,7 @@ export const load: LayoutServerLoad = async ({ locals, params }) => {
     matches:
       stage === 'open' ||
       stage === 'finished' ||
-      setAsideMatches(pouchesNeeded(plan.menu), [...reserved, ...eaten, ...broughtBack]),
+      setAsideMatches(pouchesThere(plan.menu), [...reserved, ...eaten, ...broughtBack]),
     isOver,
   };
 };

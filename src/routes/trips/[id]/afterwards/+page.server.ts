@@ -64,9 +64,9 @@ export const actions: Actions = {
 };
 
 async function opened(app: App, id: string) {
-  const { stored, stock, settings, plan } = await planStoredTrip(app, id).catch(toHttpError);
+  const { stored, lots, settings, plan } = await planStoredTrip(app, id).catch(toHttpError);
   const [notes, recipes] = await Promise.all([app.trailNotes.list(id), app.kitchen.recipes.list()]);
   const leftOver = notes.filter(({ kind, outcome }) => kind === 'left over' && outcome === 'entered');
   const names = new Set(recipes.map(({ value }) => value.name));
-  return { subjects: afterwardsSubjects(stored, plan, stock, leftOver, names), notes, settings };
+  return { subjects: afterwardsSubjects(stored, plan, lots, leftOver, names), notes, settings };
 }

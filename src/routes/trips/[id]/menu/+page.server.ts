@@ -33,13 +33,13 @@ import { menuAssumptions } from '$lib/reasons/plan.ts';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
 
 export const load: PageServerLoad = async ({ locals, params, url }) => {
-  const { stored, stock, settings, plan } = await plannedForPage(locals, params.id);
+  const { stored, lots, settings, plan } = await plannedForPage(locals, params.id);
   const { readsOnly } = locals;
   const key = url.searchParams.get('change') ?? undefined;
   const find = url.searchParams.get('find') ?? '';
   const changing = readsOnly || hasLeft(stored.stage) ? undefined : readPlace(key, plan);
   const options = changing
-    ? mealOptions(eatersAt(stored.trip, plan, changing), stock, plan.menu, changing, changing.date)
+    ? mealOptions(eatersAt(stored.trip, plan, changing), lots, plan.menu, changing, changing.date)
     : [];
   const free = new Set(options.map(({ code }) => code));
   const listed = changing && listedMeal(keepMenu(stored.trip, plan.menu), changing);
@@ -58,14 +58,14 @@ export const load: PageServerLoad = async ({ locals, params, url }) => {
       ? plateChoices(
           [...meal.opened, ...meal.fromOpen.map((row) => ({ ...row, style: 'own pouch' as const }))],
           eatersAt(stored.trip, plan, meal),
-          stock,
+          lots,
         )
       : [],
     changing: changing && key,
     find,
     noneFree: (listed?.opened ?? []).map(({ code }) => code).filter((code) => !free.has(code)),
     reasons: readsOnly ? undefined : { menu: menuAssumptions(settings) },
-    lacking: readsOnly ? [] : lotsLacking(stored.trip, stock),
+    lacking: readsOnly ? [] : lotsLacking(stored.trip, lots),
     ...narrowed(options, find),
   };
 };
@@ -161,14 +161,14 @@ async function change(
   const read = new FormReader(await request.formData(), 'metric');
   let said = '';
   try {
-    await changeMenu(locals.app, params.id, (trip, { plan, stock }) => {
+    await changeMenu(locals.app, params.id, (trip, { plan, lots }) => {
       const at = readPlace(read.text('place') ?? undefined, plan);
       if (!at)
         throw new UserError(
           'Refused',
           say('The trip does not have this meal any more. Look at the menu again.'),
         );
-      const outcome = byHand({ trip, plan, stock }, at, read.text('code') ?? '', read);
+      const outcome = byHand({ trip, plan, stock: lots }, at, read.text('code') ?? '', read);
       if ('refused' in outcome) throw new UserError('Refused', outcome.refused);
       said = outcome.said;
       return outcome.trip;

@@ -31,5 +31,7 @@ export const POST: RequestHandler = async ({ request, url, locals, params }) => 
     )
     .catch(toHttpError);
   if ('faults' in read) return json({ problems: read.faults.map(wordedFault) }, { status: 400 });
+  if (locals.readsOnly && read.notes.some(({ kind }) => kind.startsWith('bought')))
+    error(403, say('Only someone who is signed in can enter food as bought.'));
   return json({ results: await locals.app.trailNotes.enter(params.id, read.notes).catch(toHttpError) });
 };

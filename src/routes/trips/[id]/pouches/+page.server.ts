@@ -4,7 +4,7 @@ import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { z } from 'zod';
 import { parseJson } from '$lib/parse-json.ts';
-import { pouchesNeeded } from '$lib/planning/menu/plan-menu.ts';
+import { pouchesThere } from '$lib/planning/menu/plan-menu.ts';
 import type { MenuPlan } from '$lib/planning/model/trip-plan.ts';
 import { UserError } from '$lib/server/errors.ts';
 import { changeMenu, plannedForPage, planStoredTrip } from '$lib/server/plan-stored-trip.ts';
@@ -18,7 +18,7 @@ export const load: PageServerLoad = async ({ locals, params }) => {
   const { stored, stock, plan } = await plannedForPage(locals, params.id);
   const recipes = new Map(stock.map(({ code, recipe }) => [code, recipe]));
   const places = new Map(stock.flatMap(({ code, place }) => (place === undefined ? [] : [[code, place]])));
-  const need = pouchesNeeded(plan.menu);
+  const need = pouchesThere(plan.menu);
   return { lines: setAsideLines(need, stored.reserved, recipes, places), need: JSON.stringify(need) };
 };
 
@@ -31,7 +31,7 @@ export const actions: Actions = {
       const { id, version } = await changeMenu(app, params.id, (trip) => trip);
       const { plan } = await planStoredTrip(app, id);
       if (shown) refuseUnlessAsShown(shown, plan.menu);
-      await app.trips.setAside(id, version, pouchesNeeded(plan.menu));
+      await app.trips.setAside(id, version, pouchesThere(plan.menu));
     }),
   release: ({ request, locals: { app }, params, cookies }) =>
     act(request, cookies, params.id, 'pouches-released', (read) =>
@@ -58,7 +58,7 @@ function neededAsShown(read: FormReader): z.infer<typeof Shown> | undefined {
  * @throws UserError `StaleVersion` naming what differs
  */
 function refuseUnlessAsShown(shown: z.infer<typeof Shown>, menu: MenuPlan): void {
-  const now = new Map(pouchesNeeded(menu).map(({ code, pouches }) => [code, pouches]));
+  const now = new Map(pouchesThere(menu).map(({ code, pouches }) => [code, pouches]));
   const before = new Map(shown.map(({ code, pouches }) => [code, pouches]));
   const changed = [...new Set([...before.keys(), ...now.keys()])].filter(
     (code) => before.get(code) !== now.get(code),
