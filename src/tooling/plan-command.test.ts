@@ -91,9 +91,9 @@ test('settings change the units that are shown', async () => {
 
 test('the sentences of the plan are in the language asked for; its data is the same', async () => {
   const english: TripPlan = JSON.parse((await plan([])).output);
-  const german: TripPlan = JSON.parse((await plan(['--language', 'de'])).output);
+  const german: WordedPlan = JSON.parse((await plan(['--language', 'de'])).output);
   expect(german.card.cautions[0]).toMatch(/^Nimm den Sauerstoffabsorber heraus/);
-  expect(german.assumptions.every(({ reason }) => /allgemeine Praxis|DIN 33466/.test(reason))).toBe(true);
+  expect(german.assumptions.every(({ text }) => /allgemeine Praxis|DIN 33466/.test(text))).toBe(true);
   expect(german.menu).toEqual(english.menu);
   expect(german.totals).toEqual(english.totals);
   const trip = tripFile({ dayCount: 400 });

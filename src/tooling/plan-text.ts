@@ -1,5 +1,6 @@
 import { showDates, showDay } from '../lib/dates.ts';
 import { noticeText } from '../lib/presentation/notice-words.ts';
+import { whyText } from '../lib/presentation/why-words.ts';
 import { SEVERITY_WORDS } from '../lib/presentation/severity.ts';
 import { worstFirst } from '../lib/trip-views/standing.ts';
 import type { Suggestion, TripPlan } from '../lib/planning/model/trip-plan.ts';
@@ -125,7 +126,7 @@ export function planText(plan: TripPlan, system: UnitSystem): string {
     ),
     ...section(
       'Assumed, as nobody entered it',
-      plan.assumptions.map(({ field, value, reason }) => `${field} = ${value}: ${reason}`),
+      plan.assumptions.map(({ field, value, why }) => `${field} = ${value}: ${whyText(why)}`),
     ),
     '',
   ].join('\n');

@@ -3,12 +3,9 @@
  * in open implementations); physical activity levels of the bands by age from Health Canada's tables.
  */
 import { describe, expect, it } from 'vitest';
-import {
-  ACTIVITY_LEVELS,
-  activityLevelOf,
-  energyRequirementKcal,
-} from '../../src/lib/planning/demand/energy-requirement.ts';
+import { activityLevelOf, energyRequirementKcal } from '../../src/lib/planning/demand/energy-requirement.ts';
 import { restingEnergyKcal } from '../../src/lib/planning/demand/resting-energy.ts';
+import { ACTIVITY_LEVELS } from '../../src/lib/planning/model/terms.ts';
 
 const of = (sex: 'male' | 'female', ageY: number, cm: number, kg: number) =>
   ACTIVITY_LEVELS.map((level) =>

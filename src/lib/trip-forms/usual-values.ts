@@ -1,8 +1,4 @@
-import {
-  efficiencyReason,
-  learnedDefaults,
-  learnedEfficiency,
-} from '$lib/planning/learning/learned-figures.ts';
+import { learnedDefaults, learnedEfficiency, whyEfficiency } from '$lib/planning/learning/learned-figures.ts';
 import { hasOwnFigure, NOTHING_LEARNED, type LearnedDefaults } from '$lib/planning/model/resolve-trip.ts';
 import { defaultSettings, type Settings } from '$lib/planning/model/settings.ts';
 import { TRIP_DEFAULTS, usualLoads, type Default } from '$lib/planning/model/trip-defaults.ts';
@@ -17,6 +13,7 @@ import {
 import { knownDays, knownLegs } from '$lib/planning/route/trip-legs.ts';
 import { baseEfficiency } from '$lib/planning/stove/plan-fuel.ts';
 import { fieldValue, show, type Quantity, type UnitSystem } from '$lib/planning/units/show.ts';
+import { whyText } from '$lib/presentation/why-words.ts';
 import { say, sayNumber, type Text } from '$lib/texts/say.ts';
 import {
   ACCLIMATISED_WORDS,
@@ -59,25 +56,25 @@ export function usualValues(
   const base = baseEfficiency(fuel, settings);
   const efficiency = learnedEfficiency(settings.learned, fuel, base.value);
   const { partyFactor } = learnedDefaults(settings.learned);
-  const measured = ({ value, reason }: Default<number>, quantity: Quantity, digits = 0): UsualValue => ({
+  const measured = ({ value, why }: Default<number>, quantity: Quantity, digits = 0): UsualValue => ({
     text: show(value, quantity, system),
     typed: fieldValue(value, quantity, system, digits),
-    reason,
+    reason: whyText(why),
   });
-  const factor = ({ value, reason }: Default<number>): UsualValue => ({
+  const factor = ({ value, why }: Default<number>): UsualValue => ({
     text: sayNumber(value, { maximumFractionDigits: 3 }),
     typed: String(value),
-    reason,
+    reason: whyText(why),
   });
-  const hours = ({ value, reason }: Default<number>): UsualValue => ({
+  const hours = ({ value, why }: Default<number>): UsualValue => ({
     text: `${sayNumber(value, { maximumFractionDigits: 3 })} h`,
     typed: String(value),
-    reason,
+    reason: whyText(why),
   });
-  const words = (word: Text, { value, reason }: Default<string>): UsualValue => ({
+  const words = (word: Text, { value, why }: Default<string>): UsualValue => ({
     text: say(word),
     typed: value,
-    reason,
+    reason: whyText(why),
   });
   return {
     firstMeal: words(MEAL_WORDS[TRIP_DEFAULTS.firstMeal.value], TRIP_DEFAULTS.firstMeal),
@@ -92,7 +89,7 @@ export function usualValues(
     reserveMeals: {
       text: say('none'),
       typed: String(TRIP_DEFAULTS.reserveMeals.value),
-      reason: TRIP_DEFAULTS.reserveMeals.reason,
+      reason: whyText(TRIP_DEFAULTS.reserveMeals.why),
     },
     treatment: words(TREATMENT_WORDS[TRIP_DEFAULTS.treatment.value], TRIP_DEFAULTS.treatment),
     'pace.method': words(WALKING_TIME_WORDS[TRIP_DEFAULTS.paceMethod.value], TRIP_DEFAULTS.paceMethod),
@@ -116,10 +113,10 @@ export function usualValues(
     'stove.fuel': words(FUEL_WORDS[TRIP_DEFAULTS.fuel.value], TRIP_DEFAULTS.fuel),
     'stove.efficiency': efficiency
       ? {
-          ...measured({ value: efficiency.value, reason: efficiencyReason(efficiency) }, 'share'),
+          ...measured({ value: efficiency.value, why: whyEfficiency(efficiency) }, 'share'),
           isLearned: true,
         }
-      : measured({ value: base.value, reason: base.reason }, 'share'),
+      : measured(base, 'share'),
     'stove.reserve': measured(TRIP_DEFAULTS.reserve, 'share'),
     'stove.potG': measured(TRIP_DEFAULTS.potG, 'food', 1),
     'stove.potMl': measured(TRIP_DEFAULTS.potMl, 'water', 1),
@@ -131,10 +128,10 @@ export function usualLoadsOf(
   trip: Trip,
   system: UnitSystem,
 ): Readonly<Record<'maxLoadG' | 'baseLoadG' | 'waterCapacityMl', UsualValue>>[] {
-  const shown = ({ value, reason }: Default<number>, quantity: Quantity): UsualValue => ({
+  const shown = ({ value, why }: Default<number>, quantity: Quantity): UsualValue => ({
     text: show(value, quantity, system),
     typed: fieldValue(value, quantity, system, 1),
-    reason,
+    reason: whyText(why),
   });
   return trip.party.map(({ body }) => {
     const { maxLoadG, baseLoadG, waterCapacityMl } = usualLoads(body ?? {});
@@ -157,7 +154,7 @@ export function usualAppetites(trip: Trip, learned: LearnedDefaults): (UsualAppe
       appetite && {
         text: show(appetite.value, 'share', 'metric'),
         energyText: show(TRIP_DEFAULTS.energyKcal.value * appetite.value, 'energy', 'metric'),
-        reason: appetite.reason,
+        reason: whyText(appetite.why),
       }
     );
   });

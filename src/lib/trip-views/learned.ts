@@ -8,6 +8,7 @@ import {
 import type { Observation, ObservationOf } from '../planning/model/observation.ts';
 import { APPETITE_WORDS, FUEL_KINDS, FUEL_WORDS } from '../planning/model/words.ts';
 import type { Settings } from '../planning/model/settings.ts';
+import { whyText } from '../presentation/why-words.ts';
 import { baseEfficiency } from '../planning/stove/plan-fuel.ts';
 import { show, type UnitSystem } from '../planning/units/show.ts';
 import { say, sayNumber } from '../texts/say.ts';
@@ -96,7 +97,7 @@ export function learnedViews(settings: Settings, system: UnitSystem): LearnedVie
       return view(
         learnedEfficiency(learned, fuel, base.value),
         say('Efficiency of the stove, {fuel}', { fuel: say(FUEL_WORDS[fuel]) }),
-        `${share(base.value)}: ${base.reason}`,
+        `${share(base.value)}: ${whyText(base.why)}`,
         share,
         ({ plannedG, burntG }) =>
           say('{burnt} burnt, {planned} planned', { burnt: grams(burntG), planned: grams(plannedG) }),

@@ -1,4 +1,4 @@
-import type { Term } from '../planning/model/trip-plan.ts';
+import type { Term } from '../planning/model/terms.ts';
 import { toCore, type Unit } from '../planning/units/convert.ts';
 import { show, type Quantity, type UnitSystem } from '../planning/units/show.ts';
 import { sayNumber } from '../texts/say.ts';
@@ -13,7 +13,7 @@ const QUANTITY_OF: Readonly<Record<string, Quantity>> = {
 };
 
 /** @returns the figure of one line of a derivation, in the unit a person reads. */
-export function showTerm({ value, unit }: Term, system: UnitSystem): string {
+export function showTerm({ value, unit }: Pick<Term, 'value' | 'unit'>, system: UnitSystem): string {
   const quantity = QUANTITY_OF[unit];
   return quantity
     ? show(toCore(value, unit as Unit), quantity, system)

@@ -305,6 +305,6 @@ it.each([
   [{ value: 45.76, unit: 'kJ/g' }, '45.8 kJ/g', '45.8 kJ/g'],
   [{ value: 10, unit: '°C' }, '10 °C', '50 °F'],
 ])('showTerm(%j) is %s or %s', (term, metric, us) => {
-  expect(showTerm({ label: '', ...term }, 'metric')).toBe(metric);
-  expect(showTerm({ label: '', ...term }, 'us')).toBe(us);
+  expect(showTerm(term, 'metric')).toBe(metric);
+  expect(showTerm(term, 'us')).toBe(us);
 });

@@ -10,12 +10,11 @@ describe('moversOf', () => {
       influences: [
         {
           input: 'base load',
-          step: '10 %',
           lower: { ...BASE, packsG: 27_600 },
           higher: { ...BASE, packsG: 32_400 },
           largestShare: 0.08,
         },
-        { input: 'fuel reserve', step: '10 %', lower: BASE, higher: BASE, largestShare: 0 },
+        { input: 'fuel reserve', lower: BASE, higher: BASE, largestShare: 0 },
       ],
     });
     expect(movers.map(({ input }) => input)).toEqual(['base load']);

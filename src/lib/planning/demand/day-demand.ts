@@ -1,4 +1,3 @@
-import { say } from '../../texts/say.ts';
 import type { ResolvedDay, ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { Settings } from '../model/settings.ts';
 import { takingOf } from '../model/meal-rules.ts';
@@ -93,7 +92,7 @@ function needOf(
       value: kcal,
       low: kcal,
       high: kcal,
-      terms: [{ label: say('energy target of a full day, as entered'), value: kcal, unit: 'kcal' }],
+      terms: [{ code: 'energy as entered', value: kcal, unit: 'kcal' }],
     };
     return {
       basis: 'entered',
@@ -120,10 +119,7 @@ function withAppetite(need: Estimate, appetite: number): Estimate {
     value: need.value * appetite,
     low: need.low * appetite,
     high: need.high * appetite,
-    terms: [
-      ...need.terms,
-      { label: say('times the appetite learned from trips'), value: appetite * 100, unit: '%' },
-    ],
+    terms: [...need.terms, { code: 'appetite learned', value: appetite * 100, unit: '%' }],
   };
 }
 

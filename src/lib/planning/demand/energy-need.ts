@@ -1,11 +1,10 @@
-import { say } from '../../texts/say.ts';
 import type { Body } from '../model/body.ts';
 import type { ResolvedDay } from '../model/resolve-trip.ts';
-import type { Estimate, Term } from '../model/trip-plan.ts';
+import type { Term } from '../model/terms.ts';
+import type { Estimate } from '../model/trip-plan.ts';
 import type { DayLeg } from '../route/day-legs.ts';
 import { TERRAIN_FACTOR } from '../route/terrain.ts';
-import { shownExactly, shownFixed } from '../units/show.ts';
-import { ACTIVITY_WORDS, activityLevelOf, energyRequirementKcal } from './energy-requirement.ts';
+import { activityLevelOf, energyRequirementKcal } from './energy-requirement.ts';
 import { USUAL_RESTING_W_PER_KG } from './load-carriage.ts';
 import { altitudeFactor, coldFactor } from './hard-conditions.ts';
 import { restingEnergyKcal } from './resting-energy.ts';
@@ -68,33 +67,32 @@ export function adultNeed(
   const level = activityLevelOf(leg.walkingH);
   const terms: Term[] = [
     {
-      label: say('resting energy of a day (Mifflin-St Jeor)'),
+      code: 'resting',
       value: restingEnergyKcal(body),
       unit: 'kcal',
     },
-    ...(height > 1
-      ? [{ label: say('more at rest for the altitude'), value: (height - 1) * 100, unit: '%' }]
-      : []),
-    ...(cold > 1 ? [{ label: say('more at rest for the cold'), value: (cold - 1) * 100, unit: '%' }] : []),
-    { label: say('sleep, {hours} h', { hours: shownFixed(sleepH, 1) }), value: sleepKcal, unit: 'kcal' },
+    ...(height > 1 ? [{ code: 'altitude' as const, value: (height - 1) * 100, unit: '%' }] : []),
+    ...(cold > 1 ? [{ code: 'cold' as const, value: (cold - 1) * 100, unit: '%' }] : []),
+    { code: 'sleep', value: sleepKcal, unit: 'kcal', hours: sleepH },
     {
-      label: say('camp and pauses, {hours} h', { hours: shownFixed(campH + pauseH, 1) }),
+      code: 'camp and pauses',
       value: campKcal,
       unit: 'kcal',
+      hours: campH + pauseH,
     },
-    { label: say('digesting'), value: digestionKcal, unit: 'kcal' },
+    { code: 'digesting', value: digestionKcal, unit: 'kcal' },
     {
-      label: say('walking, {hours} h on the move (load carriage equation, Looney 2022)', {
-        hours: shownFixed(leg.movingH, 1),
-      }),
+      code: 'walking',
       value: walk.kcal,
       unit: 'kcal',
+      hours: leg.movingH,
     },
-    { label: say('mean load on the move'), value: loadG / 1000, unit: 'kg' },
+    { code: 'load on the move', value: loadG / 1000, unit: 'kg' },
     {
-      label: say('cross-check: NASEM 2023 requirement, {level}', { level: say(ACTIVITY_WORDS[level]) }),
+      code: 'requirement',
       value: energyRequirementKcal(body, level),
       unit: 'kcal',
+      level,
     },
   ];
   return { value, low: value - spread, high: value + spread, terms, walkingRateW: walk.meanW };
@@ -115,25 +113,24 @@ export function minorNeed(body: Body, day: ResolvedDay, leg: DayLeg, loadG: numb
     Math.max(byLevel, atRest + walkKcal) *
     altitudeFactor(day.campAltitudeM) *
     coldFactor(day.airTemperatureC);
-  const age = shownExactly(body.ageY);
   return {
     value,
     low: value * (1 - SPREAD.minor),
     high: value * (1 + SPREAD.minor),
     terms: [
       {
-        label: say('NASEM 2023 requirement at {age} years, {level} by {hours} h of walking', {
-          age,
-          level: say(ACTIVITY_WORDS[level]),
-          hours: shownFixed(leg.walkingH, 1),
-        }),
+        code: 'requirement by walk',
         value: byLevel,
         unit: 'kcal',
+        ageY: body.ageY,
+        level,
+        hours: leg.walkingH,
       },
       {
-        label: say('NASEM 2023 requirement at {age} years, inactive, and the walk', { age }),
+        code: 'requirement and walk',
         value: atRest + walkKcal,
         unit: 'kcal',
+        ageY: body.ageY,
       },
     ],
   };

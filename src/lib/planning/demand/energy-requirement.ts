@@ -1,15 +1,5 @@
-import { text, type Text } from '../../texts/say.ts';
 import type { Body } from '../model/body.ts';
-
-/** Levels of physical activity of the requirement, from the least to the most active. */
-export const ACTIVITY_LEVELS = ['inactive', 'low active', 'active', 'very active'] as const;
-export type ActivityLevel = (typeof ACTIVITY_LEVELS)[number];
-export const ACTIVITY_WORDS: Readonly<Record<ActivityLevel, Text>> = {
-  inactive: text('inactive'),
-  'low active': text('low active'),
-  active: text('active'),
-  'very active': text('very active'),
-};
+import type { ActivityLevel } from '../model/terms.ts';
 
 /** kcal/d = constant + perYear × age + perCm × height + perKg × mass. */
 type Equation = readonly [constant: number, perYear: number, perCm: number, perKg: number];

@@ -1,6 +1,5 @@
 import type { Dryer, Process } from '../model/kitchen.ts';
 import type { Estimate } from '../model/trip-plan.ts';
-import { say } from '../../texts/say.ts';
 
 /** A finished run of a dryer. */
 export type Run = {
@@ -120,8 +119,8 @@ export function expectRun(
   );
   const range = hours ?? usualHours(dryer.process, preFrozen, loadShare);
   const hoursTerm = hours
-    ? { label: say('water to be removed'), value: waterG, unit: 'g' }
-    : { label: say('load'), value: loadShare * 100, unit: say('% of a full one') };
+    ? { code: 'water to remove' as const, value: waterG, unit: 'g' }
+    : { code: 'load of dryer' as const, value: loadShare * 100, unit: '%' };
 
   const metered = used.flatMap((run): [number, number][] =>
     run.energyKwh === undefined ? [] : [[run.waterRemovedG, run.energyKwh]],
@@ -134,7 +133,7 @@ export function expectRun(
   ];
   return {
     hours: estimate(range, [hoursTerm]),
-    energyKwh: estimate(energy, [{ label: say('hours'), value: range[1], unit: 'h' }]),
+    energyKwh: estimate(energy, [{ code: 'hours of run', value: range[1], unit: 'h' }]),
     basis: {
       ...(hours && { hours: { runs: used.length, kind, dryer: dryer.name } }),
       energy: metered.length > 0 ? { meteredRuns: metered.length } : { meanPowerW: dryer.meanPowerW },

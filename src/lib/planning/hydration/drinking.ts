@@ -1,9 +1,7 @@
-import { say } from '../../texts/say.ts';
 import { isMinor } from '../model/minors.ts';
 import type { ResolvedDay, ResolvedEater } from '../model/resolve-trip.ts';
 import type { Settings } from '../model/settings.ts';
 import type { Estimate } from '../model/trip-plan.ts';
-import { shownFixed } from '../units/show.ts';
 import {
   fluidReplacementMl,
   INDIVIDUAL_PER_HOUR_ML,
@@ -84,34 +82,28 @@ export function drinkOfDay(
       high: Math.min(mostMl, value + spread),
       terms: [
         {
-          label: say('water of a day at rest in moderate weather, food included'),
+          code: 'day at rest',
           value: rest.ml - rest.forHeatMl,
           unit: 'ml',
         },
         ...(rest.forHeatMl > 0
           ? [
               {
-                label: say('more for the hours off the trail at {heat} °C', {
-                  heat: shownFixed(day.airTemperatureC, 0),
-                }),
+                code: 'heat off the trail' as const,
                 value: rest.forHeatMl,
                 unit: 'ml',
+                airC: day.airTemperatureC,
               },
             ]
           : []),
-        { label: say('already in the food'), value: foodWaterMl, unit: 'ml' },
+        { code: 'in the food', value: foodWaterMl, unit: 'ml' },
         {
-          label:
-            wbgtC < WARM_FROM_C
-              ? say('an hour of walking')
-              : say(
-                  'an hour of {work, select, easy {easy} moderate {moderate} hard {hard} other {very hard}} walking at {heat} °C WBGT',
-                  { work: work === 'very hard' ? 'other' : work, heat: shownFixed(wbgtC, 0) },
-                ),
+          code: 'hour of walking',
           value: perHourMl,
           unit: 'ml',
+          ...(wbgtC >= WARM_FROM_C && { work, wbgtC }),
         },
-        { label: say('hours of walking'), value: walkingH, unit: 'h' },
+        { code: 'hours of walking', value: walkingH, unit: 'h' },
       ],
     },
   };

@@ -1,7 +1,7 @@
-import { say } from '../../texts/say.ts';
 import type { Observation, ObservationOf } from '../model/observation.ts';
 import type { LearnedDefaults } from '../model/resolve-trip.ts';
 import type { FuelKind } from '../model/words.ts';
+import type { Why } from '../model/why.ts';
 
 /*
  * What the trips of a household taught. Nothing but observations is stored: each figure is made from them, from the oldest on, so that a
@@ -121,26 +121,21 @@ export function learnedDefaults(observations: readonly Observation[]): LearnedDe
       if (!figure || figure.value === 1) return undefined;
       return {
         value: figure.value,
-        reason: say('learned from what {eater} said after {count, plural, =1 {one trip} other {# trips}}', {
-          eater,
-          count: figure.history.length,
-        }),
+        why: { code: 'appetite learned', eater, trips: figure.history.length },
       };
     },
     partyFactor:
       pace && pace.value !== 1
         ? {
             value: pace.value,
-            reason: say('learned from the hours walked on {count, plural, =1 {one trip} other {# trips}}', {
-              count: pace.history.length,
-            }),
+            why: { code: 'pace learned', trips: pace.history.length },
           }
         : undefined,
   };
 }
 
-/** @returns why a learned efficiency is planned with, in words. */
-export const efficiencyReason = ({ history }: LearnedFigure<ObservationOf<'fuel'>>): string =>
-  say('learned from the fuel weighed on {count, plural, =1 {one trip} other {# trips}}', {
-    count: history.length,
-  });
+/** @returns why a learned efficiency is planned with. */
+export const whyEfficiency = ({ history }: LearnedFigure<ObservationOf<'fuel'>>): Why => ({
+  code: 'efficiency learned',
+  trips: history.length,
+});

@@ -29,7 +29,7 @@ const full = exampleTrip({
 
 it('what was learned takes the place of the defaults, each with its reason', () => {
   const [before, after] = [planTrip(open, stock, defaultSettings()), planTrip(open, stock, learned)];
-  const reasons = after.assumptions.filter(({ reason }) => reason.startsWith('learned'));
+  const reasons = after.assumptions.filter(({ why }) => why.code.endsWith('learned'));
   expect(reasons.map(({ field, value }) => [field, value])).toEqual([
     ['party.0.appetite', 1.05],
     ['party.1.appetite', 0.95],
@@ -41,7 +41,7 @@ it('what was learned takes the place of the defaults, each with its reason', () 
   const [ada, bo] = after.demand[0]!.eaters;
   expect(bo?.targetKcal).toBeCloseTo(3000 * 0.95, 1);
   expect(ada?.need.terms.at(-1)).toEqual({
-    label: 'times the appetite learned from trips',
+    code: 'appetite learned',
     value: 105,
     unit: '%',
   });

@@ -1,4 +1,3 @@
-import { say } from '../../texts/say.ts';
 import { addDays } from './calendar.ts';
 import { wholeBody, type Body, type BodyData } from './body.ts';
 import { isMinor } from './minors.ts';
@@ -7,9 +6,10 @@ import type { Terrain, WalkingTimeMethod } from './route.ts';
 import { TRIP_DEFAULTS, usualLoads, type Default } from './trip-defaults.ts';
 import type { CookGroup, DayConditions, Eater, MealRule, StartedContainer, Trip } from './trip.ts';
 import type { CanisterGas, FuelKind, MainMeal, ServingStyle } from './words.ts';
+import type { Why } from './why.ts';
 
 /** One value that a plan rests on although nobody entered it; `field` is its path in the trip, such as `days.0.walkingH`. */
-export type Assumption = { readonly field: string; readonly value: string | number; readonly reason: string };
+export type Assumption = { readonly field: string; readonly value: string | number; readonly why: Why };
 
 /** A need is either entered, kcal per full day, or estimated from body data, times a learned appetite. */
 export type Need =
@@ -125,7 +125,7 @@ export function resolveTrip(
     fallback: Default<T>,
   ): T => {
     if (given !== undefined) return given;
-    assumptions.push({ field, value: fallback.value, reason: fallback.reason });
+    assumptions.push({ field, value: fallback.value, why: fallback.why });
     return fallback.value;
   };
 
@@ -140,7 +140,7 @@ export function resolveTrip(
   const firstMeal = orDefault('firstMeal', trip.firstMeal, TRIP_DEFAULTS.firstMeal);
   const lastMealDefault =
     trip.dayCount === 1 && firstMeal === 'dinner'
-      ? { value: 'dinner' as const, reason: say('the only day begins with dinner') }
+      ? { value: 'dinner' as const, why: { code: 'only dinner' } as const }
       : TRIP_DEFAULTS.lastMeal;
   const lastMeal = orDefault('lastMeal', trip.lastMeal, lastMealDefault);
   const party = trip.party.map((eater, index): ResolvedEater => {

@@ -15,6 +15,8 @@ import { Reason } from './reasons.ts';
 import { PlannedLot, PlannedWay } from './planned-lot.ts';
 import { DishStyle } from './trip.ts';
 import { LEG_BASES } from './words.ts';
+import { Term } from './terms.ts';
+import { Why } from './why.ts';
 
 /*
  * The result of planTrip. Amounts are in the unit of the name: G grams, Ml millilitres, Kcal, KJ, C, M, H, Min.
@@ -29,10 +31,6 @@ const Amount = z.number().nonnegative();
 const ToCome = PlannedWay.optional().describe(
   'It is not there yet: to buy, or to dry; left out: it is there',
 );
-
-/** One line of how a figure came about. */
-export const Term = z.strictObject({ label: z.string(), value: z.number(), unit: z.string() });
-export type Term = z.infer<typeof Term>;
 
 /** A figure with the range it may turn out in, and the terms it came from. */
 export const Estimate = z.strictObject({ value: Amount, low: Amount, high: Amount, terms: z.array(Term) });
@@ -505,7 +503,7 @@ export const TripPlan = z.strictObject({
   startDate: CalendarDate,
   endDate: CalendarDate,
   assumptions: z.array(
-    z.strictObject({ field: z.string(), value: z.union([z.string(), z.number()]), reason: z.string() }),
+    z.strictObject({ field: z.string(), value: z.union([z.string(), z.number()]), why: Why }),
   ),
   notices: z.array(Notice),
   legs: z.array(LegSummary),

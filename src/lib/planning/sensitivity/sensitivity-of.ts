@@ -1,4 +1,3 @@
-import { say } from '../../texts/say.ts';
 import { learnedDefaults } from '../learning/learned-figures.ts';
 import { wholeBody } from '../model/body.ts';
 import { resolveTrip } from '../model/resolve-trip.ts';
@@ -9,7 +8,6 @@ import type { Trip } from '../model/trip.ts';
 import { planTrip } from '../plan-trip.ts';
 import { knownDays, knownLegs } from '../route/trip-legs.ts';
 import { stoveEfficiency } from '../stove/plan-fuel.ts';
-import { shownExactly } from '../units/show.ts';
 
 /** The figures that are watched: all packs together on the first morning, fuel with its reserve, water drunk and cooked with, and the energy that is planned for. */
 export type Watched = {
@@ -18,9 +16,30 @@ export type Watched = {
   readonly waterMl: number;
   readonly energyKcal: number;
 };
+
+/** What a plan is made of, and may be moved by. */
+export const INPUTS = [
+  'energy target',
+  'body mass',
+  'base load',
+  'walking hours',
+  'altitude of the camps',
+  'air temperature',
+  'water temperature',
+  'energy of the pouches',
+  'dry weight of the pouches',
+  'water the pouches take',
+  'water of a day at rest',
+  'drinking for each hour of walking',
+  'efficiency of the stove',
+  'fuel reserve',
+] as const;
+export type Input = (typeof INPUTS)[number];
+
 export type Influence = {
-  readonly input: string;
-  readonly step: string;
+  readonly input: Input;
+  /** Its step, °C; left out: a tenth of itself. */
+  readonly stepC?: number;
   /** The watched figures with the input a step lower and a step higher. */
   readonly lower: Watched;
   readonly higher: Watched;
@@ -31,12 +50,13 @@ export type Sensitivity = { readonly base: Watched; readonly influences: readonl
 
 type Inputs = { readonly trip: Trip; readonly stock: Stock; readonly settings: Settings };
 type Knob = {
-  readonly input: string;
-  readonly step: string;
+  readonly input: Input;
+  readonly stepC?: number;
   readonly turn: (inputs: Inputs, sign: -1 | 1) => Inputs;
 };
 
-const STEP = 0.1;
+/** The step of every input but temperatures, as a share of it. */
+export const STEP = 0.1;
 const STEP_C = 3;
 const share = (sign: -1 | 1) => 1 + sign * STEP;
 
@@ -49,7 +69,7 @@ const share = (sign: -1 | 1) => 1 + sign * STEP;
 export function sensitivityOf(trip: Trip, stock: Stock, settings: Settings): Sensitivity {
   const inputs: Inputs = { trip: withEverything(trip, settings), stock, settings };
   const base = watch(planTrip(inputs.trip, stock, settings));
-  const influences = knobsFor(inputs.trip).map(({ input, step, turn }): Influence => {
+  const influences = knobsFor(inputs.trip).map(({ input, stepC, turn }): Influence => {
     const planned = (sign: -1 | 1) => {
       const turned = turn(inputs, sign);
       return watch(planTrip(turned.trip, turned.stock, turned.settings));
@@ -62,7 +82,7 @@ export function sensitivityOf(trip: Trip, stock: Stock, settings: Settings): Sen
       ),
       0,
     );
-    return { input, step, lower, higher, largestShare };
+    return { input, ...(stepC !== undefined && { stepC }), lower, higher, largestShare };
   });
   return {
     base,
@@ -118,7 +138,6 @@ function withEverything(trip: Trip, settings: Settings): Trip {
 }
 
 function knobsFor(trip: Trip): Knob[] {
-  const percent = `${STEP * 100} %`;
   const eaters =
     (turn: (eater: Trip['party'][number], factor: number) => Trip['party'][number]): Knob['turn'] =>
     (inputs, sign) => ({
@@ -148,8 +167,7 @@ function knobsFor(trip: Trip): Knob[] {
     ...(hasEntered
       ? [
           {
-            input: say('energy target'),
-            step: percent,
+            input: 'energy target' as const,
             turn: eaters((eater, factor) =>
               eater.energyKcal === undefined ? eater : { ...eater, energyKcal: eater.energyKcal * factor },
             ),
@@ -159,8 +177,7 @@ function knobsFor(trip: Trip): Knob[] {
     ...(hasBody
       ? [
           {
-            input: say('body mass'),
-            step: percent,
+            input: 'body mass' as const,
             turn: eaters((eater, factor) =>
               eater.body?.massG
                 ? { ...eater, body: { ...eater.body, massG: eater.body.massG * factor } }
@@ -170,67 +187,58 @@ function knobsFor(trip: Trip): Knob[] {
         ]
       : []),
     {
-      input: say('base load'),
-      step: percent,
+      input: 'base load',
       turn: eaters((eater, factor) => ({ ...eater, baseLoadG: (eater.baseLoadG ?? 0) * factor })),
     },
     {
-      input: say('walking hours'),
-      step: percent,
+      input: 'walking hours',
       turn: days((day, sign) => ({ ...day, walkingH: within((day.walkingH ?? 0) * share(sign), 0, 20) })),
     },
     {
-      input: say('altitude of the camps'),
-      step: percent,
+      input: 'altitude of the camps',
       turn: days((day, sign) => ({
         ...day,
         campAltitudeM: within((day.campAltitudeM ?? 0) * share(sign), -430, 8848),
       })),
     },
     {
-      input: say('air temperature'),
-      step: `${STEP_C} °C (${shownExactly((STEP_C * 9) / 5)} °F)`,
+      input: 'air temperature',
+      stepC: STEP_C,
       turn: days((day, sign) => ({
         ...day,
         airTemperatureC: within((day.airTemperatureC ?? 0) + sign * STEP_C, -50, 55),
       })),
     },
     {
-      input: say('water temperature'),
-      step: `${STEP_C} °C (${shownExactly((STEP_C * 9) / 5)} °F)`,
+      input: 'water temperature',
+      stepC: STEP_C,
       turn: days((day, sign) => ({
         ...day,
         waterTemperatureC: within((day.waterTemperatureC ?? 0) + sign * STEP_C, -40, 60),
       })),
     },
     {
-      input: say('energy of the pouches'),
-      step: percent,
+      input: 'energy of the pouches',
       turn: lots((lot, factor) => ({ ...lot, energyKcal: lot.energyKcal * factor })),
     },
     {
-      input: say('dry weight of the pouches'),
-      step: percent,
+      input: 'dry weight of the pouches',
       turn: lots((lot, factor) => ({ ...lot, dryWeightG: lot.dryWeightG * factor })),
     },
     {
-      input: say('water the pouches take'),
-      step: percent,
+      input: 'water the pouches take',
       turn: lots((lot, factor) => ({ ...lot, waterMl: lot.waterMl * factor })),
     },
     {
-      input: say('water of a day at rest'),
-      step: percent,
+      input: 'water of a day at rest',
       turn: settings((all, factor) => ({ waterAtRestMl: all.waterAtRestMl * factor })),
     },
     {
-      input: say('drinking for each hour of walking'),
-      step: percent,
+      input: 'drinking for each hour of walking',
       turn: settings((all, factor) => ({ drinkPerWalkingHourMl: all.drinkPerWalkingHourMl * factor })),
     },
     {
-      input: say('efficiency of the stove'),
-      step: percent,
+      input: 'efficiency of the stove',
       turn: (inputs, sign) => {
         const efficiency = inputs.trip.stove.efficiency;
         return efficiency === undefined
@@ -254,8 +262,7 @@ function knobsFor(trip: Trip): Knob[] {
       },
     },
     {
-      input: say('fuel reserve'),
-      step: percent,
+      input: 'fuel reserve',
       turn: (inputs, sign) => ({
         ...inputs,
         trip: {

@@ -1,13 +1,12 @@
-import { say } from '../../texts/say.ts';
 import { waterInto } from '../hydration/plan-water.ts';
-import { efficiencyReason, learnedEfficiency } from '../learning/learned-figures.ts';
+import { learnedEfficiency, whyEfficiency } from '../learning/learned-figures.ts';
 import type { Assumption, ResolvedDay, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { Settings } from '../model/settings.ts';
 import { STOVE_EFFICIENCY } from '../model/trip-defaults.ts';
 import { cookGroupsOf } from '../model/meal-rules.ts';
 import { notice, type Notice } from '../model/notices.ts';
 import type { Boil, FuelPlan, MenuPlan, WaterPlan } from '../model/trip-plan.ts';
-import { FUEL_WORDS, type FuelKind, type MealKind } from '../model/words.ts';
+import type { FuelKind, MealKind } from '../model/words.ts';
 import { boilingPointC } from './boiling-point.ts';
 import { calibrateStove } from './calibrate-stove.ts';
 import { coldGasNotices } from './canister-gas.ts';
@@ -16,6 +15,7 @@ import { NET_CALORIFIC_VALUE } from './fuels.ts';
 import { heatForWaterKJ } from './heat-of-water.ts';
 import { safeBoilMin } from './safe-boil.ts';
 import { stoveStopOf } from './stove-stop.ts';
+import type { Why } from '../model/why.ts';
 
 /** Share of the efficiency that is left in wind, behind a shield (common practice). */
 export const WIND_FACTOR: Readonly<Record<ResolvedDay['wind'], number>> = {
@@ -72,7 +72,7 @@ export type StoveEfficiency = {
   readonly high: number;
   readonly basis: FuelPlan['efficiencyBasis'];
   /** For a person. */
-  readonly reason: string;
+  readonly why: Why;
   /**
    * Whether the heat of the pot comes on top. The share measured in boils, or entered, is what reaches the water, so the pot is paid for in it; the usual one is for water and pot.
    */
@@ -84,8 +84,7 @@ export function baseEfficiency(fuel: FuelKind, settings: Settings): StoveEfficie
   const measured = calibrateStove(settings.stoveRuns, fuel);
   if (!measured) return { ...STOVE_EFFICIENCY[fuel], basis: 'usual', potApart: true };
   const { efficiency: value, low, high, runs } = measured;
-  const reason = say('measured in {runs, plural, one {# boil} other {# boils}} of your own', { runs });
-  return { value, low, high, basis: 'measured', reason, potApart: false };
+  return { value, low, high, basis: 'measured', why: { code: 'measured', runs }, potApart: false };
 }
 
 /** The efficiency that a trip is planned with. One learned from trips keeps the relative range of the one that it takes the place of. */
@@ -97,7 +96,7 @@ export function stoveEfficiency(trip: ResolvedTrip, settings: Settings): StoveEf
       low: efficiency * (1 - ENTERED_SPREAD),
       high: Math.min(1, efficiency * (1 + ENTERED_SPREAD)),
       basis: 'entered',
-      reason: say('as entered for this trip'),
+      why: { code: 'entered' },
       potApart: false,
     };
   const base = baseEfficiency(fuel, settings);
@@ -109,7 +108,7 @@ export function stoveEfficiency(trip: ResolvedTrip, settings: Settings): StoveEf
     low: (value * base.low) / base.value,
     high: Math.min(1, (value * base.high) / base.value),
     basis: 'learned',
-    reason: efficiencyReason(learned),
+    why: whyEfficiency(learned),
     // learned in the place of the one at home, by plans that counted the pot as it did
     potApart: base.potApart,
   };
@@ -244,23 +243,21 @@ export function planFuel(
         low: (burntG * stove.value) / stove.high,
         high: (burntG * stove.value) / stove.low,
         terms: [
-          { label: say('water to heat'), value: waterMl, unit: 'ml' },
+          { code: 'water to heat', value: waterMl, unit: 'ml' },
           {
-            label: stove.potApart ? say('heat into water and pot') : say('heat into water'),
+            code: stove.potApart ? 'heat into water and pot' : 'heat into water',
             value: heatKJ,
             unit: 'kJ',
           },
-          { label: say('heat in {fuel}', { fuel: say(FUEL_WORDS[fuel]) }), value: kJPerG, unit: 'kJ/g' },
+          { code: 'heat in fuel', value: kJPerG, unit: 'kJ/g', fuel },
           {
-            label: say(
-              'share of it that arrives, in calm mild air ({basis, select, entered {entered} learned {learned} measured {measured} other {usual}})',
-              { basis: stove.basis },
-            ),
+            code: 'efficiency',
             value: stove.value * 100,
             unit: '%',
+            basis: stove.basis,
           },
           {
-            label: say('the same in the wind and cold of the trip'),
+            code: 'efficiency outside',
             value: burntG > 0 ? (heatKJ / (burntG * kJPerG)) * 100 : stove.value * 100,
             unit: '%',
           },
@@ -273,9 +270,7 @@ export function planFuel(
     },
     notices: fuelNotices(trip, withReserveG, containers.length),
     assumptions:
-      stove.basis === 'entered'
-        ? []
-        : [{ field: 'stove.efficiency', value: stove.value, reason: stove.reason }],
+      stove.basis === 'entered' ? [] : [{ field: 'stove.efficiency', value: stove.value, why: stove.why }],
   };
 }
 

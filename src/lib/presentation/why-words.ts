@@ -1,0 +1,85 @@
+import { say, text, type Text } from '../texts/say.ts';
+import type { UsualValue, Why } from '../planning/model/why.ts';
+
+/** Rules of thumb, in the order of the codes. */
+const USUAL: Readonly<Record<UsualValue, Text>> = {
+  'first meal': text('most parties have breakfast at home on the first day'),
+  'last meal': text('most parties are home for dinner on the last day'),
+  energy: text('an adult who walks all day with a pack needs some 2500 to 4000 kcal'),
+  'carry limit': text('about a quarter of the body mass of an adult of 72 kg'),
+  'carry limit of an adult': text('a quarter of the body mass of an adult'),
+  'base weight': text('pack, shelter, sleeping bag, clothes and a share of the kitchen'),
+  'base weight of an adult': text(
+    'a ninth of the body mass: pack, shelter, sleeping bag, clothes and a share of the kitchen',
+  ),
+  'base weight of a minor': text('5% of the body mass: clothes and a small bag, adults carry the rest'),
+  'bag of a child': text(
+    'a child whose body mass is not entered carries a small bag of their own and nothing else',
+  ),
+  bottles: text('two bottles and a bag'),
+  'bottle of a minor': text('a bottle of their own'),
+  range: text('the central estimate'),
+  deficit: text('nobody goes hungry unless the party chooses to'),
+  acclimatised: text('the body takes 10 to 14 days to get used to heat'),
+  treatment: text('the most widespread way on the trail'),
+  'serving style': text('a pot or pouches of their own, whichever costs less food, fuel and weight'),
+  'reserve meals': text('take a meal or two more where weather or a late bus can hold you up'),
+  'party factor': text('a party as fast as the method'),
+  rests: text('ten minutes of rest an hour, roughly'),
+  'walking hours': text('a usual day on the trail'),
+  'camp altitude': text('low hills'),
+  'air temperature': text('a mild day'),
+  'water temperature': text('a stream in the hills in summer'),
+  humidity: text('a fair day'),
+  sun: text('some sun and some shade'),
+  wind: text('the stove stands behind its shield'),
+  terrain: text('a trodden path'),
+  'camp water': text('camps are mostly chosen near water'),
+  'water on the way': text('streams or huts twice a day'),
+  fuel: text('the most widespread stove'),
+  gas: text('what most canisters for hiking hold'),
+  pot: text('a light pot of 1.5 l with its lid'),
+  'water in a pot': text('a pot for two to four'),
+  'fuel reserve': text('wind, spills and a hot drink more'),
+  'efficiency of canister-gas': text(
+    'canister stoves bring 40 to 60 % of the heat into water and pot, more with a heat exchanger',
+  ),
+  'efficiency of naphtha': text(
+    'pressure stoves bring 35 to 55 % of the heat into water and pot, less what priming burns',
+  ),
+  'efficiency of kerosene': text(
+    'pressure stoves bring 35 to 55 % of the heat into water and pot, less what priming burns',
+  ),
+  'efficiency of ethanol': text('open spirit burners bring 30 to 50 % of the heat into water and pot'),
+};
+
+/** @returns why a value holds that nobody entered, without a full stop. */
+export function whyText(why: Why): string {
+  switch (why.code) {
+    case 'usual':
+      return say('{why} (common practice)', { why: say(USUAL[why.of]) });
+    case 'signposts':
+      return say('the figures of DIN 33466, as signposts in the Alps use');
+    case 'carry limit of a minor':
+      return say('15% of the body mass of a child or youth (Brackley & Stevenson 2004)');
+    case 'only dinner':
+      return say('the only day begins with dinner');
+    case 'entered':
+      return say('as entered for this trip');
+    case 'appetite learned':
+      return say('learned from what {eater} said after {count, plural, =1 {one trip} other {# trips}}', {
+        eater: why.eater,
+        count: why.trips,
+      });
+    case 'pace learned':
+      return say('learned from the hours walked on {count, plural, =1 {one trip} other {# trips}}', {
+        count: why.trips,
+      });
+    case 'efficiency learned':
+      return say('learned from the fuel weighed on {count, plural, =1 {one trip} other {# trips}}', {
+        count: why.trips,
+      });
+    case 'measured':
+      return say('measured in {runs, plural, one {# boil} other {# boils}} of your own', { runs: why.runs });
+  }
+}
