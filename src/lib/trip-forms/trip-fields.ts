@@ -1,6 +1,7 @@
 import { ALLERGEN_LIST } from '$lib/planning/model/allergens.ts';
 import { DIET_LIST } from '$lib/planning/model/diets.ts';
 import { problemsOf, type Problem } from '$lib/presentation/problems.ts';
+import { routeFaultText } from '$lib/presentation/route-words.ts';
 import { Trip, type DayConditions } from '$lib/planning/model/trip.ts';
 import { RouteError } from '$lib/planning/route/route-error.ts';
 import { knownLegs } from '$lib/planning/route/trip-legs.ts';
@@ -304,8 +305,9 @@ export function problemsOfLegs(trip: Trip): Problem[] {
     return [];
   } catch (caught) {
     if (!(caught instanceof RouteError)) throw caught;
-    const field = caught.day === undefined ? 'days' : `days[${caught.day - 1}].endsAt`;
-    return [{ field, message: caught.message.replace(/^Day \d+: /, '') }];
+    const { day } = caught.where;
+    const field = day === undefined ? 'days' : `days[${day - 1}].endsAt`;
+    return [{ field, message: routeFaultText(caught.fault) }];
   }
 }
 

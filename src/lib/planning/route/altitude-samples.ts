@@ -1,6 +1,6 @@
 import { medianOf, type Path } from './path.ts';
 import type { GpxPoint } from './read-gpx.ts';
-import { say } from '../../texts/say.ts';
+import type { RouteRemark } from './route-faults.ts';
 
 /** Altitudes outside of this are a device's way of saying that it has none. */
 export const LOWEST_M = -430;
@@ -28,7 +28,7 @@ export type Sample = { readonly distanceM: number; readonly altitudeM: number };
 export function altitudeSamples(
   points: readonly GpxPoint[],
   path: Path,
-): { samples: Sample[]; left: string[] } {
+): { samples: Sample[]; left: RouteRemark[] } {
   const usable = points.flatMap(({ elevationM }, index) => {
     const distanceM = path.pointDistanceM[index] ?? NaN;
     const usable = elevationM !== undefined && elevationM >= LOWEST_M && elevationM <= HIGHEST_M;
@@ -37,25 +37,12 @@ export function altitudeSamples(
   const believed = withoutSpikes(usable);
   const samples = averaged(believed);
 
-  const left: string[] = [];
+  const left: RouteRemark[] = [];
   const spikes = usable.length - believed.length;
   const missing = points.length - usable.length;
-  if (samples.length < 2)
-    left.push(say('The track has no elevation, so that its climb is not known and is taken as none.'));
-  else if (missing > 0)
-    left.push(
-      say(
-        '{missing} of {points} points have no elevation that can be used; the line between their neighbours stands in.',
-        { missing: String(missing), points: String(points.length) },
-      ),
-    );
-  if (spikes > 0)
-    left.push(
-      say(
-        '{spikes, plural, one {The elevation of # point was left out: it jumps away from that of its neighbours.} other {The elevation of # points was left out: it jumps away from that of their neighbours.}}',
-        { spikes },
-      ),
-    );
+  if (samples.length < 2) left.push({ code: 'no-elevation' });
+  else if (missing > 0) left.push({ code: 'elevations-missing', missing, points: points.length });
+  if (spikes > 0) left.push({ code: 'elevations-jump', count: spikes });
   return { samples, left };
 }
 

@@ -6,6 +6,7 @@ import { dayLegs } from './day-legs.ts';
 import { climbAndDescent } from './make-profile.ts';
 import { RouteError } from './route-error.ts';
 import type { Pace } from '../model/resolve-trip.ts';
+import { routeErrorText } from '../../presentation/route-words.ts';
 
 const routeOver = (
   lengthM: number,
@@ -227,33 +228,35 @@ describe('every split', () => {
 describe('refused, naming the day:', () => {
   it('an unknown place', () => {
     const error = refusal(['Meadow Camp', 'Nowhere']);
-    expect(error.message).toMatch(
+    expect(routeErrorText(error)).toMatch(
       /^Day 2: the route has no waypoint "Nowhere"\. Choose one of: "Meadow Camp", "Reed Spring", /,
     );
-    expect(error.day).toBe(2);
+    expect(error.where.day).toBe(2);
     expect(
-      refusal(
-        ['Hut'],
-        2,
-        routeOver(1000, () => 0),
-      ).message,
+      routeErrorText(
+        refusal(
+          ['Hut'],
+          2,
+          routeOver(1000, () => 0),
+        ),
+      ),
     ).toBe('Day 1: the route has no waypoint "Hut", nor any other. Leave the end of the day open.');
   });
 
   it('a place behind the day before', () => {
-    expect(refusal(['Summit Camp', undefined, 'Meadow Camp']).message).toBe(
+    expect(routeErrorText(refusal(['Summit Camp', undefined, 'Meadow Camp']))).toBe(
       'Day 3: "Meadow Camp" lies 10.0 km (6.2 mi) along the route, behind the 20.0 km (12.4 mi) where day 1 ends. Choose a place farther along, or the same one for a day of rest.',
     );
   });
 
   it('a last day that does not reach the end', () => {
-    expect(refusal(['Meadow Camp', 'Summit Camp'], 2).message).toMatch(
+    expect(routeErrorText(refusal(['Meadow Camp', 'Summit Camp'], 2))).toMatch(
       /^Day 2: the last day ends at the end of the route, 40\.0 km \(24\.9 mi\) along it, but "Summit Camp" lies at 20\.0 km \(12\.4 mi\)\. Leave/,
     );
   });
 
   it('more ends than days', () => {
-    expect(refusal(['Meadow Camp', 'Summit Camp', undefined], 2).message).toBe(
+    expect(routeErrorText(refusal(['Meadow Camp', 'Summit Camp', undefined], 2))).toBe(
       '3 ends of days are chosen, but the trip has only 2 days. Remove some, or add days.',
     );
   });

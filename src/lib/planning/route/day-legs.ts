@@ -5,8 +5,6 @@ import { type GradePiece, gradePieces } from './grade-pieces.ts';
 import { RouteError } from './route-error.ts';
 import { settle } from './settle.ts';
 import { effortAlong, effortBetween, hoursInto, methodHours, walkingHours } from './walking-time.ts';
-import { showBoth } from '../units/both.ts';
-import { say } from '../../texts/say.ts';
 
 /** A water source that a leg comes by. One at a camp, within 100 m of it along the route, is at the end of the leg to it and at the start of the leg from it. */
 export type LegSource = {
@@ -131,12 +129,7 @@ function endsOfDays(
   pace: Pace,
 ): number[] {
   if (endsAt.length > dayCount)
-    throw new RouteError(
-      say(
-        '{ends} ends of days are chosen, but the trip has only {days, plural, one {# day} other {# days}}. Remove some, or add days.',
-        { ends: endsAt.length, days: dayCount },
-      ),
-    );
+    throw new RouteError({ code: 'more-ends-than-days', ends: endsAt.length, days: dayCount });
   const effortTo = effortAlong(profile);
   const hours = (fromM: number, toM: number): number =>
     methodHours(effortBetween(effortTo(fromM), effortTo(toM)), pace.method);
@@ -152,10 +145,7 @@ function endsOfDays(
     const fromM = ends.at(-1) ?? 0;
     if (chosenM < fromM)
       throw new RouteError(
-        say(
-          '"{name}" lies {chosen} along the route, behind the {from} where day {day} ends. Choose a place farther along, or the same one for a day of rest.',
-          { name: endsAt[day - 1] ?? '', chosen: along(chosenM), from: along(fromM), day: ends.length },
-        ),
+        { code: 'end-behind-day', name: endsAt[day - 1] ?? '', chosenM, fromM, day: ends.length },
         { day },
       );
     ends.push(...evenEnds(fromM, chosenM, open + 1, hours), chosenM);
@@ -176,23 +166,12 @@ function chosenEnd(
   const waypoint = route.waypoints.find((other) => other.name === name);
   if (!waypoint)
     throw new RouteError(
-      route.waypoints.length === 0
-        ? say('the route has no waypoint "{name}", nor any other. Leave the end of the day open.', { name })
-        : say('the route has no waypoint "{name}". Choose one of: {names}.', {
-            name,
-            names: route.waypoints.map((other) => `"${other.name}"`).join(', '),
-          }),
+      { code: 'no-such-waypoint', name, names: route.waypoints.map((other) => other.name) },
       { day },
     );
   if (day < dayCount) return waypoint.distanceM;
   if (endM - waypoint.distanceM > AT_THE_END_M)
-    throw new RouteError(
-      say(
-        'the last day ends at the end of the route, {end} along it, but "{name}" lies at {place}. Leave its end open, or add days.',
-        { end: along(endM), name, place: along(waypoint.distanceM) },
-      ),
-      { day },
-    );
+    throw new RouteError({ code: 'last-day-ends-early', endM, name, atM: waypoint.distanceM }, { day });
   return endM;
 }
 
@@ -228,5 +207,3 @@ function least(low: number, high: number, isEnough: (value: number) => boolean):
   }
   return above;
 }
-
-const along = (m: number): string => showBoth(m, 'distance');

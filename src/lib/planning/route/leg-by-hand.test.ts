@@ -58,18 +58,18 @@ describe('a leg by hand', () => {
   it.each([
     [
       { distanceM: -1, climbM: 0, descentM: 0 },
-      'Day 2: the distance is -1 m. Enter a number from 0 to 1000 km.',
+      { code: 'leg-beyond-range', what: 'distance', valueM: -1 },
     ],
     [
       { distanceM: 9000, climbM: NaN, descentM: 0 },
-      'Day 2: the climb is NaN m. Enter a number from 0 to 1000 km.',
+      { code: 'leg-beyond-range', what: 'climb', valueM: NaN },
     ],
     [
       { distanceM: 900, climbM: 800, descentM: 200 },
-      'Day 2: 1000 m of climb and descent on 900 m of way are steeper than 45°. Check the distance, the climb and the descent.',
+      { code: 'leg-too-steep', heightM: 1000, distanceM: 900 },
     ],
-  ])('is refused with %o', (typed, message) => {
+  ])('is refused with %o', (typed, fault) => {
     expect(() => legByHand(typed, 2, pace)).toThrow(RouteError);
-    expect(() => legByHand(typed, 2, pace)).toThrow(message);
+    expect(() => legByHand(typed, 2, pace)).toThrow(expect.objectContaining({ fault, where: { day: 2 } }));
   });
 });

@@ -1,7 +1,6 @@
 import { type DayLeg, legOver } from './day-legs.ts';
 import { RouteError } from './route-error.ts';
 import type { Pace } from '../model/resolve-trip.ts';
-import { say } from '../../texts/say.ts';
 
 /** A day's walk as a person types it. */
 export type TypedLeg = {
@@ -26,21 +25,12 @@ export function legByHand(typed: TypedLeg, day: number, pace: Pace): DayLeg {
   for (const [what, value] of Object.entries({ distance: distanceM, climb: climbM, descent: descentM }))
     if (!(value >= 0 && value <= 1e6))
       throw new RouteError(
-        say(
-          'the {what, select, distance {distance} climb {climb} other {descent}} is {value} m. Enter a number from 0 to 1000 km.',
-          { what, value: String(value) },
-        ),
+        { code: 'leg-beyond-range', what: what as 'distance' | 'climb' | 'descent', valueM: value },
         { day },
       );
   const heightM = climbM + descentM;
   if (heightM > STEEPEST * distanceM)
-    throw new RouteError(
-      say(
-        '{height} m of climb and descent on {distance} m of way are steeper than 45°. Check the distance, the climb and the descent.',
-        { height: String(Math.round(heightM)), distance: String(Math.round(distanceM)) },
-      ),
-      { day },
-    );
+    throw new RouteError({ code: 'leg-too-steep', heightM, distanceM }, { day });
 
   const startM =
     typed.startAltitudeM ?? (highestM !== undefined ? highestM - climbM : Math.max(0, descentM - climbM));

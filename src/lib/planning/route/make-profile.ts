@@ -4,6 +4,7 @@ import { movingMean } from './moving-mean.ts';
 import type { Path } from './path.ts';
 import type { GpxPoint } from './read-gpx.ts';
 import { LEAST_SWING_M, settle } from './settle.ts';
+import type { RouteRemark } from './route-faults.ts';
 
 /** Most points of a profile: half of what the model takes, since it is kept with its trip and laid out anew with every plan. */
 const MOST_POINTS = 2000;
@@ -20,7 +21,7 @@ export type MadeProfile = {
   /** False where no elevation was stated: the profile is flat at 0 m. */
   readonly altitudeKnown: boolean;
   /** What was left out or filled in, with its reason. */
-  readonly left: readonly string[];
+  readonly left: readonly RouteRemark[];
 };
 
 /**

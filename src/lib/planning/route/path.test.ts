@@ -3,6 +3,7 @@ import { EQUATOR_DEGREE_M, seededNormal, syntheticTrack } from '../../../../test
 import { lineLengthM } from './geodesic.ts';
 import { layPath } from './path.ts';
 import { RouteError } from './route-error.ts';
+import { routeRemarkText } from '../../presentation/route-words.ts';
 
 const flat = (lengthM: number, stepM = 10) => syntheticTrack({ lengthM, stepM, altitudeM: () => 800 });
 const at = (eastM: number, northM = 0) => ({
@@ -54,7 +55,9 @@ describe('the length of a track', () => {
     const path = layPath(points.toSpliced(50, 0, { ...at(500, 60_000), elevationM: 0 }));
     expect(path.lengthM).toBeCloseTo(2000, 3);
     expect(path.pointDistanceM[50]).toBeNaN();
-    expect(path.left).toEqual(['1 point that leaps far away from the track and back was left out.']);
+    expect(path.left.map(routeRemarkText)).toEqual([
+      '1 point that leaps far away from the track and back was left out.',
+    ]);
   });
 
   it('keeps a side trip there and back of a route with few points', () => {
@@ -67,10 +70,10 @@ describe('the length of a track', () => {
     const points = [...flat(1000), ...flat(6000).slice(400), at(12_000)];
     const path = layPath(points);
     expect(path.lengthM).toBeCloseTo(12_000, 2);
-    expect(path.left).toEqual([
+    expect(path.left.map(routeRemarkText)).toEqual([
       'The track has no point for 6.0 km (3.7 mi) from 6.0 km (3.7 mi) on, and 1 shorter gap elsewhere; each gap is taken as a straight walk.',
     ]);
-    expect(layPath(points.slice(0, -1)).left).toEqual([
+    expect(layPath(points.slice(0, -1)).left.map(routeRemarkText)).toEqual([
       'The track has no point for 3.0 km (1.9 mi) from 1.0 km (0.6 mi) on; the gap is taken as a straight walk.',
     ]);
   });
@@ -86,10 +89,14 @@ describe('the length of a track', () => {
 
 describe('refused', () => {
   it.each([
-    ['a track that stays in one place', [at(0), at(0.3), at(0)], /stays in one place\. Choose/],
-    ['a track around half the world', [at(0), { latDeg: 0, lonDeg: 0 }], /16698 km long; at most 5000 km/],
-  ])('%s', (_, points, message) => {
+    ['a track that stays in one place', [at(0), at(0.3), at(0)], { code: 'stays-in-place' }],
+    [
+      'a track around half the world',
+      [at(0), { latDeg: 0, lonDeg: 0 }],
+      { code: 'too-long-track', lengthM: expect.closeTo(16_698_000, -3), mostM: 5_000_000 },
+    ],
+  ])('%s', (_, points, fault) => {
     expect(() => layPath(points)).toThrow(RouteError);
-    expect(() => layPath(points)).toThrow(message);
+    expect(() => layPath(points)).toThrow(expect.objectContaining({ fault }));
   });
 });

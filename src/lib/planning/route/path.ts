@@ -1,7 +1,6 @@
 import { chordM, earthCentred, type Position, stepM } from './geodesic.ts';
 import { RouteError } from './route-error.ts';
-import { showBoth } from '../units/both.ts';
-import { say } from '../../texts/say.ts';
+import type { RouteRemark } from './route-faults.ts';
 
 /** The line that is walked, laid out by length. */
 export type Path = {
@@ -13,7 +12,7 @@ export type Path = {
   readonly pointDistanceM: Float64Array;
   readonly lengthM: number;
   /** What was left out or taken for granted, with its reason. */
-  readonly left: readonly string[];
+  readonly left: readonly RouteRemark[];
 };
 
 /**
@@ -76,15 +75,8 @@ export function layPath(points: readonly Position[]): Path {
     pointDistanceM[i] = alongM;
   }
 
-  if (alongM < 1)
-    throw new RouteError(say('The track stays in one place. Choose a track or route that goes somewhere.'));
-  if (alongM > LONGEST_M)
-    throw new RouteError(
-      say(
-        'The track is {length} km long; at most {most} km are planned. Check its points, or cut it in parts.',
-        { length: String(Math.round(alongM / 1000)), most: String(LONGEST_M / 1000) },
-      ),
-    );
+  if (alongM < 1) throw new RouteError({ code: 'stays-in-place' });
+  if (alongM > LONGEST_M) throw new RouteError({ code: 'too-long-track', lengthM: alongM, mostM: LONGEST_M });
 
   const xyz = new Float64Array(3 * kept.length);
   kept.forEach((index, position) => xyz.set(all.subarray(3 * index, 3 * index + 3), 3 * position));
@@ -97,27 +89,10 @@ export function layPath(points: readonly Position[]): Path {
   };
 }
 
-const leapNote = (count: number): string[] =>
-  count === 0
-    ? []
-    : [
-        say(
-          '{count, plural, one {# point that leaps far away from the track and back was left out.} other {# points that leap far away from the track and back were left out.}}',
-          { count },
-        ),
-      ];
+const leapNote = (count: number): RouteRemark[] => (count === 0 ? [] : [{ code: 'leaps', count }]);
 
-function gapNote(gaps: readonly { fromM: number; lengthM: number }[]): string[] {
+function gapNote(gaps: readonly { fromM: number; lengthM: number }[]): RouteRemark[] {
   const [longest, ...others] = gaps.toSorted((a, b) => b.lengthM - a.lengthM);
   if (!longest) return [];
-  return [
-    say(
-      'The track has no point for {length} from {from} on{others, plural, =0 {; the gap is taken as a straight walk.} one {, and # shorter gap elsewhere; each gap is taken as a straight walk.} other {, and # shorter gaps elsewhere; each gap is taken as a straight walk.}}',
-      {
-        length: showBoth(longest.lengthM, 'distance'),
-        from: showBoth(longest.fromM, 'distance'),
-        others: others.length,
-      },
-    ),
-  ];
+  return [{ code: 'gaps', lengthM: longest.lengthM, fromM: longest.fromM, others: others.length }];
 }

@@ -3,6 +3,7 @@ import { EQUATOR_DEGREE_M } from '../../../../tests/support/synthetic-track.ts';
 import { RouteWaypoint } from '../model/route.ts';
 import { layPath } from './path.ts';
 import { placeWaypoints } from './place-waypoints.ts';
+import { routeRemarkText } from '../../presentation/route-words.ts';
 
 const NORTH_DEGREE_M = 110_574.3886; // one degree of latitude at the equator of WGS 84
 const at = (eastM: number, northM = 0) => ({
@@ -46,7 +47,7 @@ describe('a waypoint', () => {
   it('too far off the route is left out, with the reason', () => {
     const { waypoints, left } = place(waypoint('Village', 5000, 1280), waypoint('Hut', 5000, 490));
     expect(waypoints.map(({ name }) => name)).toEqual(['Hut']);
-    expect(left).toEqual([
+    expect(left.map(routeRemarkText)).toEqual([
       'The waypoint "Village" is 1.3 km (0.8 mi) off the route; up to 0.5 km (0.3 mi) count as on it.',
     ]);
   });
@@ -90,7 +91,9 @@ describe('a waypoint', () => {
   it('that stands twice at the same place is taken once', () => {
     const { waypoints, left } = place(waypoint('Ford', 2000), waypoint('Ford', 2040), waypoint('Hut', 2000));
     expect(waypoints.map(({ name }) => name)).toEqual(['Ford', 'Hut']);
-    expect(left).toEqual(['The waypoint "Ford" stands twice at the same place; it is taken once.']);
+    expect(left.map(routeRemarkText)).toEqual([
+      'The waypoint "Ford" stands twice at the same place; it is taken once.',
+    ]);
   });
 
   it('is one too many after 400, and not looked at after 2000', () => {
@@ -98,7 +101,9 @@ describe('a waypoint', () => {
     const { waypoints, left } = place(...many);
     expect(waypoints.length).toBe(400);
     expect(left.length).toBe(1601);
-    expect(left[0]).toBe('The waypoint "P400" is one too many: a route has at most 400.');
-    expect(left.at(-1)).toBe('The last 100 waypoints of the file were not looked at: at most 2000 are.');
+    expect(routeRemarkText(left[0]!)).toBe('The waypoint "P400" is one too many: a route has at most 400.');
+    expect(routeRemarkText(left.at(-1)!)).toBe(
+      'The last 100 waypoints of the file were not looked at: at most 2000 are.',
+    );
   });
 });

@@ -2,9 +2,8 @@ import type { RouteWaypoint } from '../model/route.ts';
 import { earthCentred } from './geodesic.ts';
 import { guessWater } from './guess-water.ts';
 import type { Path } from './path.ts';
-import type { GpxWaypoint } from './read-gpx.ts';
-import { showBoth } from '../units/both.ts';
-import { say } from '../../texts/say.ts';
+import { plainName, type GpxWaypoint, type NameOf } from './read-gpx.ts';
+import type { RouteRemark } from './route-faults.ts';
 
 /** A waypoint farther off the route than this is not on it. */
 const OFF_ROUTE_M = 500;
@@ -21,26 +20,22 @@ type Place = { readonly alongM: number; readonly offM: number };
  * Puts waypoints on the route, each at its nearest point. A route that comes by again passes the waypoint again, so that a spring on the way there is one on the way back too.
  *
  * @param lengthM of the profile: nothing is placed beyond it
+ * @param nameOf names waypoints without a name
  * @returns `left`: the waypoints that were left out, with the reason
  */
 export function placeWaypoints(
   path: Path,
   waypoints: readonly GpxWaypoint[],
   lengthM: number,
-): { waypoints: RouteWaypoint[]; left: string[] } {
-  const left: string[] = [];
+  nameOf: NameOf = plainName,
+): { waypoints: RouteWaypoint[]; left: RouteRemark[] } {
+  const left: RouteRemark[] = [];
   const placed = waypoints.slice(0, MOST_LOOKED_AT).flatMap((waypoint, index) => {
-    const name = waypoint.name || say('Waypoint {number}', { number: index + 1 });
+    const name = waypoint.name || nameOf('waypoint', index + 1);
     const passes = passesOf(path, waypoint);
     const offM = Math.min(...passes.map((pass) => pass.offM));
     if (offM > OFF_ROUTE_M) {
-      left.push(
-        say('The waypoint "{name}" is {off} off the route; up to {most} count as on it.', {
-          name,
-          off: showBoth(offM, 'distance'),
-          most: showBoth(OFF_ROUTE_M, 'distance'),
-        }),
-      );
+      left.push({ code: 'waypoint-off-route', name, offM, mostM: OFF_ROUTE_M });
       return [];
     }
     const guess = guessWater(waypoint.name, waypoint.symbol, waypoint.type);
@@ -55,24 +50,13 @@ export function placeWaypoints(
     const twice = placed
       .slice(0, index)
       .some((other) => other.name === name && distanceM - other.distanceM <= PASS_M);
-    if (twice)
-      left.push(say('The waypoint "{name}" stands twice at the same place; it is taken once.', { name }));
+    if (twice) left.push({ code: 'waypoint-twice', name });
     return !twice;
   });
   for (const { name } of places.slice(MOST_WAYPOINTS))
-    left.push(
-      say('The waypoint "{name}" is one too many: a route has at most {most}.', {
-        name,
-        most: String(MOST_WAYPOINTS),
-      }),
-    );
+    left.push({ code: 'waypoint-too-many', name, most: MOST_WAYPOINTS });
   if (waypoints.length > MOST_LOOKED_AT)
-    left.push(
-      say('The last {count} waypoints of the file were not looked at: at most {most} are.', {
-        count: String(waypoints.length - MOST_LOOKED_AT),
-        most: String(MOST_LOOKED_AT),
-      }),
-    );
+    left.push({ code: 'waypoints-not-read', count: waypoints.length - MOST_LOOKED_AT, most: MOST_LOOKED_AT });
   return { waypoints: withUniqueNames(places.slice(0, MOST_WAYPOINTS)), left };
 }
 

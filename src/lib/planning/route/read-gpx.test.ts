@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { MAX_GPX_CHARACTERS, MAX_GPX_POINTS, readGpx } from './read-gpx.ts';
 import { RouteError } from './route-error.ts';
+import { routeErrorText, routeRemarkText } from '../../presentation/route-words.ts';
 
 const gpx = (inner: string, attributes = 'version="1.1" xmlns="http://www.topografix.com/GPX/1/1"') =>
   `<?xml version="1.0" encoding="UTF-8"?>\n<gpx creator="a test" ${attributes}>\n${inner}\n</gpx>\n`;
@@ -94,7 +95,7 @@ describe('a GPX text', () => {
       ),
     );
     expect(lines.map((line) => line.name)).toEqual(['Track 1', 'Track 2']);
-    expect(left).toEqual([
+    expect(left.map(routeRemarkText)).toEqual([
       'The track "Track 2" has no point; it takes two to walk.',
       'The track "Dot" has only one point; it takes two to walk.',
     ]);
@@ -147,26 +148,26 @@ describe('what cannot be used is refused, saying what, where and what to do:', (
     ['tags without end', '<gpx>' + '<a>'.repeat(2_000_000), /^Line 1: the file nests more than 100 elements/],
     ['an empty latitude', gpx('<wpt lat="" lon="1"/>'), /^Line 3: a <wpt> has no lat\./],
   ])('%s', (_, xml, message) => {
-    expect(refusal(xml).message).toMatch(message);
+    expect(routeErrorText(refusal(xml))).toMatch(message);
   });
 
   it('names the line by number as well', () => {
-    expect(refusal(track(`\n\n${trkpt(91, 1)}`)).line).toBe(5);
+    expect(refusal(track(`\n\n${trkpt(91, 1)}`)).where.line).toBe(5);
   });
 
   it('a DOCTYPE, so that no entity is ever expanded', () => {
     const bomb = `<!DOCTYPE gpx [<!ENTITY a "aaaaaaaaaa"><!ENTITY b "&a;&a;&a;&a;&a;&a;&a;&a;">]>\n<gpx><trk><name>&b;</name></trk></gpx>`;
-    expect(refusal(bomb).message).toMatch(/^Line 1: the file has a DOCTYPE.*Remove it\.$/);
+    expect(routeErrorText(refusal(bomb))).toMatch(/^Line 1: the file has a DOCTYPE.*Remove it\.$/);
     const outside = `<!DOCTYPE gpx SYSTEM "file:///etc/passwd">\n<gpx/>`;
-    expect(refusal(outside).message).toMatch(/DOCTYPE/);
-    expect(refusal(gpx('<trk><name>&b;</name></trk>')).message).toMatch(/undefined entity/);
+    expect(routeErrorText(refusal(outside))).toMatch(/DOCTYPE/);
+    expect(routeErrorText(refusal(gpx('<trk><name>&b;</name></trk>')))).toMatch(/undefined entity/);
   });
 
   it('a file too large, in characters or points', { timeout: 120_000 }, () => {
-    expect(refusal(`<gpx>${' '.repeat(MAX_GPX_CHARACTERS)}</gpx>`).message).toMatch(
+    expect(routeErrorText(refusal(`<gpx>${' '.repeat(MAX_GPX_CHARACTERS)}</gpx>`))).toMatch(
       /^The file has 64 million characters; at most 64 million are read\. Thin out/,
     );
     const points = '<trkpt lat="0" lon="0"/>'.repeat(MAX_GPX_POINTS + 1);
-    expect(refusal(track(points)).message).toMatch(/more than 1000000 points\. Thin out/);
+    expect(routeErrorText(refusal(track(points)))).toMatch(/more than 1000000 points\. Thin out/);
   });
 });

@@ -1,7 +1,7 @@
 import { SaxesParser, type SaxesTagPlain } from 'saxes';
 import { lineLengthM } from './geodesic.ts';
 import { RouteError } from './route-error.ts';
-import { say } from '../../texts/say.ts';
+import type { RouteFault, RouteRemark } from './route-faults.ts';
 
 export const MAX_GPX_CHARACTERS = 64_000_000;
 export const MAX_GPX_POINTS = 1_000_000;
@@ -9,6 +9,11 @@ export const MAX_GPX_POINTS = 1_000_000;
 export const MAX_GPX_LINES = 10_000;
 /** The format nests some six elements deep, extensions a few more. */
 const MOST_LEVELS = 100;
+
+/** Names what has none of its own, by its place in the file from 1. */
+export type NameOf = (kind: 'track' | 'route' | 'waypoint', number: number) => string;
+export const plainName: NameOf = (kind, number) =>
+  `${{ track: 'Track', route: 'Route', waypoint: 'Waypoint' }[kind]} ${number}`;
 
 /** A point of a track or route. Elevation in m above sea level; undefined where the file states none that can be read. */
 export type GpxPoint = {
@@ -38,7 +43,7 @@ export type GpxContent = {
   /** Waypoints, and the points of routes that have a name. */
   readonly waypoints: readonly GpxWaypoint[];
   /** What was left out, with its reason. */
-  readonly left: readonly string[];
+  readonly left: readonly RouteRemark[];
 };
 
 /** Names in a GPX file may run over lines and be long; those of a route are one line of at most 120 characters. */
@@ -56,22 +61,17 @@ type Words = { name: string; symbol: string; type: string };
  * Reads the tracks, routes and waypoints of a GPX 1.1 or 1.0 text. The segments of a track are joined in their order. Extensions are passed over.
  *
  * @param xml the text of the file, at most MAX_GPX_CHARACTERS with at most MAX_GPX_POINTS points and MAX_GPX_LINES tracks and routes
+ * @param nameOf names lines without a name
  * @throws RouteError for what is not well-formed, not GPX, has a DOCTYPE (no entity is ever expanded), a position off the globe, or no track or route of two points
  */
-export function readGpx(xml: string): GpxContent {
-  if (xml.trim() === '')
-    throw new RouteError(say('The file is empty. Choose a GPX file with a track or a route.'));
+export function readGpx(xml: string, nameOf: NameOf = plainName): GpxContent {
+  if (xml.trim() === '') throw new RouteError({ code: 'empty-file' });
   if (xml.length > MAX_GPX_CHARACTERS)
-    throw new RouteError(
-      say(
-        'The file has {count} million characters; at most {most} million are read. Thin out the track, or cut it in parts.',
-        { count: String(Math.round(xml.length / 1e6)), most: String(MAX_GPX_CHARACTERS / 1e6) },
-      ),
-    );
+    throw new RouteError({ code: 'too-long-file', characters: xml.length, most: MAX_GPX_CHARACTERS });
 
   const lines: GpxLine[] = [];
   const waypoints: GpxWaypoint[] = [];
-  const left: string[] = [];
+  const left: RouteRemark[] = [];
   let pointCount = 0;
   let lineCount = 0;
 
@@ -84,34 +84,21 @@ export function readGpx(xml: string): GpxContent {
   let words: Words | undefined;
   let text: string | undefined;
 
-  const fail = (message: string): never => {
-    throw new RouteError(message, { line: parser.line });
+  const fail = (fault: RouteFault): never => {
+    throw new RouteError(fault, { line: parser.line });
   };
 
   const coordinate = (tag: SaxesTagPlain, attribute: 'lat' | 'lon', limit: number): number => {
     const stated = tag.attributes[attribute];
     if (stated === undefined || stated.trim() === '')
-      fail(
-        say('a {tag} has no {attribute}. Add it, or remove the point.', { tag: `<${tag.name}>`, attribute }),
-      );
+      fail({ code: 'no-coordinate', element: tag.name, attribute });
     const degrees = Number(stated);
-    if (!(Math.abs(degrees) <= limit))
-      fail(
-        say(
-          '{attribute}="{stated}" is not a number of degrees from -{limit} to {limit}. Correct it, or remove the point.',
-          { attribute, stated: stated ?? '', limit },
-        ),
-      );
+    if (!(Math.abs(degrees) <= limit)) fail({ code: 'not-degrees', attribute, stated: stated ?? '', limit });
     return degrees;
   };
 
   const openPoint = (tag: SaxesTagPlain): void => {
-    if (++pointCount > MAX_GPX_POINTS)
-      fail(
-        say('the file has more than {most} points. Thin out the track, or cut it in parts.', {
-          most: String(MAX_GPX_POINTS),
-        }),
-      );
+    if (++pointCount > MAX_GPX_POINTS) fail({ code: 'too-many-points', most: MAX_GPX_POINTS });
     point = {
       latDeg: coordinate(tag, 'lat', 90),
       lonDeg: coordinate(tag, 'lon', 180),
@@ -121,12 +108,7 @@ export function readGpx(xml: string): GpxContent {
   };
 
   const openLine = (kind: 'track' | 'route'): void => {
-    if (++lineCount > MAX_GPX_LINES)
-      fail(
-        say('the file has more than {most} tracks and routes. Keep the one that you walk.', {
-          most: String(MAX_GPX_LINES),
-        }),
-      );
+    if (++lineCount > MAX_GPX_LINES) fail({ code: 'too-many-lines', most: MAX_GPX_LINES });
     line = { kind, name: '', points: [] };
   };
 
@@ -134,16 +116,9 @@ export function readGpx(xml: string): GpxContent {
     if (!line) return;
     const { kind, points } = line;
     const ordinal = lines.filter((other) => other.kind === kind).length + 1;
-    const name =
-      line.name || say('{kind, select, track {Track} other {Route}} {number}', { kind, number: ordinal });
+    const name = line.name || nameOf(kind, ordinal);
     if (points.length >= 2) lines.push({ kind, name, points, lengthM: lineLengthM(points) });
-    else
-      left.push(
-        say(
-          'The {kind, select, track {track} other {route}} "{name}" has {points, plural, =0 {no point} other {only one point}}; it takes two to walk.',
-          { kind, name, points: points.length },
-        ),
-      );
+    else left.push({ code: 'short-line', kind, name, points: points.length });
     line = undefined;
   };
 
@@ -157,32 +132,16 @@ export function readGpx(xml: string): GpxContent {
     point = undefined;
   };
 
-  parser.on('doctype', () =>
-    fail(say('the file has a DOCTYPE, which GPX does not need and which is not read. Remove it.')),
-  );
+  parser.on('doctype', () => fail({ code: 'doctype' }));
   parser.on('opentag', (tag) => {
     const parent = open.at(-1);
     if (parent === undefined) {
       prefix = tag.name.slice(0, tag.name.indexOf(':') + 1);
-      if (tag.name !== `${prefix}gpx`)
-        fail(
-          say(
-            'the file is XML, but a {tag}, not a {gpx}. Export the track as GPX where you drew or recorded it.',
-            {
-              tag: `<${tag.name}>`,
-              gpx: '<gpx>',
-            },
-          ),
-        );
+      if (tag.name !== `${prefix}gpx`) fail({ code: 'not-gpx', element: tag.name });
     }
     const name = prefix === '' || tag.name.startsWith(prefix) ? tag.name.slice(prefix.length) : '';
     open.push(name);
-    if (open.length > MOST_LEVELS)
-      fail(
-        say('the file nests more than {most} elements, which no GPX file does. Export it again.', {
-          most: MOST_LEVELS,
-        }),
-      );
+    if (open.length > MOST_LEVELS) fail({ code: 'too-deep', most: MOST_LEVELS });
     text = undefined;
     switch (`${parent ?? ''} ${name}`) {
       case 'gpx trk':
@@ -240,13 +199,10 @@ export function readGpx(xml: string): GpxContent {
   if (lines.length === 0)
     throw new RouteError(
       left.length > 0
-        ? `${left.join(' ')} ${say('Choose a file with a track or route of at least two points.')}`
+        ? { code: 'lines-too-short', left }
         : waypoints.length > 0
-          ? say(
-              'The file has {count, plural, one {# waypoint} other {# waypoints}} but no track and no route. Export the track as well.',
-              { count: waypoints.length },
-            )
-          : say('The file is GPX, but has no track and no route. Choose one with a track or a route.'),
+          ? { code: 'waypoints-only', count: waypoints.length }
+          : { code: 'no-line' },
     );
   return { lines, waypoints, left };
 }
@@ -262,14 +218,7 @@ const readElevation = (text: string): number | undefined => {
 function notWellFormed(error: unknown): RouteError {
   const [, line, what] = /^(\d+):\d+: (.*?)\.?$/s.exec(error instanceof Error ? error.message : '') ?? [];
   return new RouteError(
-    what
-      ? say(
-          'this is not well-formed XML ({what}). The file is damaged, cut off or no GPX file; export it again.',
-          {
-            what,
-          },
-        )
-      : say('this is not well-formed XML. The file is damaged, cut off or no GPX file; export it again.'),
+    { code: 'not-well-formed', ...(what && { what }) },
     line ? { line: Number(line) } : {},
   );
 }

@@ -7,6 +7,7 @@ import { dayLegs } from './day-legs.ts';
 import { climbAndDescent } from './make-profile.ts';
 import { RouteError } from './route-error.ts';
 import { routeFromGpx } from './route-from-gpx.ts';
+import { routeRemarkText } from '../../presentation/route-words.ts';
 
 const pointsOf = (points: TrackPoint[]) =>
   points.map(
@@ -33,7 +34,7 @@ describe('the route of a GPX text', () => {
     expect(route.waypoints).toEqual([
       { name: 'Reed Spring', distanceM: expect.closeTo(2226.4, 0), water: true, struck: false },
     ]);
-    expect(left).toEqual([
+    expect(left.map(routeRemarkText)).toEqual([
       expect.stringMatching(/^The waypoint "Village" is 22\.1 km \(13\.7 mi\) off the route/),
     ]);
     expect(picked).toBe(1);
@@ -50,7 +51,9 @@ describe('the route of a GPX text', () => {
   it('cannot be one that is not there', () => {
     expect(() => routeFromGpx(gpx(short + long), { pick: 2 })).toThrow(RouteError);
     expect(() => routeFromGpx(gpx(short + long), { pick: 2 })).toThrow(
-      'The file has 2 tracks and routes, but number 3 was asked for. Choose one of: "Short way", "Long way".',
+      expect.objectContaining({
+        fault: { code: 'no-such-line', count: 2, picked: 3, names: ['Short way', 'Long way'] },
+      }),
     );
   });
 
@@ -61,7 +64,7 @@ describe('the route of a GPX text', () => {
     }));
     const { route, left } = routeFromGpx(gpx(trackOf('Bare', bare)));
     expect(Route.parse(route).altitudeKnown).toBe(false);
-    expect(left).toEqual([
+    expect(left.map(routeRemarkText)).toEqual([
       'The track has no elevation, so that its climb is not known and is taken as none.',
     ]);
   });

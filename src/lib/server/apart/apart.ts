@@ -3,6 +3,7 @@ import { constants, setPriority } from 'node:os';
 import { join } from 'node:path';
 import { usualRoot } from '../../menu-search/task-runner.ts';
 import { RouteError } from '../../planning/route/route-error.ts';
+import type { RouteFault } from '../../planning/route/route-faults.ts';
 import { UnreadableFile } from '../../shelf-csv/text-encoding.ts';
 import { language, say } from '../../texts/say.ts';
 import { UserError, type UserErrorCode } from '../errors.ts';
@@ -12,7 +13,8 @@ import { doTask, type Outcome, type Task } from './tasks.ts';
 export type Answer =
   | { readonly outcome: unknown }
   | { readonly failed: 'UserError'; readonly message: string; readonly code: UserErrorCode }
-  | { readonly failed: 'RouteError' | 'UnreadableFile' | 'Error'; readonly message: string };
+  | { readonly failed: 'RouteError'; readonly fault: RouteFault; readonly where: RouteError['where'] }
+  | { readonly failed: 'UnreadableFile' | 'Error'; readonly message: string };
 
 export type Asking = {
   /** Aborted when nobody waits for the outcome any more: what waits is forgotten, what runs is ended. */
@@ -209,7 +211,7 @@ function errorOf(answer: Exclude<Answer, { outcome: unknown }>): Error {
     case 'UserError':
       return new UserError(answer.code, answer.message);
     case 'RouteError':
-      return new RouteError(answer.message);
+      return new RouteError(answer.fault, answer.where);
     case 'UnreadableFile':
       return new UnreadableFile(answer.message);
     case 'Error':

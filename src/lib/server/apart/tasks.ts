@@ -15,6 +15,7 @@ import type { FillPreference } from '../../planning/model/words.ts';
 import { planTrip } from '../../planning/plan-trip.ts';
 import type { Offer } from '../../planning/shortfall/offers.ts';
 import { routeFromGpx, type RouteFromGpx } from '../../planning/route/route-from-gpx.ts';
+import { nameOnRoute } from '../../presentation/route-words.ts';
 import { wordedPlan } from '../../presentation/worded-plan.ts';
 import { readJsonFile, type JsonFile } from '../../read-json-file.ts';
 import type { DecimalMark } from '../../shelf-csv/read-cell.ts';
@@ -76,7 +77,10 @@ export async function doTask(task: Task): Promise<Outcome<Task['kind']>> {
       return 'faults' in read ? read : { notes: read.value.notes };
     }
     case 'GPX':
-      return routeFromGpx(new TextDecoder().decode(await bytesOf(task.source)), { pick: task.pick });
+      return routeFromGpx(new TextDecoder().decode(await bytesOf(task.source)), {
+        pick: task.pick,
+        nameOf: nameOnRoute,
+      });
     case 'foods':
       return readFoodsCsv(await bytesOf(task.source), task.decimalMark);
   }

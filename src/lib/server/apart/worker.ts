@@ -15,7 +15,8 @@ process.on('message', ({ task, language }: { readonly task: Task; readonly langu
     (error: unknown) => {
       const message = error instanceof Error ? error.message : String(error);
       if (error instanceof UserError) tell({ failed: 'UserError', message, code: error.code });
-      else if (error instanceof RouteError) tell({ failed: 'RouteError', message });
+      else if (error instanceof RouteError)
+        tell({ failed: 'RouteError', fault: error.fault, where: error.where });
       else if (error instanceof UnreadableFile) tell({ failed: 'UnreadableFile', message });
       else tell({ failed: 'Error', message: (error instanceof Error && error.stack) || message });
     },

@@ -2,6 +2,7 @@ import { fail } from '@sveltejs/kit';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { RouteError } from '$lib/planning/route/route-error.ts';
+import { routeErrorText, routeRemarkText } from '$lib/presentation/route-words.ts';
 import type { LineChoice, RouteFromGpx } from '$lib/planning/route/route-from-gpx.ts';
 import { UserError } from '$lib/server/errors.ts';
 import { beginOf } from '$lib/server/incoming.ts';
@@ -91,7 +92,11 @@ export const actions: Actions = {
           if (caught instanceof UserError)
             return fail<Answer>(addUserError(read, caught, 'file'), { ...read.refused(), of: 'import' });
           if (!(caught instanceof RouteError)) throw caught;
-          return refuse(422, say('"{file}": {problem}', { file: file.name, problem: caught.message }), read);
+          return refuse(
+            422,
+            say('"{file}": {problem}', { file: file.name, problem: routeErrorText(caught) }),
+            read,
+          );
         }
 
         const { stored } = await planStoredTrip(app, params.id).catch(toHttpError);
@@ -111,7 +116,7 @@ export const actions: Actions = {
           ].join(' '),
           choices: found.choices,
           picked: found.picked,
-          left: found.left,
+          left: found.left.map(routeRemarkText),
         } satisfies Answer;
       })
       .catch(toHttpError);
