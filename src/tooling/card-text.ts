@@ -1,12 +1,20 @@
 import { showDates, showDay } from '../lib/dates.ts';
-import { allergenLabel } from '../lib/planning/model/allergens.ts';
-import type { CardPouches, TripPlan } from '../lib/planning/model/trip-plan.ts';
+import type { TripPlan } from '../lib/planning/model/trip-plan.ts';
 import { MEAL_WORDS } from '../lib/planning/model/words.ts';
-import { waitText } from '../lib/planning/trail-card/steep-time.ts';
-import { friendlyAmount, showPour } from '../lib/planning/units/fractions.ts';
+import { showPour } from '../lib/planning/units/fractions.ts';
 import { show, type UnitSystem } from '../lib/planning/units/show.ts';
-import { counted } from './counted.ts';
+import {
+  allergensText,
+  carriedText,
+  elsewhereText,
+  firstForText,
+  makingTexts,
+  platesTexts,
+  takenText,
+} from '../lib/presentation/card-words.ts';
 import { say } from '../lib/texts/say.ts';
+import { lotMark } from '../lib/trip-views/coming.ts';
+import { cardDishes, type CardDish } from '../lib/trip-views/card.ts';
 
 /** @returns the trail card as plain text, in the units of `system`. */
 export function cardText({ card }: TripPlan, system: UnitSystem): string {
@@ -14,20 +22,26 @@ export function cardText({ card }: TripPlan, system: UnitSystem): string {
     card.startDate === card.endDate
       ? showDay(card.startDate, system)
       : showDates(card.startDate, card.endDate, system);
-  const days = card.days.flatMap(({ day, date, altitudeM, boilsAtC, longerSteep, dryCamp, meals }) => [
-    '',
-    `── Day ${day}, ${showDay(date, system)}${dryCamp ? ', dry camp' : ''}`,
-    `Water boils at ${show(boilsAtC, 'temperature', system)} at ${show(altitudeM, 'altitude', system)}${longerSteep ? '; the waiting times are longer for it' : ''}.`,
-    ...meals.flatMap(({ meal, boilMl, heatMl, pouches }) => [
+  const days = card.days.flatMap(
+    ({ day, date, altitudeM, boilsAtC, longerSteep, dryCamp, meals, elsewhere }) => [
       '',
-      [
-        say(MEAL_WORDS[meal]).toUpperCase(),
-        ...(boilMl > 0 ? [`boil ${showPour(boilMl, system)}`] : []),
-        ...(heatMl > 0 ? [`heat ${showPour(heatMl, system)}`] : []),
-      ].join(', '),
-      ...pouches.flatMap((lot) => pouchLines(lot, system)),
-    ]),
-  ]);
+      `── Day ${day}, ${showDay(date, system)}${dryCamp ? ', dry camp' : ''}`,
+      `Water boils at ${show(boilsAtC, 'temperature', system)} at ${show(altitudeM, 'altitude', system)}${longerSteep ? '; the waiting times are longer for it' : ''}.`,
+      ...meals.flatMap((meal) => [
+        '',
+        [
+          card.groups.length > 1
+            ? `${say(MEAL_WORDS[meal.meal]).toUpperCase()} (${meal.group})`
+            : say(MEAL_WORDS[meal.meal]).toUpperCase(),
+          ...(meal.boilMl > 0 ? [`boil ${showPour(meal.boilMl, system)}`] : []),
+          ...(meal.heatMl > 0 ? [`heat ${showPour(meal.heatMl, system)}`] : []),
+        ].join(', '),
+        ...(firstForText(meal) ? [`  ! ${firstForText(meal)}`] : []),
+        ...cardDishes(meal).flatMap((dish) => dishLines(dish, system)),
+      ]),
+      ...elsewhere.flatMap((away) => ['', elsewhereText(away, card.groups)]),
+    ],
+  );
   return [
     `Trail card: ${card.title}, ${when}`,
     ...card.party.flatMap(({ eater, excludes }) =>
@@ -36,23 +50,27 @@ export function cardText({ card }: TripPlan, system: UnitSystem): string {
     '',
     ...card.cautions.map((caution) => `! ${caution}`),
     ...days,
+    ...(card.reserve.length > 0
+      ? [
+          '',
+          '── Reserve, not planned to be eaten',
+          ...card.reserve.map(
+            ({ pouches, code, recipe, carriedBy }) =>
+              `  ${pouches} × ${code} ${recipe}. ${carriedText(carriedBy)}`,
+          ),
+        ]
+      : []),
     '',
   ].join('\n');
 }
 
-function pouchLines(lot: CardPouches, system: UnitSystem): string[] {
-  const { code, recipe, pouches, waterMl, waterMlPerPouch, waterKind, allergens } = lot;
-  const each = pouches > 1 ? ' into each' : '';
-  const wait = waitText(lot);
-  const holds = allergens?.map(allergenLabel).join(', ');
+function dishLines(dish: CardDish, system: UnitSystem): string[] {
   return [
-    `  ${pouches} × ${lot.toCome ? `${code} (${lot.toCome === 'buy' ? 'to buy' : 'to dry'})` : code}  ${recipe}`,
-    ...(waterMl > 0
-      ? [`      ${showPour(waterMlPerPouch, system)} ${waterKind} water${each}${wait && `, ${wait}`}`]
-      : ['      no water']),
-    `      allergens: ${holds === undefined ? 'not stated' : holds || 'none, as the cook stated'}`,
-    `      servings: ${lot.shares.map(({ eater, servings }) => `${eater} ${friendlyAmount(servings)}`).join(', ')}`,
-    ...(lot.leftOverServings > 0 ? [`      left over: ${counted(lot.leftOverServings, 'serving')}`] : []),
-    `      in the pack of: ${lot.carriedBy.map((carrier) => `${carrier.eater} ${carrier.pouches}`).join(', ')}`,
+    ...dish.lines.flatMap((line) => [
+      `  ${takenText({ ...line, code: lotMark(line) })}`,
+      ...makingTexts(line, system).map((words) => `      ${words}`),
+      `      ${allergensText(line)} ${carriedText(line.carriedBy)}`,
+    ]),
+    `      ${platesTexts(dish).join('; ')}`,
   ];
 }

@@ -73,8 +73,8 @@ test('the card says for every pouch what to pour and how long to wait', async ()
   expect(exitCode).toBe(0);
   for (const caution of card.cautions) expect(output).toContain(caution);
   for (const lot of card.days.flatMap((day) => day.meals).flatMap((meal) => meal.pouches)) {
-    expect(output).toContain(`${lot.pouches} × ${lot.code}  ${lot.recipe}`);
-    if (lot.steepMin > 0) expect(output).toContain(`wait ${lot.stirAfterMin ?? lot.steepMin} min`);
+    expect(output).toContain(`${lot.pouches} × ${lot.code} ${lot.recipe}`);
+    if (lot.steepMin > 0) expect(output).toContain(`Wait ${lot.stirAfterMin ?? lot.steepMin} min`);
   }
 });
 

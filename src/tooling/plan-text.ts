@@ -27,15 +27,24 @@ export function planText(plan: TripPlan, system: UnitSystem): string {
     `Day ${day}, ${showDay(date, system)}`,
     ...plan.menu.meals
       .filter((meal) => meal.day === day)
-      .flatMap((meal) => [
-        `  ${say(MEAL_WORDS[meal.meal]).padEnd(9)}  ${kcal(meal.eatenKcal)} of ${kcal(meal.targetKcal)}`,
-        ...meal.opened.map(
-          ({ pouches, code, recipe, waterMl, waterKind, toCome }) =>
-            `    ${pouches} × ${code}  ${recipe}${toCome ? ` (${toCome === 'buy' ? 'to buy' : 'to dry'})` : ''}${waterMl > 0 ? `, ${showPour(waterMl, system)} ${waterKind} water` : ''}`,
-        ),
-        ...(meal.opened.length === 0 ? ['    nothing from the shelf'] : []),
-        ...(meal.leftOverKcal > 0 ? [`    left over: ${kcal(meal.leftOverKcal)}`] : []),
-      ]),
+      .flatMap((meal) => {
+        const group = plan.menu.groups.length > 1 ? ` (${meal.group})` : '';
+        const name = `  ${say(MEAL_WORDS[meal.meal]).padEnd(9)}${group}`;
+        if (meal.eaters.length === 0) return [`${name}  eaten elsewhere`];
+        return [
+          `${name}  ${kcal(meal.eatenKcal)} of ${kcal(meal.targetKcal)}`,
+          ...(meal.elsewhere.length > 0 ? [`    elsewhere: ${meal.elsewhere.join(', ')}`] : []),
+          ...meal.opened.map(
+            ({ pouches, code, recipe, waterMl, waterKind, style, role, toCome }) =>
+              `    ${pouches} × ${code}  ${recipe}${toCome ? ` (${toCome === 'buy' ? 'to buy' : 'to dry'})` : ''}${role === 'main' ? `, ${style}` : ''}${waterMl > 0 ? `, ${showPour(waterMl, system)} ${waterKind} water` : ''}`,
+          ),
+          ...meal.fromOpen.map(
+            ({ code, recipe, sinceDay }) => `    ${code}  ${recipe}, open since day ${sinceDay}`,
+          ),
+          ...(meal.opened.length + meal.fromOpen.length === 0 ? ['    nothing from the shelf'] : []),
+          ...(meal.leftOverKcal > 0 ? [`    left over: ${kcal(meal.leftOverKcal)}`] : []),
+        ];
+      }),
   ]);
 
   const days = plan.demand.map(({ day }) => day);

@@ -14,6 +14,10 @@ export type DayBag = {
 /** What one eater packs, in the order of packing. */
 export type PackingSheet = Pack & {
   readonly bags: readonly DayBag[];
+  /** Their cook group, where there are several; food for another one is marked with it. */
+  readonly group: string | undefined;
+  /** The reserve with packaging, g. */
+  readonly reserveG: number;
   /** Left out where the plan has no day 1 for this eater. */
   readonly dayOne: DayLoad | undefined;
   /** What the bottles and bags hold, ml. */
@@ -42,6 +46,11 @@ export function packingSheets(trip: Trip, plan: TripPlan): PackingSheet[] {
         const grossG = pouches.reduce((sum, item) => sum + item.grossG, 0);
         return pouches.length > 0 ? [{ day, date, grossG, pouches }] : [];
       }),
+      group:
+        plan.menu.groups.length > 1
+          ? plan.menu.groups.find(({ eaters }) => eaters.includes(pack.eater))?.name
+          : undefined,
+      reserveG: pack.reserve.reduce((sum, { grossG }) => sum + grossG, 0),
       dayOne: loads[0],
       bottlesMl,
       bottlesLackMl: Math.max(0, (mostWater?.peakWaterG ?? 0) - bottlesMl),

@@ -464,6 +464,9 @@ export const CardDay = z.strictObject({
   dryCamp: z.boolean(),
   heat: DayHeat,
   meals: z.array(CardMeal),
+  elsewhere: z
+    .array(z.strictObject({ meal: MealKind, group: z.string(), eaters: z.array(EaterName) }))
+    .describe('Who of a cook group eats a meal elsewhere'),
 });
 export type CardDay = z.infer<typeof CardDay>;
 export const TrailCard = z.strictObject({
@@ -473,6 +476,16 @@ export const TrailCard = z.strictObject({
   party: z.array(z.strictObject({ eater: EaterName, excludes: z.array(z.string()) })),
   groups: z.array(z.strictObject({ name: z.string(), eaters: z.array(EaterName) })),
   days: z.array(CardDay),
+  reserve: z
+    .array(
+      z.strictObject({
+        code: LotCode,
+        recipe: z.string(),
+        pouches: z.int().positive(),
+        carriedBy: z.array(z.strictObject({ eater: EaterName, pouches: z.int().positive() })),
+      }),
+    )
+    .describe('Carried for everyone and not planned to be eaten'),
   cautions: z.array(z.string()),
 });
 export type TrailCard = z.infer<typeof TrailCard>;

@@ -68,8 +68,21 @@ export function makeCard(
         meals: menu.meals
           .filter((meal) => meal.day === day.day && hasFood(meal))
           .map((meal) => cardMeal(cooked, meal)),
+        elsewhere: menu.meals
+          .filter((meal) => meal.day === day.day && meal.elsewhere.length > 0)
+          .map(({ meal, group, elsewhere }) => ({ meal, group, eaters: elsewhere })),
       };
     }),
+    reserve: menu.reserve.map(({ code, recipe, pouches }) => ({
+      code,
+      recipe,
+      pouches,
+      carriedBy: carry.packs.flatMap((pack) =>
+        pack.reserve
+          .filter((item) => item.code === code)
+          .map((item) => ({ eater: pack.eater, pouches: item.pouches })),
+      ),
+    })),
     cautions: CARD_CAUTIONS.map((caution) => say(caution)),
   };
 }
