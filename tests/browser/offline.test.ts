@@ -155,8 +155,8 @@ test('a trip opened once shows its card, menu and packing lists without a networ
   }
 
   const tabs = page.getByRole('navigation', { name: 'Trip' });
-  await tabs.getByRole('link', { name: 'Menu', exact: true }).click();
-  await page.getByRole('heading', { name: 'Menu', exact: true }).waitFor();
+  await tabs.getByRole('link', { name: 'Overview', exact: true }).click();
+  await page.getByText('What next?').waitFor();
   await page.getByText('Without connection: as of').waitFor();
 
   await reconnect(page);

@@ -20,11 +20,11 @@ test.each([
   [`/trips/${ID}0/card`, undefined],
 ])('%s belongs to the trip %s', (pathname, id) => expect(tripOf(pathname)).toBe(id));
 
-test('card, menu, loads, packing and shopping lists are kept, as HTML and as data', () => {
+test('overview, card, menu, loads, packing and shopping lists are kept, as HTML and as data', () => {
   const kept = keptAddresses(ID);
-  expect(kept).toHaveLength(10);
-  for (const page of ['card', 'menu', 'loads', 'packing', 'shopping'])
-    expect(kept.filter((address) => pageOf(address) === `/trips/${ID}/${page}`)).toHaveLength(2);
+  expect(kept).toHaveLength(12);
+  for (const page of ['', '/card', '/menu', '/loads', '/packing', '/shopping'])
+    expect(kept.filter((address) => pageOf(address) === `/trips/${ID}${page}`)).toHaveLength(2);
 });
 
 describe('of more trips than are kept', () => {

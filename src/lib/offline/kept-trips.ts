@@ -22,7 +22,8 @@ export type KeptAnswer = { readonly keptAt: string | undefined };
 
 export const DATA_SUFFIX = '/__data.json';
 
-const PAGES = ['card', 'menu', 'loads', 'packing', 'shopping'] as const;
+/** The overview, and what is wanted in the shop and on the way. */
+const PAGES = ['', '/card', '/menu', '/loads', '/packing', '/shopping'] as const;
 const TRIP = /^\/trips\/([0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12})(?:\/|$)/;
 
 /** @returns the trip that a page, or its data, belongs to */
@@ -30,7 +31,7 @@ export const tripOf = (pathname: string): string | undefined => TRIP.exec(pathna
 
 /** @returns the pages of a trip that are kept, each as HTML and as the data that a running page asks for */
 export const keptAddresses = (tripId: string): string[] =>
-  PAGES.flatMap((page) => [`/trips/${tripId}/${page}`, `/trips/${tripId}/${page}${DATA_SUFFIX}`]);
+  PAGES.flatMap((page) => [`/trips/${tripId}${page}`, `/trips/${tripId}${page}${DATA_SUFFIX}`]);
 
 export const cardOf = (tripId: string): string => `/trips/${tripId}/card`;
 

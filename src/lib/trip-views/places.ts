@@ -1,0 +1,52 @@
+import { text, type Text } from '../texts/say.ts';
+
+/** A page within a place; the overview has no name in the address. */
+type PlacePage = { readonly slug: string; readonly label: Text };
+export type TripPlace = { readonly label: Text; readonly pages: readonly [PlacePage, ...PlacePage[]] };
+
+/** Where things of a trip are found, each place named by what it answers. */
+export const TRIP_PLACES: readonly TripPlace[] = [
+  {
+    label: text('Overview'),
+    pages: [
+      { slug: '', label: text('Overview') },
+      { slug: 'menu', label: text('All meals') },
+      { slug: 'weighing', label: text('How good is this menu?') },
+      { slug: 'what-moves-it', label: text('What affects it most') },
+    ],
+  },
+  {
+    label: text('Who and where'),
+    pages: [
+      { slug: 'party', label: text('Group and days') },
+      { slug: 'route', label: text('Route') },
+    ],
+  },
+  { label: text('Packs'), pages: [{ slug: 'loads', label: text('Pack weights') }] },
+  { label: text('Water and fuel'), pages: [{ slug: 'water', label: text('Water and fuel') }] },
+  {
+    label: text('To get'),
+    pages: [
+      { slug: 'missing', label: text('Shortfall') },
+      { slug: 'shopping', label: text('Shopping list') },
+    ],
+  },
+  {
+    label: text('On paper'),
+    pages: [
+      { slug: 'card', label: text('Trail card') },
+      { slug: 'packing', label: text('Packing lists') },
+    ],
+  },
+  {
+    label: text('Pouches on the way'),
+    pages: [
+      { slug: 'pouches', label: text('Set aside and pack') },
+      { slug: 'afterwards', label: text('After the trip') },
+    ],
+  },
+];
+
+/** @returns the place that a page of a trip belongs to; the overview where no place has it */
+export const placeOf = (slug: string): TripPlace =>
+  TRIP_PLACES.find(({ pages }) => pages.some((page) => page.slug === slug)) ?? (TRIP_PLACES[0] as TripPlace);
