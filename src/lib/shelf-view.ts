@@ -19,6 +19,7 @@ const SHOWN_FIELDS = [
   'dryWeightG',
   'allergens',
   'note',
+  'estimated',
 ] as const satisfies readonly (keyof PouchLot)[];
 
 /** A lot as the shelf page needs it: `pouches` are at home, `setAside` of them are promised to a trip. */
@@ -45,6 +46,8 @@ export type ShelfRow = {
   readonly pouchKcal: number;
   readonly servingDryG: number;
   readonly kcalPer100G: number;
+  /** Which of its figures nobody stated. */
+  readonly estimated?: PouchLot['estimated'];
 };
 
 /** The columns of the table, in their order; each can be sorted by. */
@@ -261,6 +264,7 @@ export function shelfRow(lot: LotOnShelf, today: string, soonUntil = addDays(tod
     pouchKcal: pouchEnergyKcal(lot),
     servingDryG: lot.dryWeightG,
     kcalPer100G: (100 * lot.energyKcal) / lot.dryWeightG,
+    ...(lot.estimated && { estimated: lot.estimated }),
   };
 }
 

@@ -1,3 +1,4 @@
+import { aboutWhere } from '../lib/planning/units/about.ts';
 import { showDates, showDay } from '../lib/dates.ts';
 import { noticeText } from '../lib/presentation/notice-words.ts';
 import { whyText } from '../lib/presentation/why-words.ts';
@@ -35,8 +36,8 @@ export function planText(plan: TripPlan, system: UnitSystem): string {
           `${name}  ${kcal(meal.eatenKcal)} of ${kcal(meal.targetKcal)}`,
           ...(meal.elsewhere.length > 0 ? [`    elsewhere: ${meal.elsewhere.join(', ')}`] : []),
           ...meal.opened.map(
-            ({ pouches, code, recipe, waterMl, waterKind, style, role, toCome }) =>
-              `    ${pouches} × ${code}  ${recipe}${toCome ? ` (${toCome === 'buy' ? 'to buy' : 'to dry'})` : ''}${role === 'main' ? `, ${style}` : ''}${waterMl > 0 ? `, ${showPour(waterMl, system)} ${waterKind} water` : ''}`,
+            ({ pouches, code, recipe, waterMl, waterKind, style, role, toCome, estimated }) =>
+              `    ${pouches} × ${code}  ${recipe}${toCome ? ` (${toCome === 'buy' ? 'to buy' : 'to dry'})` : ''}${role === 'main' ? `, ${style}` : ''}${waterMl > 0 ? `, ${aboutWhere({ estimated }, 'waterMl', showPour(waterMl, system))} ${waterKind} water` : ''}`,
           ),
           ...meal.fromOpen.map(
             ({ code, recipe, sinceDay }) => `    ${code}  ${recipe}, open since day ${sinceDay}`,

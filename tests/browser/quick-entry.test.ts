@@ -2,7 +2,7 @@
 import type { Page } from 'playwright';
 import { expect, test } from 'vitest';
 import { atRest } from '../../src/tooling/browse.ts';
-import { barriers, checkPage, startApp, tooWide } from './harness.ts';
+import { barriers, checkPage, startApp, tooWide, visit } from './harness.ts';
 
 const app = startApp();
 const REFUSED = /422/;
@@ -107,4 +107,46 @@ test('without scripts rows are pasted, estimated, put right and added', async ()
   const lot = await page.locator('main').innerText();
   expect(lot).toMatch(/Allergens\s+celery/);
   expect(lot).toMatch(/Energy of a pouch\s+602 kcal/);
+});
+
+test('an estimate says so wherever it is shown, until the cook states the figure', async () => {
+  const page = await app.open('/shelf');
+  await page.getByRole('row').filter({ hasText: 'Red lentil dal' }).getByRole('link').click();
+  await page.getByText('8 values are estimated').click();
+  expect(await page.locator('main').innerText()).toMatch(/Energy of a pouch\s+about [\d,]+ kcal/);
+  await page
+    .getByText(/about \d+ kcal \(\d+ to \d+ kcal\), by the kind of dish/)
+    .first()
+    .waitFor();
+  const lot = new URL(page.url()).pathname;
+  await checkPage(app, lot);
+
+  await visit(page, '/trips/new');
+  await page.locator('[name="partySize"]').fill('2');
+  await page.locator('[name="dayCount"]').fill('2');
+  await press(page, 'Plan the trip');
+  await page.waitForURL(/\/trips\/[^/]+\/\w+$/);
+  const trip = new URL(page.url()).pathname.replace(/\/\w+$/, '');
+  await visit(page, `${trip}/menu`);
+  const menu = await page.locator('main').innerText();
+  expect(await page.locator('body').textContent()).toMatch(
+    /Energy or water is an estimate for \d+ lots? on this menu/,
+  );
+  expect(menu).toMatch(/estimated/);
+  expect(menu).toMatch(/about \d+ kcal/);
+  await checkPage(app, `${trip}/menu`);
+  await visit(page, `${trip}/card`);
+  expect(await page.locator('main').innerText()).toMatch(/about \d+ ml boiling water/);
+  await visit(page, '/shelf/labels?code=' + lot.replace('/shelf/', ''));
+  await page.locator('.label').first().waitFor();
+  expect(await page.locator('.label').first().innerText()).toMatch(/Pour in about\s\d+\sml/);
+
+  await visit(page, lot);
+  const energy = page.locator('[name="energyKcal"]');
+  expect(await energy.inputValue()).toBe('');
+  await energy.fill('431');
+  await press(page, 'Save');
+  await said(page, 'The lot is saved');
+  await page.getByText('7 values are estimated').waitFor();
+  expect(await page.locator('main').innerText()).toMatch(/Energy of a pouch\s+862 kcal/);
 });

@@ -56,11 +56,11 @@ test('the shelf filters while one types, and the address keeps what was asked fo
 
 test('a lot with a slip is refused field by field, a doubtful one wants a yes, and nothing typed is lost', async () => {
   const page = await app.open('/shelf/new/details', { expected: REFUSED });
-  await fill(page, { ...GOOD_LOT, code: 'T 1', dryWeightG: 'plenty', waterMl: '' });
+  await fill(page, { ...GOOD_LOT, code: 'T 1', dryWeightG: 'plenty', energyKcal: '-4' });
   await press(page, 'Put on the shelf');
   const problems = page.getByRole('region', { name: 'Not saved yet' });
   await problems.waitFor();
-  expect(await problems.getByRole('link').allInnerTexts()).toEqual(['Dry weight', 'Water to add']);
+  expect(await problems.getByRole('link').allInnerTexts()).toEqual(['Dry weight', 'Energy']);
   expect(await field(page, 'dryWeightG').inputValue()).toBe('plenty');
   expect(await field(page, 'recipe').inputValue()).toBe('Test stew');
   await problems.getByRole('link', { name: 'Dry weight' }).click();
@@ -68,7 +68,7 @@ test('a lot with a slip is refused field by field, a doubtful one wants a yes, a
     'dryWeightG',
   );
 
-  await fill(page, { dryWeightG: '100', waterMl: '2000' });
+  await fill(page, { dryWeightG: '100', energyKcal: '400', waterMl: '2000' });
   await press(page, 'Put on the shelf');
   const doubt = page.getByRole('region', { name: 'This is odd' });
   await doubt.waitFor();
@@ -195,11 +195,11 @@ test('the shelf works without scripts', async () => {
   expect(await lots(page)).toBeLessThan(all);
 
   await visit(page, '/shelf/new/details');
-  await fill(page, { ...GOOD_LOT, code: 'T 3', bestBefore: '' });
+  await fill(page, { ...GOOD_LOT, code: 'T 3', dryWeightG: '' });
   await press(page, 'Put on the shelf');
   await page.getByText('Not saved yet').waitFor();
   expect(await field(page, 'recipe').inputValue()).toBe('Test stew');
-  await fill(page, { bestBefore: '2031-01-31' });
+  await fill(page, { dryWeightG: '100' });
   await press(page, 'Put on the shelf');
   await said(page, 'The lot is on the shelf');
 });

@@ -7,6 +7,8 @@ import { FormReader, type Entered } from './read-form.ts';
 const METRIC: ShownIn = { unitSystem: 'metric', currency: 'EUR' };
 const US: ShownIn = { unitSystem: 'us', currency: 'USD' };
 
+const KNOWN = { today: '2026-12-01' };
+
 const LOT = PouchLot.parse({
   code: 'L-7',
   recipe: 'Lentil stew',
@@ -39,7 +41,7 @@ function formOf(fields: Entered): FormData {
 
 const read = (fields: Entered, shown: ShownIn, stored?: PouchLot) => {
   const reader = new FormReader(formOf(fields), shown.unitSystem);
-  return { result: readLot(reader, shown, stored), problems: reader.problems, reader };
+  return { result: readLot(reader, shown, KNOWN, stored), problems: reader.problems, reader };
 };
 
 describe('readLot', () => {
@@ -79,7 +81,7 @@ describe('readLot', () => {
   it('names every field that has to be mended, and keeps what was entered', () => {
     const fields = {
       ...lotFields(LOT, METRIC),
-      code: [''],
+      recipe: [''],
       dryWeightG: ['a lot'],
       energyKcal: ['-4'],
       mealKinds: [],
@@ -87,14 +89,8 @@ describe('readLot', () => {
     };
     const { result, problems, reader } = read(fields, METRIC);
     expect(result).toBeUndefined();
-    expect(problems.map(({ field }) => field).sort()).toEqual([
-      'bestBefore',
-      'code',
-      'dryWeightG',
-      'energyKcal',
-      'mealKinds',
-    ]);
-    expect(problems.find(({ field }) => field === 'code')?.message).toBe('please fill this in');
+    expect(problems.map(({ field }) => field).sort()).toEqual(['dryWeightG', 'energyKcal', 'recipe']);
+    expect(problems.find(({ field }) => field === 'recipe')?.message).toBe('please fill this in');
     expect(reader.refused().entered['dryWeightG']).toEqual(['a lot']);
   });
 
@@ -125,14 +121,43 @@ describe('readLot', () => {
 
   it('asks the cook for what only the cook can know', () => {
     const { problems } = read(newLotFields('2026-06-15', METRIC), METRIC);
-    expect(problems.map(({ field }) => field).sort()).toEqual([
-      'bestBefore',
-      'code',
-      'dryWeightG',
-      'energyKcal',
-      'recipe',
-      'waterMl',
+    expect(problems.map(({ field }) => field).sort()).toEqual(['code', 'dryWeightG', 'recipe']);
+  });
+
+  it('estimates what is left blank, makes the code, and keeps an estimate an estimate until it is stated', () => {
+    const fields = { ...newLotFields('2026-06-15', METRIC), recipe: ['Bean chili'], dryWeightG: ['120'] };
+    const { lot } = read(fields, METRIC).result!;
+    expect(lot.code).toMatch(/^BC-/);
+    expect(Object.keys(lot.estimated ?? {}).sort()).toEqual(
+      ['bestBefore', 'energyKcal', 'mealKinds', 'steepMin', 'tareG', 'waterKind', 'waterMl'].sort(),
+    );
+    const shown = lotFields(lot, METRIC);
+    expect([shown['energyKcal'], shown['bestBefore'], shown['sealedOn']]).toEqual([
+      [''],
+      [''],
+      ['2026-06-15'],
     ]);
+    expect(read(shown, METRIC, lot).result?.lot).toEqual(lot);
+    const said = read({ ...shown, energyKcal: ['480'] }, METRIC, lot).result!.lot;
+    expect(said.energyKcal).toBe(480);
+    expect(said.estimated).toEqual({ ...lot.estimated, energyKcal: undefined });
+  });
+
+  it('does not let food grow younger: a sealing date that was estimated once stays', () => {
+    const fields = { ...newLotFields('', METRIC), recipe: ['Bean chili'], dryWeightG: ['120'], code: ['C'] };
+    const { lot } = read(fields, METRIC).result!;
+    expect(lot.sealedOn).toBe('2026-06-01');
+    const reader = new FormReader(formOf(lotFields(lot, METRIC)), 'metric');
+    const later = readLot(reader, METRIC, { today: '2027-12-01' }, lot)!.lot;
+    expect(later).toEqual(lot);
+  });
+
+  it('keeps allergens that are known apart from a whole list of them', () => {
+    const fields = { ...lotFields(LOT, METRIC), allergensStated: ['some'], allergens: ['milk'] };
+    const { lot } = read(fields, METRIC, LOT).result!;
+    expect('allergens' in lot).toBe(false);
+    expect(lot.contains).toEqual(['milk']);
+    expect(lotFields(lot, METRIC)).toMatchObject({ allergensStated: ['some'], allergens: ['milk'] });
   });
 });
 

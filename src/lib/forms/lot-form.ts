@@ -1,13 +1,15 @@
 import { ALLERGEN_LIST } from '$lib/planning/model/allergens.ts';
 import { DIET_LIST } from '$lib/planning/model/diets.ts';
 import { doubtsOf, type Doubt } from '$lib/planning/model/plausibility.ts';
-import { LotDetails, PouchLot } from '$lib/planning/model/pouch-lot.ts';
+import { completeLot, type KnownToHousehold } from '$lib/planning/model/complete-lot.ts';
+import { LotDetails, type PouchLot } from '$lib/planning/model/pouch-lot.ts';
 import { faultText } from '$lib/presentation/fault-words.ts';
 import { problemsOf } from '$lib/presentation/problems.ts';
 import type { Settings } from '$lib/planning/model/settings.ts';
-import { USUAL_LOT } from '$lib/planning/model/usual-lot.ts';
+import { statedOf, StatedLot } from '$lib/planning/model/stated-lot.ts';
 import { moneyFieldValue } from '$lib/planning/units/money.ts';
 import { fieldValue, type Quantity } from '$lib/planning/units/show.ts';
+import { madeCode } from '$lib/shelf-csv/made-code.ts';
 import { say, text, type Text } from '$lib/texts/say.ts';
 import { MEAL_WORDS, WATER_WORDS } from '$lib/planning/model/words.ts';
 import { wordsByCode, type FieldWords } from './differences.ts';
@@ -47,6 +49,7 @@ export const LOT_LABELS: Readonly<Record<string, Text>> = {
 /** The answers to whether the allergens of a lot are known. */
 export const ALLERGENS_STATED_WORDS = {
   no: text('nobody has stated them'),
+  some: text('it contains those ticked below; the others are not declared'),
   yes: text('it holds those ticked below, and no other'),
 } as const;
 
@@ -67,27 +70,14 @@ const NUMBERS = {
 type NumberName = keyof typeof NUMBERS;
 const NUMBER_NAMES = Object.keys(NUMBERS) as NumberName[];
 
-/** What the form of a new lot starts from: usual figures to be looked at, and nothing that only the cook can know. */
-export function newLotFields(today: string, shown: ShownIn): Entered {
-  return fieldsOf(
-    {
-      sealedOn: today,
-      pouches: 1,
-      servingsPerPouch: 1,
-      ...USUAL_LOT,
-      waterKind: 'boiling',
-      mealKinds: ['dinner'],
-    },
-    shown,
-  );
-}
+/** What the form of a new lot starts from: what nobody says is estimated, so it stays blank. */
+export const newLotFields = (today: string, shown: ShownIn): Entered =>
+  fieldsOf({ sealedOn: today, pouches: 1, servingsPerPouch: 1 }, shown);
 
-/** @returns what the form of a lot is filled with. */
-export function lotFields(lot: PouchLot, shown: ShownIn): Entered {
-  return fieldsOf(lot, shown);
-}
+/** @returns what the form of a lot is filled with; what is an estimate stays blank. */
+export const lotFields = (lot: PouchLot, shown: ShownIn): Entered => fieldsOf(statedOf(lot), shown);
 
-function fieldsOf(lot: Partial<PouchLot>, { unitSystem, currency }: ShownIn): Entered {
+function fieldsOf(lot: Partial<StatedLot>, { unitSystem, currency }: ShownIn): Entered {
   const numberField = (name: NumberName): string => {
     const value = lot[name];
     const quantity = NUMBERS[name];
@@ -103,7 +93,7 @@ function fieldsOf(lot: Partial<PouchLot>, { unitSystem, currency }: ShownIn): En
     pouches: [lot.pouches === undefined ? '' : String(lot.pouches)],
     ...Object.fromEntries(NUMBER_NAMES.map((name) => [name, [numberField(name)]])),
     waterKind: [lot.waterKind ?? ''],
-    allergensStated: [lot.allergens ? 'yes' : 'no'],
+    allergensStated: [lot.allergensOpen ? 'some' : lot.allergens ? 'yes' : 'no'],
     allergens: lot.allergens ?? [],
     diets: lot.diets ?? [],
     costMinor: [lot.costMinor === undefined ? '' : moneyFieldValue(lot.costMinor, currency)],
@@ -113,29 +103,34 @@ function fieldsOf(lot: Partial<PouchLot>, { unitSystem, currency }: ShownIn): En
 }
 
 /** What is kept of a lot that its form does not ask for, such as whether its pouch takes boiling water. */
-const detailsOf = (stored: PouchLot | undefined): Partial<PouchLot> =>
-  Object.fromEntries(
-    Object.keys(LotDetails.shape).map((name) => [name, stored?.[name as keyof typeof LotDetails.shape]]),
+function detailsOf(stored: PouchLot | undefined): Partial<StatedLot> {
+  const { estimated: _estimated, contains: _contains, ...details } = LotDetails.shape;
+  return Object.fromEntries(
+    Object.keys(details).map((name) => [name, stored?.[name as keyof typeof details]]),
   );
+}
 
 /**
- * Reads the form of a lot.
+ * Reads the form of a lot. What is left blank and can be estimated is; a code that is left blank is made of the name.
  *
+ * @param known what the rest is estimated from
  * @param stored the lot as it was when the form was opened; its count is kept, as pouches are counted elsewhere
  * @returns the lot with what is odd about it, or `undefined` where `read.problems` says what has to be mended
  */
 export function readLot(
   read: FormReader,
   shown: ShownIn,
+  known: KnownToHousehold,
   stored?: PouchLot,
 ): { lot: PouchLot; warnings: Doubt[] } | undefined {
-  const stated = read.text('allergensStated') === 'yes';
+  const stated = read.text('allergensStated') ?? 'no';
   const allergens = read.choices('allergens');
+  const mealKinds = read.choices('mealKinds');
   const input = withoutUndefined({
     ...detailsOf(stored),
     code: read.text('code'),
     recipe: read.text('recipe'),
-    mealKinds: read.choices('mealKinds'),
+    mealKinds: mealKinds.length > 0 ? mealKinds : undefined,
     sealedOn: read.text('sealedOn'),
     bestBefore: read.text('bestBefore'),
     pouches: stored ? stored.pouches : read.number('pouches'),
@@ -146,16 +141,20 @@ export function readLot(
       }),
     ),
     waterKind: read.text('waterKind'),
-    allergens: stated ? allergens : undefined,
+    allergens: stated === 'no' || (stated === 'some' && allergens.length === 0) ? undefined : allergens,
+    allergensOpen: stated === 'some' && allergens.length > 0 ? true : undefined,
     diets: read.choices('diets'),
     costMinor: read.money('costMinor', shown.currency, stored?.costMinor),
     ...('place' in read.entered && { place: read.text('place') }),
     note: read.text('note'),
   });
 
-  const result = PouchLot.safeParse(input, { reportInput: true });
+  const result = StatedLot.safeParse(
+    stored || input.code !== undefined ? input : { ...input, code: madeCode(input as Partial<StatedLot>) },
+    { reportInput: true },
+  );
   if (!result.success) read.add(problemsOf(result.error));
-  if (!stated && allergens.length > 0)
+  if (stated === 'no' && allergens.length > 0)
     read.add([
       {
         field: 'allergens',
@@ -171,7 +170,10 @@ export function readLot(
       .map((doubt) => ({ field: doubt.field, message: faultText(doubt) })),
   );
   if (read.problems.length > 0) return undefined;
-  return { lot: result.data, warnings: doubts.filter(({ severity }) => severity === 'warn') };
+  return {
+    lot: completeLot(result.data, known, stored),
+    warnings: doubts.filter(({ severity }) => severity === 'warn'),
+  };
 }
 
 /** What is odd about a lot and wants a yes, and what the box "save all the same" sends as that yes. */

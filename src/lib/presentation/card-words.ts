@@ -3,6 +3,7 @@ import type { CardMeal, CardPouches, TrailCard } from '../planning/model/trip-pl
 import { MEAL_WORDS, type CookAfter } from '../planning/model/words.ts';
 import { POUR_WORDS } from '../planning/trail-card/pour-words.ts';
 import { waitText } from '../planning/trail-card/steep-time.ts';
+import { aboutWhere } from '../planning/units/about.ts';
 import { friendlyAmount, showPour } from '../planning/units/fractions.ts';
 import type { UnitSystem } from '../planning/units/show.ts';
 import { say, sayList, text, type Text } from '../texts/say.ts';
@@ -52,8 +53,8 @@ function pourTexts(line: CardPouches, system: UnitSystem): string[] {
   if (waterKind === 'none' || waterMl === 0)
     return [empty, role === 'extra' ? '' : say('No water.')].filter(Boolean);
   const water = say(POUR_WORDS[waterKind]);
-  const total = showPour(waterMl, system);
-  const each = showPour(waterMlPerPouch, system);
+  const total = aboutWhere(line, 'waterMl', showPour(waterMl, system));
+  const each = aboutWhere(line, 'waterMl', showPour(waterMlPerPouch, system));
   const poured =
     isPot || pouches === 1
       ? say('{amount} {water}.', { amount: total, water })

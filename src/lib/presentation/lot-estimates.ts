@@ -2,6 +2,7 @@ import type { Estimable, EstimateBasis, LotEstimate } from '../planning/model/lo
 import { ESTIMABLE } from '../planning/model/lot-estimate.ts';
 import type { PouchLot } from '../planning/model/pouch-lot.ts';
 import { MEAL_WORDS, WATER_WORDS } from '../planning/model/words.ts';
+import { about } from '../planning/units/about.ts';
 import { show, shownNumber, type Quantity, type UnitSystem } from '../planning/units/show.ts';
 import { say, sayList, text, type Text } from '../texts/say.ts';
 
@@ -30,13 +31,6 @@ export type ShownEstimate = {
   /** The value, its range and what it rests on: "about 290 kcal (240 to 360 kcal), by the kind of dish". */
   readonly whole: string;
 };
-
-/** @returns a value that is an estimate, so that nobody takes it for a figure that somebody stated. */
-export const about = (value: string): string => say('about {value}', { value });
-
-/** @returns `value`, marked where it is an estimate */
-export const aboutWhere = (lot: Pick<PouchLot, 'estimated'>, field: Estimable, value: string): string =>
-  lot.estimated?.[field] ? about(value) : value;
 
 /** @returns the estimates of a lot in the order of `ESTIMABLE`; empty where all was stated. */
 export const shownEstimates = (lot: PouchLot, unitSystem: UnitSystem): ShownEstimate[] =>
@@ -77,3 +71,7 @@ function shownEstimate(
     whole: say('{value} ({range}), {basis}', { value: about(value), range, basis }),
   };
 }
+
+/** @returns what each field of the form of a lot takes that is left blank. */
+export const blankFields = (lot: PouchLot, unitSystem: UnitSystem): Readonly<Record<string, string>> =>
+  Object.fromEntries(shownEstimates(lot, unitSystem).map(({ field, whole }) => [field, whole]));

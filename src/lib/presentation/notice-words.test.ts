@@ -36,6 +36,7 @@ const EXAMPLES: readonly Notice[] = [
     { missingKcal: 812, days: [2], allergens: ['nuts'], diets: ['vegan'], lots: 2 },
     { eater: 'Ada' },
   ),
+  notice('lots-estimated', { lots: ['A', 'B'] }),
   notice('allergens-undeclared', { lots: ['A', 'B'], avoiders: ['Ada', 'Bo'] }),
   notice('route-without-elevation', {}),
   notice('body-data-limits', {}),

@@ -92,6 +92,14 @@ const WORDS: WordsOf = {
         lots: params.lots,
       },
     ),
+  'lots-estimated': ({ params: { lots } }) =>
+    say(
+      'Energy or water is an estimate for {count, plural, one {# lot} other {# lots}} on this menu: {codes}. Enter what you know on the shelf.',
+      {
+        count: lots.length,
+        codes: `${lots.slice(0, MOST_NAMED).join(', ')}${lots.length > MOST_NAMED ? ' …' : ''}`,
+      },
+    ),
   'allergens-undeclared': ({ params: { lots, avoiders } }) =>
     say(
       'Allergens are not declared for {count, plural, one {# lot, so it is} other {# lots, so they are}} not served to {avoiders}: {codes}. Declare them on the shelf, or declare that there are none.',

@@ -1,42 +1,42 @@
-import { LOT_LABELS, newLotFields, type ShownIn } from '$lib/forms/lot-form.ts';
+import { LOT_LABELS, type ShownIn } from '$lib/forms/lot-form.ts';
 import { ONE_SERVING_G, QUICK_LABELS } from '$lib/forms/quick-words.ts';
-import { MEAL_WORDS, WATER_WORDS } from '$lib/planning/model/words.ts';
-import { show, unitOf } from '$lib/planning/units/show.ts';
+import { show } from '$lib/planning/units/show.ts';
 import { USUAL_LOT } from '$lib/planning/model/usual-lot.ts';
 import { say } from '$lib/texts/say.ts';
 import type { ReasonList, Reasons } from './reason.ts';
 
 /** What a lot is usually like, as the form of a new one and the import begin with it. */
-function usualLot(today: string, shown: ShownIn): ReasonList['of'] {
-  const usual = newLotFields(today, shown);
+function usualLot({ unitSystem }: Pick<ShownIn, 'unitSystem'>): ReasonList['of'] {
   const label = (name: string) => (LOT_LABELS[name] ? say(LOT_LABELS[name]) : name);
-  const value = (name: string) => usual[name]?.[0] ?? '';
   return {
     servingsPerPouch: {
       label: label('servingsPerPouch'),
-      value: value('servingsPerPouch'),
+      value: '1',
       why: say(
         'most meals are sealed for one eater, so that a menu can be cut to any party (common practice)',
       ),
     },
     tareG: {
       label: label('tareG'),
-      value: `${value('tareG')} ${unitOf('food', shown.unitSystem)}`,
+      value: show(USUAL_LOT.tareG, 'food', unitSystem),
       why: say('a foil pouch of about a litre with one absorber (common practice); weigh yours'),
     },
-    mealKinds: {
-      label: label('mealKinds'),
-      value: say(MEAL_WORDS.dinner),
-      why: say('most dried meals are cooked for the evening (common practice)'),
-    },
-    waterKind: {
-      label: label('waterKind'),
-      value: say(WATER_WORDS.boiling),
-      why: say('it softens dried food soonest (common practice)'),
+    ...Object.fromEntries(
+      ['mealKinds', 'energyKcal', 'waterKind', 'waterMl'].map((name) => [
+        name,
+        {
+          label: label(name),
+          why: say('your recipe of that name, else another lot of that name, else the kind of dish'),
+        },
+      ]),
+    ),
+    bestBefore: {
+      label: label('bestBefore'),
+      why: say('how long food from your dryer keeps, from six months ago where no date is known'),
     },
     steepMin: {
       label: label('steepMin'),
-      value: `${value('steepMin')} min`,
+      value: `${USUAL_LOT.steepMin} min`,
       why: say(
         'between what freeze-dried and what dehydrated dishes take (common practice); try one and note yours',
       ),
@@ -44,7 +44,7 @@ function usualLot(today: string, shown: ShownIn): ReasonList['of'] {
   };
 }
 
-export function newLotReasons(today: string, shown: ShownIn): Reasons {
+export function newLotReasons(shown: ShownIn): Reasons {
   return {
     lot: {
       method: 'plausibility-of-a-lot',
@@ -57,7 +57,7 @@ export function newLotReasons(today: string, shown: ShownIn): Reasons {
           label: say(LOT_LABELS['pouches']!),
           why: say('the fewest that a lot can have; count yours'),
         },
-        ...usualLot(today, shown),
+        ...usualLot(shown),
         allergensStated: {
           label: say('Allergens not stated'),
           why: say(
@@ -112,7 +112,7 @@ export function quickLotReasons({ unitSystem }: ShownIn): Reasons {
 }
 
 /** Why the import takes the columns of a file as it does. */
-export function importReasons(today: string, shown: ShownIn): Reasons {
+export function importReasons(): Reasons {
   return {
     columns: {
       of: {
@@ -144,7 +144,7 @@ export function importReasons(today: string, shown: ShownIn): Reasons {
         },
       },
     },
-    lot: { method: 'plausibility-of-a-lot', of: usualLot(today, { ...shown, unitSystem: 'metric' }) },
+    lot: { method: 'plausibility-of-a-lot', of: usualLot({ unitSystem: 'metric' }) },
   };
 }
 

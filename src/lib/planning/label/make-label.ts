@@ -1,5 +1,5 @@
 import { say, sayNumber } from '../../texts/say.ts';
-import { ALLERGENS, allergenLabel, type Allergen } from '../model/allergens.ts';
+import { ALLERGENS, allergenLabel } from '../model/allergens.ts';
 import { dietLabel } from '../model/diets.ts';
 import type { PouchLot } from '../model/pouch-lot.ts';
 import { pouchEnergyKcal, pouchFoodG } from '../model/pouch-totals.ts';
@@ -7,6 +7,7 @@ import { COOK_AFTER_WORDS } from '../model/words.ts';
 import { waitText } from '../trail-card/steep-time.ts';
 import { POUR_WORDS } from '../trail-card/pour-words.ts';
 import { showPour } from '../units/fractions.ts';
+import { aboutWhere } from '../units/about.ts';
 import { show, type UnitSystem } from '../units/show.ts';
 
 /** What a pouch says about itself, in words and with units. What is `undefined` is not known, or is not done with it. */
@@ -60,21 +61,21 @@ export function makeLabel(lot: PouchLot, unitSystem: UnitSystem): Label {
     water: isWet
       ? {
           kind: say(POUR_WORDS[waterKind]),
-          pouch: pour(lot.waterMl * servingsPerPouch),
-          serving: pour(lot.waterMl),
+          pouch: aboutWhere(lot, 'waterMl', pour(lot.waterMl * servingsPerPouch)),
+          serving: aboutWhere(lot, 'waterMl', pour(lot.waterMl)),
         }
       : undefined,
     steep: afterWater(lot, isWet),
     energy: {
-      pouch: show(pouchEnergyKcal(lot), 'energy', unitSystem),
-      serving: show(lot.energyKcal, 'energy', unitSystem),
+      pouch: aboutWhere(lot, 'energyKcal', show(pouchEnergyKcal(lot), 'energy', unitSystem)),
+      serving: aboutWhere(lot, 'energyKcal', show(lot.energyKcal, 'energy', unitSystem)),
     },
     protein: lot.proteinG === undefined ? undefined : show(lot.proteinG, 'food', unitSystem),
     netWeight: show(pouchFoodG(lot), 'food', unitSystem),
-    allergens: allergenSentence(lot.allergens),
+    allergens: allergenSentence(lot),
     diets: lot.diets.map(dietLabel),
-    sealedOn: lot.sealedOn,
-    bestBefore: lot.bestBefore,
+    sealedOn: aboutWhere(lot, 'sealedOn', lot.sealedOn),
+    bestBefore: aboutWhere(lot, 'bestBefore', lot.bestBefore),
     absorber: isWet
       ? say('Remove the oxygen absorber before pouring water.')
       : say('Remove the oxygen absorber before eating.'),
@@ -95,7 +96,11 @@ function afterWater(lot: PouchLot, isWet: boolean): string | undefined {
   return wait ? say('{wait}, then {what}', { wait, what }) : what;
 }
 
-function allergenSentence(held: readonly Allergen[] | undefined): string {
+function allergenSentence({ allergens: held, contains }: PouchLot): string {
+  if (held === undefined && contains && contains.length > 0)
+    return say('Contains: {allergens}. Others NOT STATED: not for anyone who has to avoid one.', {
+      allergens: contains.map(allergenLabel).join(', '),
+    });
   if (held === undefined) return say('Allergens NOT STATED: not for anyone who has to avoid one.');
   if (held.length === 0)
     return say('Contains none of the {count} listed allergens, as the cook states.', {

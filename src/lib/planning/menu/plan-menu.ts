@@ -68,8 +68,22 @@ export function completeMenu(
   const used = new Map(pouchesNeeded(menu).map(({ code, pouches }) => [code, pouches]));
   return {
     menu,
-    notices: [...notices, ...served.notices, ...hungerNotices(trip, demand, stock, used, menu.energy)],
+    notices: [
+      ...notices,
+      ...served.notices,
+      ...hungerNotices(trip, demand, stock, used, menu.energy),
+      ...estimateNotices(menu),
+    ],
   };
+}
+
+/** Says which lots are planned with figures that nobody stated. */
+function estimateNotices({ meals }: Pick<MenuPlan, 'meals'>): Notice[] {
+  const estimated = meals
+    .flatMap(({ opened }) => opened)
+    .filter((lot) => lot.estimated?.some((field) => field === 'energyKcal' || field === 'waterMl'));
+  const lots = [...new Set(estimated.map(({ code }) => code))].sort();
+  return lots.length > 0 ? [notice('lots-estimated', { lots })] : [];
 }
 
 /** Pouches that the menu opens and the reserve holds, by lot code, sorted: what has to be set aside and packed. */

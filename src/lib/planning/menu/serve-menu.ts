@@ -1,3 +1,4 @@
+import { estimatedOf } from '../model/lot-estimate.ts';
 import { cookGroupsOf, takingOf } from '../model/meal-rules.ts';
 import { notice, type Notice } from '../model/notices.ts';
 import type { PouchLot } from '../model/pouch-lot.ts';
@@ -181,6 +182,7 @@ function serveDishes(
           energyKcal: servings * lot.energyKcal,
           waterMl: taken.openedServings * lot.waterMl,
           waterKind: lot.waterKind,
+          ...estimatedOf(lot),
           reason: dish.reason ?? { code: 'least cost' },
           locked: stands?.lockedDishes.has(lot.recipe) ?? false,
         });
@@ -281,6 +283,7 @@ function eatKeeping(
           role,
           servings,
           sinceDay: pouch.day,
+          ...estimatedOf(lot),
           waterMl: servings * lot.waterMl,
           waterKind: lot.waterKind,
         });

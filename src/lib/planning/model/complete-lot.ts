@@ -101,13 +101,19 @@ const FAT_LIMITS = [0.1, 0.25] as const;
  * Makes a lot to plan with of what was said of it: each value that nobody stated is estimated, and `estimated` says from what and how far it may be
  * off. Allergens are never estimated: those that nobody stated stay unstated.
  *
+ * @param before the lot as it is on the shelf: a sealing date that was estimated once stays, or food would grow younger with each change
+ *
  * Sources: energy from protein, fat and carbohydrate by Atwater's factors; the storage table of the household, or its default, for best-before;
  * else rules of thumb.
  *
  * @example completeLot({ code: 'A', recipe: 'Chili', pouches: 12, servingsPerPouch: 2, dryWeightG: 70, diets: [], note: '' }, { today: '2026-12-01' })
  *   // energyKcal 294 (238 to 364), waterMl 189 …
  */
-export function completeLot(stated: StatedLot, known: KnownToHousehold): PouchLot {
+export function completeLot(
+  stated: StatedLot,
+  known: KnownToHousehold,
+  before?: Pick<PouchLot, 'sealedOn' | 'estimated'>,
+): PouchLot {
   const { allergensOpen, allergens, ...said } = stated;
   const estimated: Partial<Record<keyof LotEstimates, LotEstimate>> = {};
   const dish = dishCalled(stated.recipe);
@@ -133,7 +139,7 @@ export function completeLot(stated: StatedLot, known: KnownToHousehold): PouchLo
   const waterKind = stated.waterKind ?? waterKindOf(stated, recipe, alike, kind, note);
   const waterMl = stated.waterMl ?? waterOf(stated, waterKind, recipe, alike, kind, note);
   const steepMin = stated.steepMin ?? steepOf(waterKind, recipe, alike, note);
-  const dates = datesOf(stated, known, note);
+  const dates = datesOf(stated, known, before, note);
 
   let tareG = stated.tareG;
   if (tareG === undefined) {
@@ -300,6 +306,7 @@ function steepOf(
 function datesOf(
   stated: StatedLot,
   { storage = usualStorage(), process = 'dehydrated', today }: KnownToHousehold,
+  before: Pick<PouchLot, 'sealedOn' | 'estimated'> | undefined,
   note: Note,
 ): { sealedOn: string; bestBefore: string } {
   const fat = stated.fatG === undefined ? undefined : stated.fatG / stated.dryWeightG;
@@ -322,6 +329,11 @@ function datesOf(
   const [months, least] = [monthsKept(true, 9), monthsKept(false, 4)];
   const { bestBefore } = stated;
   let { sealedOn } = stated;
+  const earlier = before?.estimated?.sealedOn;
+  if (sealedOn === undefined && before && earlier?.low !== undefined && earlier.high !== undefined) {
+    sealedOn = before.sealedOn;
+    note('sealedOn', earlier.from, [earlier.low, earlier.high]);
+  }
   if (sealedOn === undefined) {
     const earliest = (date: string) => (date < today ? date : today);
     const back =

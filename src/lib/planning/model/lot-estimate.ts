@@ -14,6 +14,17 @@ export const ESTIMABLE = [
 ] as const;
 export type Estimable = (typeof ESTIMABLE)[number];
 
+/** Those of them that people cook and eat by. */
+const EATEN_BY = ['energyKcal', 'waterMl', 'waterKind', 'steepMin'] as const satisfies readonly Estimable[];
+
+/** @returns what people cook and eat by that is an estimate of a lot, as a part of what a plan says of it; nothing where all was stated */
+export function estimatedOf(lot: { readonly estimated?: Partial<Record<Estimable, unknown>> | undefined }): {
+  estimated?: Estimable[];
+} {
+  const estimated = EATEN_BY.filter((field) => lot.estimated?.[field] !== undefined);
+  return estimated.length > 0 ? { estimated } : {};
+}
+
 /** What an estimate of a lot rests on, the surest first. */
 export const ESTIMATE_BASES = [
   'composition',

@@ -46,6 +46,7 @@ export const NOTICE_KINDS = {
     diets: z.array(Diet),
     lots: z.int().positive().describe('Lots that would feed the day but are not for this eater'),
   }),
+  'lots-estimated': kind('note', 'menu', { lots: z.array(Code) }),
   'allergens-undeclared': kind('caution', 'missing', { lots: z.array(Code), avoiders: z.array(Name) }),
 
   'food-to-come': kind('caution', 'missing', { toBuy: z.int(), toDry: z.int() }),

@@ -10,6 +10,7 @@ import {
   ServingStyle,
   WaterKind,
 } from './kinds.ts';
+import { ESTIMABLE } from './lot-estimate.ts';
 import { Notice } from './notices.ts';
 import { Reason } from './reasons.ts';
 import { PlannedLot, PlannedWay } from './planned-lot.ts';
@@ -79,6 +80,13 @@ export type DayDemand = z.infer<typeof DayDemand>;
 
 // menu
 
+/** Which figures of a lot nobody has stated, so that what a plan says of it is an estimate. */
+const Estimated = z
+  .array(z.enum(ESTIMABLE))
+  .min(1)
+  .optional()
+  .describe('Figures of the lot that are estimates');
+
 /** Pouches opened at a meal. A lot that is both handed out and in a pot stands here twice, once for each style. */
 export const MenuPouches = z.strictObject({
   code: LotCode,
@@ -92,6 +100,7 @@ export const MenuPouches = z.strictObject({
     'Water to add at this meal; of food that keeps when opened, only to what is eaten',
   ),
   waterKind: WaterKind,
+  estimated: Estimated,
   reason: Reason.describe('Why it stands here'),
   locked: z.boolean().describe('Its dish is kept when the menu is planned again'),
   toCome: ToCome,
@@ -107,6 +116,7 @@ export const FromOpen = z.strictObject({
   sinceDay: Day.describe('Day on which its pouch was opened'),
   waterMl: Amount,
   waterKind: WaterKind,
+  estimated: Estimated,
 });
 export type FromOpen = z.infer<typeof FromOpen>;
 
@@ -424,6 +434,7 @@ export const CardPouches = z.strictObject({
   stirAfterMin: Amount.optional().describe(
     'Part of the waiting time at this altitude after which to stir; missing: none is stated',
   ),
+  estimated: Estimated,
   allergens: z.array(Allergen).optional().describe('Missing: nobody has stated them'),
   cookAfter: CookAfter.optional().describe('What has to be done after the wait, before anyone eats'),
   pourIntoPot: z.boolean().describe('Its pouch takes no boiling water, or is no plate: pour it out first'),

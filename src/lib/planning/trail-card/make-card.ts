@@ -2,6 +2,7 @@ import { say } from '../../texts/say.ts';
 import { waterInto } from '../hydration/plan-water.ts';
 import { exclusionsOf, mayEat } from '../menu/exclusions.ts';
 import { canBeOwnPouch, OWN_POUCH_BELOW_SERVINGS } from '../menu/lot-rules.ts';
+import { estimatedOf } from '../model/lot-estimate.ts';
 import type { PouchLot, Stock } from '../model/pouch-lot.ts';
 import type { Settings } from '../model/settings.ts';
 import type { ResolvedTrip } from '../model/resolve-trip.ts';
@@ -168,6 +169,7 @@ function lineOf(
       steepMin,
       steepSeaLevelMin: lot.steepMin,
       ...(stirAfterMin !== undefined && { stirAfterMin }),
+      ...estimatedOf(lot),
       ...(lot.allergens && { allergens: lot.allergens }),
       ...(lot.cookAfter && { cookAfter: lot.cookAfter }),
       pourIntoPot: takesWater && !canBeOwnPouch(lot),

@@ -1,3 +1,4 @@
+import { aboutWhere, type Estimated } from '../units/about.ts';
 import { say, sayNumber } from '../../texts/say.ts';
 import type { CookAfter } from '../model/words.ts';
 import { shownExactly } from '../units/show.ts';
@@ -77,17 +78,19 @@ export function waitText({
   steepMin,
   steepSeaLevelMin = steepMin,
   stirAfterMin,
+  estimated,
 }: {
   readonly steepMin: number;
   readonly steepSeaLevelMin?: number;
   readonly stirAfterMin?: number | undefined;
+  readonly estimated?: Estimated | undefined;
 }): string {
   if (steepMin === 0) return '';
   const minutes = (value: number) => sayNumber(value, { maximumFractionDigits: 1, useGrouping: false });
   const seaLevel = shownExactly(steepSeaLevelMin);
   const longer = steepMin > steepSeaLevelMin;
   if (stirAfterMin === undefined) {
-    const wait = minutes(steepMin);
+    const wait = aboutWhere({ estimated }, 'steepMin', minutes(steepMin));
     return longer
       ? say('wait {wait} min ({seaLevel} at sea level)', { wait, seaLevel })
       : say('wait {wait} min', { wait });

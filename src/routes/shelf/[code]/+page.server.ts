@@ -2,10 +2,12 @@ import { error, fail, redirect } from '@sveltejs/kit';
 import { differences } from '$lib/forms/differences.ts';
 import { sayDone } from '$lib/forms/done.ts';
 import type { Difference } from '$lib/forms/fields.ts';
-import { LOT_WORDS, lotFields, readLot, unconfirmed, type Odd } from '$lib/forms/lot-form.ts';
+import { LOT_LABELS, LOT_WORDS, lotFields, readLot, unconfirmed, type Odd } from '$lib/forms/lot-form.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { codeInAddress, lotHref } from '$lib/lot-href.ts';
+import { blankFields, shownEstimates } from '$lib/presentation/lot-estimates.ts';
+import { knownToHousehold } from '$lib/server/known-to-household.ts';
 import { shelfRow } from '$lib/shelf-view.ts';
 import { say } from '$lib/texts/say.ts';
 import type { Actions, PageServerLoad } from './$types';
@@ -45,6 +47,12 @@ export const load: PageServerLoad = async ({ locals: { app, readsOnly }, params,
     lot,
     row: shelfRow(lot, app.today()),
     fields: lotFields(lot, shown),
+    blank: blankFields(lot, shown.unitSystem),
+    estimates: shownEstimates(lot, shown.unitSystem).map(({ field, whole }) => ({
+      field,
+      label: say(LOT_LABELS[field]!),
+      whole,
+    })),
     history,
     lastEntry: history[0]?.id ?? 0,
     promised,
@@ -66,7 +74,8 @@ export const actions: Actions = {
         of: 'save',
         newer: { version, changes: differences(read.entered, lotFields(stored, shown), LOT_WORDS) },
       });
-    const result = readLot(read, shown, stored);
+    const alike = await app.shelf.lotsCalled([read.text('recipe') ?? '']);
+    const result = readLot(read, shown, await knownToHousehold(app, alike), stored);
     if (!result) return fail<Refusal>(422, { ...read.refused(), of: 'save' });
     const odd = unconfirmed(read, result.warnings);
     if (odd) return fail<Refusal>(422, { ...read.refused(), of: 'save', odd });

@@ -60,7 +60,8 @@ export const importUpload = (app: App, id: string, seen: unknown): Promise<'done
       const fingerprint = new Fingerprint();
       for await (const rows of fingerprint.of(judgedRows(context, opened, piece)))
         for (const row of rows)
-          if (row.fate === 'new' || row.fate === 'changed') lots.push(completeLot(row.lot, context.known));
+          if (row.fate === 'new' || row.fate === 'changed')
+            lots.push(completeLot(row.lot, context.known, context.shelf.get(row.lot.code)));
       if (seen !== fingerprint.digest())
         throw new UserError(
           'StaleVersion',

@@ -6,7 +6,8 @@ import { allergenLabel } from '$lib/planning/model/allergens.ts';
 import type { PouchLot } from '$lib/planning/model/pouch-lot.ts';
 import type { UnitSystem } from '$lib/planning/units/show.ts';
 import { show } from '$lib/planning/units/show.ts';
-import { aboutWhere, shownEstimates } from '$lib/presentation/lot-estimates.ts';
+import { aboutWhere } from '$lib/planning/units/about.ts';
+import { blankFields, shownEstimates } from '$lib/presentation/lot-estimates.ts';
 import type { App } from '$lib/server/app.ts';
 import { knownToHousehold } from '$lib/server/known-to-household.ts';
 import { say } from '$lib/texts/say.ts';
@@ -58,7 +59,7 @@ function estimateOf(lot: PouchLot, unitSystem: UnitSystem): QuickEstimate {
       say('best before {date}', { date: aboutWhere(lot, 'bestBefore', lot.bestBefore) }),
     ].join('; '),
     allergens: allergensInWords(lot),
-    blank: Object.fromEntries([['code', lot.code], ...estimates.map(({ field, whole }) => [field, whole])]),
+    blank: { code: lot.code, ...blankFields(lot, unitSystem) },
   };
 }
 

@@ -48,7 +48,7 @@ export const load: PageServerLoad = async ({ params, url, isDataRequest, locals:
       step: 'columns' as const,
       columns,
       fields: mappingFields(mapping),
-      reasons: importReasons(app.today(), shown),
+      reasons: importReasons(),
       sampleRows: file.sample.length,
     };
   }

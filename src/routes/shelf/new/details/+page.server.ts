@@ -4,13 +4,14 @@ import { newLotFields, readLot, unconfirmed, type Odd } from '$lib/forms/lot-for
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { lotHref } from '$lib/lot-href.ts';
+import { knownToHousehold } from '$lib/server/known-to-household.ts';
 import { newLotReasons } from '$lib/reasons/lot.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ locals, parent }) => {
   const { shown } = await parent();
   const today = locals.app.today();
-  return { fields: newLotFields(today, shown), reasons: newLotReasons(today, shown) };
+  return { fields: newLotFields(today, shown), reasons: newLotReasons(shown) };
 };
 
 type Refusal = RefusedForm & { readonly odd?: Odd };
@@ -19,7 +20,8 @@ export const actions: Actions = {
   default: async ({ request, locals: { app }, cookies }) => {
     const shown = await app.settings.get();
     const read = new FormReader(await request.formData(), shown.unitSystem);
-    const result = readLot(read, shown);
+    const alike = await app.shelf.lotsCalled([read.text('recipe') ?? '']);
+    const result = readLot(read, shown, await knownToHousehold(app, alike));
     if (!result) return fail<Refusal>(422, read.refused());
     const odd = unconfirmed(read, result.warnings);
     if (odd) return fail<Refusal>(422, { ...read.refused(), odd });
