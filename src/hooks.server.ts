@@ -63,7 +63,7 @@ function inWords({ error, event, status, message }: Parameters<HandleServerError
     return { message: error.message };
   }
   console.error(`${new Date().toISOString()} ${event.request.method} ${event.route.id}`, error);
-  return { message: say('The server failed at this request. What was stored before is untouched.') };
+  return { message: say('The server ran into a problem. Your saved data is not affected.') };
 }
 
 // Closing folds the write-ahead log into the one file of the shelf.

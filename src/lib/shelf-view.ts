@@ -52,7 +52,7 @@ export type ShelfRow = {
 
 /** The columns of the table, in their order; each can be sorted by. */
 export const SHELF_COLUMNS = [
-  { key: 'code', label: text('Code') },
+  { key: 'code', label: text('Lot code') },
   { key: 'recipe', label: text('Recipe') },
   { key: 'mealKinds', label: text('Meals') },
   { key: 'bestBefore', label: text('Best before') },
@@ -62,7 +62,7 @@ export const SHELF_COLUMNS = [
   { key: 'servingKcal', label: text('Energy per serving') },
   { key: 'pouchKcal', label: text('Energy per pouch') },
   { key: 'servingDryG', label: text('Dry weight per serving') },
-  { key: 'kcalPer100G', label: text('Energy by weight') },
+  { key: 'kcalPer100G', label: text('Energy per weight') },
 ] as const satisfies readonly { key: keyof ShelfRow; label: Text }[];
 export type ShelfColumn = (typeof SHELF_COLUMNS)[number]['key'];
 

@@ -7,20 +7,20 @@ export const offlinePage = (links: readonly string[]): string => `<!doctype html
     <meta charset="utf-8" />
     <meta name="viewport" content="width=device-width, initial-scale=1" />
     <meta name="color-scheme" content="light dark" />
-    <title>${say('Without connection')} · Ridgelarder</title>
+    <title>${say('Offline')} · Ridgelarder</title>
     <link rel="icon" href="/icon.svg" type="image/svg+xml" />
     <link rel="stylesheet" href="/plain.css" />
   </head>
   <body>
     <main>
-      <h1>${say('Without connection')}</h1>
-      <p>${say('This page comes from the computer that Ridgelarder runs on, and it cannot be reached from here.')}</p>
-      <h2>${say('What this device has kept')}</h2>
-      <p>${say('Card, menu, loads and packing lists of the trips opened last. None is listed where none was opened yet.')}</p>
+      <h1>${say('Offline')}</h1>
+      <p>${say('This page lives on the computer that runs Ridgelarder, and that computer cannot be reached from here.')}</p>
+      <h2>${say('Saved on this device')}</h2>
+      <p>${say('Card, menu, pack weights and packing lists of the trips you opened last. Empty if you have not opened any yet.')}</p>
       <ul>
         ${links.join('')}
       </ul>
-      <p><a href="">${say('Try this page again')}</a></p>
+      <p><a href="">${say('Try again')}</a></p>
     </main>
   </body>
 </html>

@@ -22,10 +22,10 @@ export async function cookDemoBatch(
   until: 'drying' | 'sealed',
 ): Promise<string> {
   await visit(page, recipe);
-  await page.getByRole('link', { name: 'Begin a batch' }).click();
+  await page.getByRole('link', { name: 'Start a batch' }).click();
   await page.waitForURL('**/batches/new?*');
   await fillIn(page, { code });
-  await press(page, 'Begin');
+  await press(page, 'Start');
   await page.waitForURL(/\/kitchen\/batches\/(?!new)/);
   const address = new URL(page.url()).pathname;
 
@@ -33,14 +33,14 @@ export async function cookDemoBatch(
   await fillIn(page, { cookedG: 3900 });
   for (const box of await cook.getByRole('checkbox').all()) await box.check();
   for (const reading of await cook.locator('[name^="reading."]').all()) await reading.fill('76');
-  await press(page, 'Note it', '#cook');
+  await press(page, 'Save', '#cook');
   for (const tray of TRAYS)
     await fillIn(page, { [`trays[${tray}].tareG`]: TRAY_G, [`trays[${tray}].loadedG`]: LOADED_G });
   await page
     .locator('#load')
     .getByRole('checkbox', { name: /2 hours/ })
     .check();
-  await press(page, 'Note it', '#load');
+  await press(page, 'Save', '#load');
 
   const weigh = async (afterH: number, grossG: (tray: number) => number, feel: string) => {
     await fillIn(page, { afterH });
@@ -49,7 +49,7 @@ export async function cookDemoBatch(
         [`weighed[${tray}].grossG`]: grossG(tray),
         [`weighed[${tray}].feel`]: feel,
       });
-    await press(page, 'Enter the weights');
+    await press(page, 'Save weights');
   };
   await weigh(18, (tray) => (tray === 0 ? 880 : 830), 'cold spot');
   if (until === 'drying') return address;
@@ -60,9 +60,9 @@ export async function cookDemoBatch(
   await weigh(24, () => dryG + 2, 'dry through');
   await weigh(26, () => dryG + 1, 'dry through');
   await fillIn(page, { 'cup.volumeMl': 500, 'cup.netG': 200, servings: 9 });
-  await press(page, 'Note it and propose pouches');
+  await press(page, 'Save and suggest pouches');
   for (const box of await page.locator('#seal .check').getByRole('checkbox').all()) await box.check();
-  await press(page, 'Seal and put on the shelf');
+  await press(page, 'Seal and add to shelf');
   await page.locator('#sealed').waitFor();
   return address;
 }

@@ -139,7 +139,7 @@ test.each<[string, () => string[], RegExp]>([
   ],
   ['no days', () => ['--trip', tripFile({ dayCount: 0, days: [] })], /dayCount: must be at least 1 day/],
   ['400 days', () => ['--trip', tripFile({ dayCount: 400 })], /dayCount: must be at most 90 days/],
-  ['nobody', () => ['--trip', tripFile({ party: [] })], /party: must have at least one eater/],
+  ['nobody', () => ['--trip', tripFile({ party: [] })], /party: must have at least one person/],
   [
     'negative calories',
     () => ['--trip', tripFile({ energyKcal: -100 })],

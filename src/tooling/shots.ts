@@ -85,7 +85,7 @@ async function takeAll(page: Page, things: Things, folder: string): Promise<void
 /** @returns the path of the newest copy of all data */
 async function makeBackup(page: Page): Promise<string> {
   await visit(page, '/settings/backups');
-  await press(page, 'Make a copy now');
+  await press(page, 'Back up now');
   const path = await page
     .locator(
       'main ul a[href^="/settings/backups/"]:not([download]), main td a[href^="/settings/backups/"]:not([download])',

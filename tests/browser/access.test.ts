@@ -333,12 +333,12 @@ test('once a passphrase is set, nothing is shown or changed without', async () =
 test('the passphrase leads on to the page that was asked for, without scripts too, and never to another site', async () => {
   const page = await app.open('/shelf?search=D02', { scripts: false, expected: /403/ });
   await signIn(page, OTHER_WORDS);
-  await page.getByText('this is not the passphrase').first().waitFor();
+  await page.getByText('wrong passphrase').first().waitFor();
   await signIn(page, WORDS);
   expect(page.url()).toBe(`${app.origin}/shelf?search=D02`);
   await page.getByRole('link', { name: 'D02', exact: true }).waitFor();
   await press(page, 'Sign out', 'footer');
-  await page.getByText('This device is signed out').waitFor();
+  await page.getByText('Signed out. Trips saved on this device were removed').waitFor();
   expect(await page.getByRole('button', { name: 'Sign out' }).count()).toBe(0);
 
   for (const to of [
@@ -397,7 +397,7 @@ test('signing out ends one device, signing out everywhere ends all, and another 
   await first.getByText('this device').waitFor();
   await first.evaluate(async () => (await caches.open('trips-kept')).put('/kept', new Response('x')));
   await press(first, 'Sign out', 'footer');
-  await first.getByText('This device is signed out').waitFor();
+  await first.getByText('Signed out. Trips saved on this device were removed').waitFor();
   await expect.poll(() => first.evaluate(() => caches.has('trips-kept'))).toBe(false);
   await visit(first, '/shelf');
   await first.getByLabel('Passphrase').waitFor();
@@ -422,15 +422,15 @@ test('a link opens one trip for reading, on a phone that never signed in', async
   await signIn(owner, WORDS);
   await fillIn(owner, { forWhom: '', days: '0' });
   await press(owner, 'Make the link');
-  await owner.getByText('No link yet').waitFor();
-  await fillIn(owner, { forWhom: 'the party', days: '10' });
-  await owner.getByLabel('It opens').selectOption(trip.split('/').at(-1) ?? '');
+  await owner.getByText('Link not created.').waitFor();
+  await fillIn(owner, { forWhom: 'the group', days: '10' });
+  await owner.getByLabel('Gives access to').selectOption(trip.split('/').at(-1) ?? '');
   await press(owner, 'Make the link');
   link = await owner.locator('.address').innerText();
   expect(link).toMatch(/^http:\/\/127\.0\.0\.1:\d+\/sign-in\/link#[\w-]{43}$/);
   await visit(owner, '/settings/access');
   expect(await owner.content()).not.toContain(link.split('#')[1]);
-  await owner.getByRole('rowheader', { name: 'the party' }).waitFor();
+  await owner.getByRole('rowheader', { name: 'the group' }).waitFor();
 
   const phone = await app.open('/sign-in', { apart: true, expected: /403/ });
   const sent: string[] = [];
@@ -470,7 +470,7 @@ test('a link is pasted where no scripts run; one that does not exist opens nothi
   const phone = await app.open('/sign-in/link', { scripts: false, expected: /403/ });
   await phone.getByLabel('Link').fill(`${link.slice(0, -1)}`);
   await press(phone, 'Open');
-  await phone.getByText('this link opens nothing').first().waitFor();
+  await phone.getByText('this link does not work').first().waitFor();
   await phone.getByLabel('Link').fill(link);
   await press(phone, 'Open');
   await phone.getByRole('heading', { name: 'Trail card', exact: true }).waitFor();
@@ -490,7 +490,7 @@ test('by a link that allows it, notes of the trail are taken for that trip alone
   await press(owner, 'Pack');
   await visit(owner, '/settings/access');
   await fillIn(owner, { forWhom: 'the cook', days: '10' });
-  await owner.getByLabel('takes notes of the trail').check();
+  await owner.getByLabel('accepts trail notes').check();
   await press(owner, 'Make the link');
   const forCook = await owner.locator('.address').innerText();
   expect(await barriers(owner)).toEqual([]);
@@ -527,14 +527,14 @@ test('by a link that allows it, notes of the trail are taken for that trip alone
   await phone.getByText('This device is not signed in any more').waitFor();
   await phone.getByText('1 note of the trail not sent yet.').waitFor();
   await visit(phone, link);
-  await phone.getByText('this link opens nothing').first().waitFor();
+  await phone.getByText('this link does not work').first().waitFor();
 
   // Who was signed in still is, and sees in the list what has expired.
   await visit(owner, '/settings/access');
   const row = owner.getByRole('row', { name: /the cook/ });
   expect(await row.innerText()).toContain('expired');
   await row.getByRole('button', { name: /^Take back/ }).click();
-  await owner.getByText('The link is taken back').waitFor();
+  await owner.getByText('Link revoked.').waitFor();
   expect(await row.count()).toBe(0);
   await app.stop();
   await app.restart();
@@ -550,7 +550,7 @@ test('a link that is taken back opens nothing from then on', async () => {
   await visit(phone, `${trip}/card`);
   await phone.getByLabel('Passphrase').waitFor();
   await visit(phone, link);
-  await phone.getByText('this link opens nothing').first().waitFor();
+  await phone.getByText('this link does not work').first().waitFor();
 });
 
 test('after five wrong passphrases none is looked at for a while; whoever is signed in stays so, and a browser that was is let in again', async () => {

@@ -29,7 +29,7 @@ beforeAll(async () => {
 
 test('before it is packed, the page says what to do first', async () => {
   const page = await app.open(`${trip}/afterwards`);
-  await page.getByText('The pouches have to be packed first').waitFor();
+  await page.getByText('First mark the pouches as packed').waitFor();
   await checkPage(app, `${trip}/afterwards`);
 });
 
@@ -40,13 +40,13 @@ test('the trip is packed, with an eater, the stove and the pace left to the usua
     await page.locator(`[name="days[${day}].walkingH"]`).fill('');
     await page.locator(`[name="days[${day}].distanceM"]`).fill('20');
   }
-  await press(page, 'Save, leave the menu');
-  await said(page, 'The trip is saved.');
+  await press(page, 'Save, keep the menu');
+  await said(page, 'Trip saved.');
   await visit(page, `${trip}/pouches`);
   await press(page, /^Set aside \d+ pouches$/);
   await said(page, 'set aside for this trip');
   await press(page, 'Pack');
-  await said(page, 'The pouches are packed.');
+  await said(page, 'Pouches packed.');
   const rows = page.getByRole('region', { name: 'Pouches, lot by lot' }).locator('tbody tr');
   const lots = await rows.evaluateAll((all) =>
     all.map((row) => [...row.children].map((cell) => (cell as HTMLElement).innerText.trim())),
@@ -79,8 +79,8 @@ test('notes from the trail move pouches once; a foreign page is refused; what do
   await page.getByText('No pouch of "NO-LOT"').waitFor();
   await checkPage(app, `${trip}/afterwards`);
   await page.getByLabel('Remark').fill('a neighbour’s');
-  await press(page, 'Settle the ticked notes');
-  await said(page, 'The notes are settled.');
+  await press(page, 'Mark the ticked notes as resolved');
+  await said(page, 'Notes resolved.');
   expect(await page.getByText('No pouch of "NO-LOT"').count()).toBe(0);
 });
 
@@ -104,7 +104,7 @@ test('without scripts: a slip is named and kept, then the trip is finished', asy
   await page.locator('[name="walkedH[0]"]').fill('9');
   await page.locator('[name="walkedH[1]"]').fill('11');
   await press(page, 'Finish the trip');
-  await page.getByText('Not finished yet.').waitFor();
+  await page.getByText('Not finished.').waitFor();
   const back = page.getByLabel(`Pouches of ${code} brought home`);
   expect(await back.inputValue()).toBe('999');
   expect(await back.getAttribute('aria-invalid')).toBe('true');
@@ -112,7 +112,7 @@ test('without scripts: a slip is named and kept, then the trip is finished', asy
 
   await back.fill('1');
   await press(page, 'Finish the trip');
-  await said(page, 'The trip is finished');
+  await said(page, 'Trip finished');
   await checkPage(app, `${trip}/afterwards`);
 });
 
@@ -132,13 +132,13 @@ test('what it taught is shown, planned with where nothing is entered, and forgot
   await ilse.getByText('105 % of the usual need').first().waitFor();
   await page
     .getByRole('region', { name: 'Appetite of Tarek', exact: true })
-    .getByText('it moves nothing')
+    .getByText('so nothing changes')
     .waitFor();
   await page
     .getByRole('region', { name: /^Efficiency of the stove/ })
     .first()
     .waitFor();
-  await page.getByRole('region', { name: 'Pace of the party', exact: true }).waitFor();
+  await page.getByRole('region', { name: 'Group pace', exact: true }).waitFor();
   await checkPage(app, '/settings/learned');
 
   // the trip itself is not measured by what came of it; one more like it is planned with that
@@ -157,7 +157,7 @@ test('what it taught is shown, planned with where nothing is entered, and forgot
 
   await visit(page, '/settings/learned');
   await press(page, 'Forget Appetite of Ilse');
-  await said(page, 'The learned figure is forgotten');
+  await said(page, 'Learned value cleared.');
   expect(await page.getByRole('region', { name: 'Appetite of Ilse', exact: true }).count()).toBe(0);
   await visit(page, `${again}/party`);
   expect(await page.getByText('Planned with').count()).toBe(0);
@@ -165,27 +165,27 @@ test('what it taught is shown, planned with where nothing is entered, and forgot
 
 test('opened again, it gives its answers back and takes back what it taught', async () => {
   const page = await app.open(`${trip}/afterwards`);
-  await press(page, 'Open the trip again');
+  await press(page, 'Reopen trip');
   await said(page, 'The trip is open again.');
   expect(await page.getByLabel('Ilse').inputValue()).toBe('too little');
   expect(await page.locator('[name="walkedH[0]"]').inputValue()).toBe('9');
   await visit(page, '/settings/learned');
-  expect(await page.getByRole('region', { name: 'Pace of the party', exact: true }).count()).toBe(0);
+  expect(await page.getByRole('region', { name: 'Group pace', exact: true }).count()).toBe(0);
 });
 
 test('a note that arrives for a deleted trip is shown in the list of trips, and settled there', async () => {
   const page = await app.open(`${trip}/afterwards`);
   await press(page, 'Finish the trip');
-  await said(page, 'The trip is finished');
+  await said(page, 'Trip finished');
   await visit(page, `${trip}/party`);
   await page.getByText('Delete this trip').click();
   await press(page, /^Delete/);
   await said(page, 'deleted');
   await send([note('eaten', code, 1)]);
   await visit(page, '/trips');
-  await page.getByText('was deleted, so this note moved no pouches').waitFor();
+  await page.getByText('was deleted, so this note did not change the stock').waitFor();
   await checkPage(app, '/trips');
-  await press(page, 'Settle the ticked notes');
-  await said(page, 'The notes are settled.');
-  expect(await page.getByText('moved no pouches').count()).toBe(0);
+  await press(page, 'Mark the ticked notes as resolved');
+  await said(page, 'Notes resolved.');
+  expect(await page.getByText('did not change the stock').count()).toBe(0);
 });

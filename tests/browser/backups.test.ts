@@ -35,7 +35,7 @@ async function addLot(page: Page, code: string): Promise<void> {
     waterMl: '250',
   };
   for (const [name, value] of Object.entries(lot)) await page.locator(`[name="${name}"]`).fill(value);
-  await page.getByRole('button', { name: 'Put on the shelf', exact: true }).click();
+  await page.getByRole('button', { name: 'Add to shelf', exact: true }).click();
   await page.getByRole('status').filter({ hasText: 'The lot is on the shelf' }).waitFor();
 }
 
@@ -44,8 +44,8 @@ test('a copy is made, downloaded, taken in, compared and put back, without scrip
   for (const scripts of [true, false]) {
     const page = await app.open(PAGE, { scripts });
     const before = await countOfLots(page);
-    await page.getByRole('button', { name: 'Make a copy now' }).click();
-    await page.getByText('The copy is made.').waitFor();
+    await page.getByRole('button', { name: 'Back up now' }).click();
+    await page.getByText('Backup made.').waitFor();
     const files = [
       await saved(page, 'Download everything as one file'),
       await saved(page, 'Export everything as JSON'),
@@ -66,10 +66,10 @@ test('a copy is made, downloaded, taken in, compared and put back, without scrip
       );
       expect(await page.getByText(`EXTRA-${scripts}`, { exact: true }).count()).toBe(1);
     }
-    await page.getByRole('button', { name: 'Put this copy back' }).click();
-    await page.getByText('The copy is put back.').waitFor();
+    await page.getByRole('button', { name: 'Restore this backup' }).click();
+    await page.getByText('Backup restored.').waitFor();
     expect(await countOfLots(page)).toBe(before);
-    expect(await page.getByText('before another copy was put back').count()).toBeGreaterThan(0);
+    expect(await page.getByText('before another backup was restored').count()).toBeGreaterThan(0);
   }
 });
 

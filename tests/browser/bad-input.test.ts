@@ -55,7 +55,7 @@ test('the server itself refuses a file of 200 MB', async () => {
 
 test('a pouch that is locked on a meal and gone from the shelf is told, and its meal is kept', async () => {
   const page = await app.open('/', { expected: REFUSED });
-  await page.getByRole('button', { name: 'Fill with the demo' }).click();
+  await page.getByRole('button', { name: 'Load the demo' }).click();
   await page.waitForURL(/\/trips\/[^/]+\/\w+$/);
   const trip = new URL(page.url()).pathname.replace(/\/\w+$/, '');
 
@@ -70,14 +70,14 @@ test('a pouch that is locked on a meal and gone from the shelf is told, and its 
 
   await visit(page, `/shelf/${code}`);
   await page.getByLabel('Pouches at home').fill('-3');
-  await page.getByRole('button', { name: 'Enter the count' }).click();
-  await page.getByText('Not entered yet').waitFor();
+  await page.getByRole('button', { name: 'Save count' }).click();
+  await page.getByText('Not saved.').waitFor();
   expect(await page.getByLabel('Pouches at home').inputValue()).toBe('-3');
   await page.getByLabel('Pouches at home').fill('0');
-  await page.getByRole('button', { name: 'Enter the count' }).click();
+  await page.getByRole('button', { name: 'Save count' }).click();
   await page.getByRole('status').filter({ hasText: 'The count is entered' }).waitFor();
 
   await visit(page, `${trip}/menu`);
   expect(await dinner.innerText()).toMatch(new RegExp(`${code}[^]*none can be served: \\d+ wanted`));
-  expect(await page.getByRole('region', { name: 'How the plan stands' }).innerText()).toContain(code);
+  expect(await page.getByRole('region', { name: 'Plan summary' }).innerText()).toContain(code);
 });

@@ -31,7 +31,7 @@ test('without a recipe it says so and leads to the form of one', async () => {
 
   await page.locator('[name="name"]').fill('Barley pot');
   await page.locator('[name="servings"]').fill('8');
-  await page.getByRole('button', { name: 'Go on to the ingredients' }).click();
+  await page.getByRole('button', { name: 'Continue to ingredients' }).click();
   await page.waitForURL(/\/kitchen\/recipes\/(?!new)/);
   for (const [food, amount] of [
     ['Barley, pearled, dry', '900'],
@@ -39,8 +39,8 @@ test('without a recipe it says so and leads to the form of one', async () => {
   ] as const) {
     await page.locator('[name="food.name"]').fill(food);
     await page.locator('[name="quantity.amount"]').fill(amount);
-    await page.getByRole('button', { name: 'Add it', exact: true }).click();
-    await page.getByRole('status').filter({ hasText: 'The ingredient is in.' }).waitFor();
+    await page.getByRole('button', { name: 'Add ingredient', exact: true }).click();
+    await page.getByRole('status').filter({ hasText: 'Ingredient added.' }).waitFor();
   }
 });
 
@@ -67,7 +67,7 @@ test('a batch is begun from the plan as it is planned, and then counted on', asy
   const { searchParams } = new URL(page.url());
   for (const [name, param] of Object.entries({ recipe: 'recipe', timesCooked: 'times', dryer: 'dryer' }))
     expect(await page.locator(`[name="${name}"]`).inputValue()).toBe(searchParams.get(param));
-  await page.getByRole('button', { name: 'Begin', exact: true }).click();
+  await page.getByRole('button', { name: 'Start', exact: true }).click();
   await page.waitForURL(/\/kitchen\/batches\/(?!new)/);
 
   await visit(page, `${trip}/missing`);

@@ -63,7 +63,7 @@ async function sendFiles(): Promise<string> {
   });
   const { location } = (await sent.json()) as { location: string };
   const page = await app.open(location, { expected: REFUSED });
-  const look = page.getByRole('button', { name: 'Show what the import will do' });
+  const look = page.getByRole('button', { name: 'Preview import' });
   if (await look.isVisible()) await look.click();
   await page.getByRole('button', { name: /^Import/ }).click();
   await page.waitForURL(/\/shelf$|\/shelf\?/);

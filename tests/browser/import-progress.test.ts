@@ -54,7 +54,7 @@ test('sending is stopped, reading is stopped and begun again, the import is stop
   expect(await lotsOnShelf()).toBe(0);
   expect(await tooWide(page)).toBe(0);
   await button(page, 'Stop').click();
-  await told(page, /^The import was stopped: nothing was written\./);
+  await told(page, /^Import stopped; nothing was saved\./);
   expect(await lotsOnShelf()).toBe(0);
 
   const address = page.url();
@@ -65,7 +65,7 @@ test('sending is stopped, reading is stopped and begun again, the import is stop
   expect(other).toMatch(/(Reading|Writing): /);
   expect(other).not.toContain('Import 100,000 pouch lots');
   await page.waitForURL(/\/shelf$/, { timeout: 60_000 });
-  await told(page, /^The import is done/);
+  await told(page, /^Import finished/);
   expect(await lotsOnShelf()).toBe(LOTS);
 });
 
@@ -98,7 +98,7 @@ test('without scripts the form waits until all is written', async () => {
   const page = await app.open('/shelf/import', { scripts: false });
   await chooseFile(page);
   await told(page, /^100,000 rows: 0 new, 0 changed,\s+100,000 unchanged/);
-  await button(page, 'Put this file away and choose another').click();
+  await button(page, 'Discard this file and choose another').click();
   await page.getByLabel('CSV file').setInputFiles({
     name: 'short.csv',
     mimeType: 'text/csv',
@@ -106,6 +106,6 @@ test('without scripts the form waits until all is written', async () => {
   });
   await button(page, 'Look at the file').click();
   await button(page, 'Import 1 pouch lot').click();
-  await told(page, /^The import is done/);
+  await told(page, /^Import finished/);
   await visit(page, '/shelf/NEW');
 });

@@ -43,33 +43,33 @@ test('from a file to the printed card', async () => {
   ]);
   await chooser.setFiles({ name: 'shelf.csv', mimeType: 'text/csv', buffer: Buffer.from(csv) });
   await press(at.button('Look at the file'));
-  await choose(at.list('Holds', page.getByRole('group', { name: 'X1' })), 'Dry weight');
-  await press(at.button('Show what the import will do'));
+  await choose(at.list('Contains', page.getByRole('group', { name: 'X1' })), 'Dry weight');
+  await press(at.button('Preview import'));
   await choose(at.list('X1: In which unit is dry weight?'), 'g');
   await choose(at.list('X1: Is dry weight for one serving or for a whole pouch?'), 'one serving');
   await press(at.button('Apply answers'));
   await page.getByText('25 rows: 25 new').waitFor();
   await press(at.button('Import 25 pouch lots'));
-  await at.said('The import is done');
+  await at.said('Import finished');
 
   await press(at.link('Trips', at.main));
   await press(at.link('New trip'));
-  await type(at.field('Eaters'), 2);
+  await type(at.field('People'), 2);
   await type(at.field('Days'), 3);
   await type(at.field('Name of the trip'), 'Over the moor');
   await press(at.button('Plan the trip'));
   const trip = page.getByRole('navigation', { name: 'Trip' });
   await trip.waitFor();
-  await press(at.link('Party', trip));
+  await press(at.link('Group', trip));
   const second = page.getByRole('group', { name: 'Eater 2' });
   await type(at.field('Name', second), 'Ada');
-  await type(at.field('May carry', second), 12);
+  await type(at.field('Carry limit', second), 12);
   await press(second.getByText('Allergens:'));
   await to(at.box(/nuts/, second));
   await page.keyboard.press('Space');
   await choose(at.list('Fuel'), 'white gas');
   await press(at.button('Save and plan again'));
-  await at.said('The trip is saved and planned again.');
+  await at.said('Trip saved and planned again.');
 
   await press(at.link('Menu', trip));
   const meal = page.locator('#meal-2-dinner');
@@ -91,14 +91,14 @@ test('from a file to the printed card', async () => {
   await target.getByText('locked', { exact: true }).waitFor();
   await expect.poll(() => isAt(at.button('Unlock breakfast of day 3', target))).toBe(true);
 
-  await press(at.link('Loads', trip));
+  await press(at.link('Pack weights', trip));
   await at.heading('Heaviest pack of each day');
   await choose(at.list('Pack of'), 'Ada');
   await page.getByRole('table', { name: 'Pack of Ada' }).waitFor();
   await press(at.link('Water and fuel', trip));
   await at.heading('Water and fuel');
-  await press(at.link('Missing', trip));
-  await at.heading('Missing');
+  await press(at.link('Shortfall', trip));
+  await at.heading('Shortfall');
 
   await press(at.link('Trail card', trip));
   await press(at.button('Print the card'));
@@ -110,28 +110,28 @@ test('from a recipe to sealed pouches', async () => {
   await press(at.link('Kitchen', at.main));
   await press(at.link('Add a recipe'));
   await type(at.field('Name'), 'Lentil pot');
-  await type(at.field('Servings of one cooking'), 4);
-  await submit(at.button('Go on to the ingredients'));
+  await type(at.field('Servings per batch'), 4);
+  await submit(at.button('Continue to ingredients'));
   await type(page.getByLabel('Food'), 'Barley, pearled, dry');
   await page.keyboard.press('Escape');
   await type(at.field('Amount'), 500);
-  await submit(at.button('Add it'));
-  await at.said('The ingredient is in.');
+  await submit(at.button('Add ingredient'));
+  await at.said('Ingredient added.');
 
-  await press(at.link('Begin a batch'));
-  await type(at.field('Code'), 'L1');
-  await submit(at.button('Begin'));
-  await at.said('The batch is begun.');
+  await press(at.link('Start a batch'));
+  await type(at.field('Lot code'), 'L1');
+  await submit(at.button('Start'));
+  await at.said('Batch started.');
 
   const cook = at.part('1. Cook');
-  await type(at.field('Cooked dish, weighed', cook), 1000);
+  await type(at.field('Cooked weight', cook), 1000);
   for (const box of await cook.getByRole('checkbox').all()) await tick(box);
-  await submit(at.button('Note it', cook));
+  await submit(at.button('Save', cook));
   const load = at.part('2. Load');
   const tray = load.getByRole('group', { name: 'Tray 1' });
   await type(at.field('With wet food', tray), 1000);
   for (const box of await load.getByRole('checkbox').all()) await tick(box);
-  await submit(at.button('Note it', load));
+  await submit(at.button('Save', load));
 
   const dryG = Number(/Expected dry\s*([\d,]+) g/.exec(await load.innerText())?.[1]?.replace(',', ''));
   const dry = at.part('3. Dry');
@@ -139,15 +139,15 @@ test('from a recipe to sealed pouches', async () => {
     { afterH: 20, grossG: dryG + 2 },
     { afterH: 24, grossG: dryG },
   ]) {
-    await type(at.field('After drying for', dry), afterH);
+    await type(at.field('Hours of drying', dry), afterH);
     await type(at.field('Now', dry), grossG);
-    await choose(at.list('Felt in the middle', dry), 'dry through');
-    await submit(at.button('Enter the weights', dry));
+    await choose(at.list('Feel in the middle', dry), 'dry all the way through');
+    await submit(at.button('Save weights', dry));
   }
-  await submit(at.button('Note it and propose pouches'));
+  await submit(at.button('Save and suggest pouches'));
   const seal = at.part('5. Seal');
   for (const box of await seal.locator('.check').getByRole('checkbox').all()) await tick(box);
-  await submit(at.button('Seal and put on the shelf', seal));
+  await submit(at.button('Seal and add to shelf', seal));
   await at.said('The pouches are on the shelf.');
   await press(at.link('Print the labels'));
   await at.heading('Labels');

@@ -47,9 +47,9 @@ test('a dryer is changed, a slip is named and kept, and the usual ones come back
 
   await visit(page, '/kitchen/equipment');
   expect(await field(page, 'dryers[0].name').inputValue()).toBe('freeze dryer');
-  await page.locator('#dryers').getByText('Back to the usual values').click();
+  await page.locator('#dryers').getByText('Reset to defaults').click();
   await press(page, 'Bring back the usual values of Dryers');
-  await said(page, 'The usual values are back.');
+  await said(page, 'Defaults restored.');
   expect(await field(page, 'dryers[0].trayCount').inputValue()).toBe('4');
 });
 
@@ -108,7 +108,7 @@ test('an own table is brought in: the row without water is refused with its reas
   await bringIn();
   await said(page, '2 foods added, 0 replaced, 1 row refused.');
   expect(await page.getByRole('listitem').filter({ hasText: 'Row 3' }).innerText()).toContain(
-    'Water: is missing, and without it nobody can say what the food weighs when dry',
+    'Water: missing. Without it the dry weight cannot be worked out',
   );
   expect(await page.getByRole('listitem').filter({ hasText: 'Row 4' }).innerText()).toContain('900 kcal');
   for (const width of [PHONE_PX, DESK_PX]) {
@@ -127,7 +127,7 @@ test('an own table is brought in: the row without water is refused with its reas
   await found.getByRole('button', { name: 'Delete "Leek, from the garden"', exact: true }).click();
   await said(page, 'The food is deleted from your own table.');
   expect(new URL(page.url()).searchParams.get('q')).toBe('leek garden');
-  await page.getByText('No food has these words in its name.').waitFor();
+  await page.getByText('No food matches.').waitFor();
   const near = page.getByRole('region', { name: 'Nearest foods' });
   expect(await near.locator('tbody th').allInnerTexts()).toEqual([expect.stringMatching(/^Leeks/)]);
   expect(await page.getByRole('region', { name: 'Your own foods' }).locator('tbody th').count()).toBe(1);

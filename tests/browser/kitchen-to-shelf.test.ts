@@ -22,12 +22,12 @@ const printed = async (page: Page): Promise<string> =>
     .replaceAll(/\s+/g, ' ');
 /** What the page says is wrong with a form. */
 const problems = (page: Page): Promise<string> =>
-  page.getByRole('region', { name: /Please look at this again|Not saved yet/ }).innerText();
+  page.getByRole('region', { name: /Check these fields|Not saved yet/ }).innerText();
 
 test('a recipe is entered from the tables and from a label', async () => {
   const page = await app.open('/kitchen/recipes/new', { expected: REFUSED });
   await fill(page, { name: '', servings: 0 });
-  await press(page, 'Go on to the ingredients');
+  await press(page, 'Continue to ingredients');
   expect(await problems(page)).toMatch(/Name: please fill this in[^]*Servings.*must be more than 0/);
   await fill(page, {
     name: 'Turkey and barley pot',
@@ -35,19 +35,19 @@ test('a recipe is entered from the tables and from a label', async () => {
     cookingYield: 90,
     note: 'Simmer the barley first.',
   });
-  await press(page, 'Go on to the ingredients');
-  await saidOn(page, 'The recipe is there.');
+  await press(page, 'Continue to ingredients');
+  await saidOn(page, 'Recipe created.');
   recipeAddress = path(page);
 
   const add = async (fields: Readonly<Record<string, string | number>>) => {
     await fill(page, fields);
-    await press(page, 'Add it');
+    await press(page, 'Add ingredient');
   };
   await add({ 'food.name': 'barley stuff', 'quantity.amount': 500 });
   expect(await problems(page)).toMatch(/no table has "barley stuff".*"Barley, pearled, raw"/);
   expect(await page.locator('[name="quantity.amount"]').inputValue()).toBe('500');
   await add({ 'food.name': 'Barley, pearled, raw', 'quantity.amount': 700 });
-  await saidOn(page, 'The ingredient is in.');
+  await saidOn(page, 'Ingredient added.');
   await add({
     'food.name': 'Turkey breast, skinless, raw',
     'quantity.amount': 1,
@@ -60,21 +60,21 @@ test('a recipe is entered from the tables and from a label', async () => {
 
   // a label states no water, and without it nothing is known of the dry weight
   const paste = { 'food.name': 'Green herb paste', 'quantity.amount': 120 };
-  await page.getByText('What 100 g of it hold').click();
+  await page.getByText('Values per 100 g').click();
   await fill(page, paste);
   await fill(page, {
     'food.composition.proteinG': 4,
     'food.composition.fatG': 30,
     'food.composition.carbohydrateG': 6,
   });
-  await press(page, 'Add it');
+  await press(page, 'Add ingredient');
   expect(await problems(page)).toMatch(/Water: there is no figure for its water.*would leave 60 g/);
   expect(await page.locator('[name="food.composition.fatG"]').inputValue()).toBe('30');
   await fill(page, { 'food.composition.waterG': 58 });
-  await page.getByLabel('it holds those ticked below, and no other').check();
+  await page.getByLabel('only those ticked below').check();
   await page.getByRole('checkbox', { name: 'celery' }).check();
-  await press(page, 'Add it');
-  await saidOn(page, 'The ingredient is in.');
+  await press(page, 'Add ingredient');
+  await saidOn(page, 'Ingredient added.');
 
   const text = await page.locator('main').innerText();
   expect(text).toMatch(/cereals with gluten, celery/);
@@ -84,11 +84,11 @@ test('a recipe is entered from the tables and from a label', async () => {
 
 test('a batch is cooked and loaded; what cannot be is named and stays on the form', async () => {
   const page = await app.open(recipeAddress, { expected: REFUSED });
-  await page.getByRole('link', { name: 'Begin a batch' }).click();
+  await page.getByRole('link', { name: 'Start a batch' }).click();
   await page.waitForURL('**/batches/new?*');
   await fill(page, { code: 'T1' });
-  await press(page, 'Begin');
-  await saidOn(page, 'The batch is begun.');
+  await press(page, 'Start');
+  await saidOn(page, 'Batch started.');
   batchAddress = path(page);
 
   const sheet = await printed(page);
@@ -103,23 +103,23 @@ test('a batch is cooked and loaded; what cannot be is named and stays on the for
     /3\. Dry Dry when it loses at most .* Tray (after h ){5}Felt in the middle 1 2 3 4 4\. Portion/,
   );
   expect(sheet).toMatch(/A cup of it holds ml and weighs, filled g .*5\. Seal.*☐ Seams flat/);
-  expect(sheet).not.toContain('Note it');
+  expect(sheet).not.toContain('Save');
 
   const cook = page.locator('#cook');
   await fill(page, { cookedG: 4100 });
   for (const box of await cook.getByRole('checkbox').all()) await box.check();
   await fill(page, { 'reading.cooked poultry': 65 });
-  await press(page, 'Note it', '#cook');
+  await press(page, 'Save', '#cook');
   expect(await cook.innerText()).toMatch(/65\.0 °C.*is below the/);
   await fill(page, { 'reading.cooked poultry': 78 });
-  await press(page, 'Note it', '#cook');
+  await press(page, 'Save', '#cook');
 
-  await press(page, 'Note it', '#load');
+  await press(page, 'Save', '#load');
   expect(await problems(page)).toContain('weigh at least one tray');
   for (const tray of [0, 1, 2, 3])
     await fill(page, { [`trays[${tray}].tareG`]: 600, [`trays[${tray}].loadedG`]: 1600 });
   await fill(page, { 'trays[2].loadedG': -4 });
-  await press(page, 'Note it', '#load');
+  await press(page, 'Save', '#load');
   expect(await problems(page)).toMatch(/Tray 3, with wet food: must/);
   expect(await page.locator('[name="trays[2].loadedG"]').inputValue()).toBe('-4');
   await fill(page, { 'trays[2].loadedG': 1600 });
@@ -127,8 +127,8 @@ test('a batch is cooked and loaded; what cannot be is named and stays on the for
     .locator('#load')
     .getByRole('checkbox', { name: /2 hours/ })
     .check();
-  await press(page, 'Note it', '#load');
-  await saidOn(page, 'Noted.');
+  await press(page, 'Save', '#load');
+  await saidOn(page, 'Saved.');
 });
 
 test('it is weighed until it is dry', async () => {
@@ -137,13 +137,13 @@ test('it is weighed until it is dry', async () => {
     await fill(page, { afterH });
     for (const tray of [0, 1, 2, 3])
       await fill(page, { [`weighed[${tray}].grossG`]: grossG, [`weighed[${tray}].feel`]: feel });
-    await press(page, 'Enter the weights');
+    await press(page, 'Save weights');
   };
   const sheet = await printed(page);
   expect(sheet).toMatch(/☑ Cooked through before drying: poultry.* Read, cooked poultry: 78 °C/);
   expect(sheet).toMatch(/2\. Load.* Tray 4: 1,000 g, \d+ mm deep .*☑ No more than 2 hours/);
   expect(sheet).toMatch(/Tray (after h ){5}Felt in the middle 1 2 3 4 /);
-  expect(sheet).not.toContain('Cooked dish, weighed');
+  expect(sheet).not.toContain('Cooked weight');
 
   await weigh(20, 1700, 'not felt');
   expect(await problems(page)).toMatch(/Tray 1, now: cannot be more than the 1600 g/);
@@ -152,7 +152,7 @@ test('it is weighed until it is dry', async () => {
   expect(await table.innerText()).toMatch(
     /may still contain \d+\.\d % water by weight[^]*cold spot: there is still ice/,
   );
-  expect(await page.locator('#seal').innerText()).toContain('Not shown to be dry and safe');
+  expect(await page.locator('#seal').innerText()).toContain('Not confirmed dry and safe');
 
   // dry on to the weight that the sheet expects
   const expectedG = Number(
@@ -173,7 +173,7 @@ test('it is weighed until it is dry', async () => {
 test('it is sealed in 14 servings, but not before it is shown to be safe', async () => {
   const page = await app.open(batchAddress, { expected: REFUSED });
   await fill(page, { 'cup.volumeMl': 300, 'cup.netG': 100, servings: 14 });
-  await press(page, 'Note it and propose pouches');
+  await press(page, 'Save and suggest pouches');
   const pouches = page.getByRole('region', { name: 'Pouches and absorbers' });
   const counts = await pouches.locator('tbody tr').evaluateAll((rows) =>
     rows.map((row) => {
@@ -183,10 +183,10 @@ test('it is sealed in 14 servings, but not before it is shown to be safe', async
   );
   expect(counts.reduce((sum, line) => sum + line.pouches * line.servings, 0)).toBe(14);
 
-  await press(page, 'Seal and put on the shelf');
-  expect(await problems(page)).toMatch(/not everything is shown to be safe and dry/);
+  await press(page, 'Seal and add to shelf');
+  expect(await problems(page)).toMatch(/not everything is confirmed safe and dry/);
   for (const box of await page.locator('#seal .check').getByRole('checkbox').all()) await box.check();
-  await press(page, 'Seal and put on the shelf');
+  await press(page, 'Seal and add to shelf');
   await saidOn(page, 'The pouches are on the shelf.');
   lots = await page.locator('#sealed a[href^="/shelf/T1"]').allInnerTexts();
   expect(lots).toHaveLength(counts.length);
@@ -236,11 +236,11 @@ test('the kitchen lists all of it; a note on the water moves the next batch', as
     Number(/gets back (\d+) %/.exec(await recipe.locator('#water').innerText())?.[1]);
   const before = await shareOf();
   await recipe.locator('#water [name="finding"]').selectOption('some liquid left');
-  await press(recipe, 'Note it', '#water');
-  await saidOn(recipe, 'The note is entered');
+  await press(recipe, 'Save', '#water');
+  await saidOn(recipe, 'Note saved.');
   expect(await shareOf()).toBeLessThan(before);
-  await recipe.getByText('Begin again without these notes').click();
-  await press(recipe, 'Forget the notes');
+  await recipe.getByText('Start again without these notes').click();
+  await press(recipe, 'Delete notes');
   expect(await shareOf()).toBe(before);
 });
 
@@ -249,15 +249,15 @@ test('what is taken out or deleted by mistake comes back', async () => {
   const ingredients = page.getByRole('region', { name: 'Ingredients' });
   const before = await ingredients.locator('tbody th').allInnerTexts();
   await page.getByRole('button', { name: /^Remove\s+Carrots, raw$/ }).click();
-  await saidOn(page, 'The ingredient is out.');
+  await saidOn(page, 'Ingredient removed.');
   expect(await ingredients.locator('tbody th').allInnerTexts()).not.toContain('Carrots, raw');
   await page.getByRole('button', { name: 'Undo' }).click();
-  await saidOn(page, 'It is back as it was.');
+  await saidOn(page, 'Restored.');
   expect(await ingredients.locator('tbody th').allInnerTexts()).toEqual(before);
 
   await page.getByText('Delete this recipe').click();
   await page.getByRole('button', { name: 'Delete Turkey and barley pot' }).click();
-  await saidOn(page, 'The recipe is deleted.');
+  await saidOn(page, 'Recipe deleted.');
   await checkPage(app, '/bin');
   const bin = await app.open('/bin');
   // the newest lies on top; below it, what the recipe was before its notes were forgotten
@@ -265,6 +265,6 @@ test('what is taken out or deleted by mistake comes back', async () => {
     .getByRole('button', { name: /^Put back\s+Turkey and barley pot$/ })
     .first()
     .click();
-  await saidOn(bin, 'It is back as it was.');
+  await saidOn(bin, 'Restored.');
   expect(new URL(bin.url()).pathname).toBe(recipeAddress);
 });

@@ -25,7 +25,7 @@ test('portion, tastes, cook groups and meals that differ are saved without scrip
   await page.locator('[name="mealRules[0].days"]').fill('2-3');
   await page.locator('[name="mealRules[0].meals"][value="dinner"]').check();
   await page.locator('[name="mealRules[0].elsewhere"][value="everyone"]').check();
-  await page.getByRole('button', { name: 'Save, leave the menu' }).click();
+  await page.getByRole('button', { name: 'Save, keep the menu' }).click();
 
   await page.getByText('days 2-3, dinner: everyone eats elsewhere', { exact: true }).waitFor();
   await page.getByText('Portion: small · Tastes: 2 · Cooks with: North').waitFor();
@@ -48,7 +48,7 @@ test('what is wrong is said at its field, which is open, and nothing typed is lo
   await page.locator('summary', { hasText: 'Add a line' }).click();
   await page.locator('[name="mealRules[1].days"]').fill('friday');
   await page.locator('[name="mealRules[1].dish"]').fill('Pancakes');
-  await page.getByRole('button', { name: 'Save, leave the menu' }).click();
+  await page.getByRole('button', { name: 'Save, keep the menu' }).click();
   await page.getByText('"friday" is not a day of the trip').first().waitFor();
   expect(await page.locator('[name="mealRules[1].dish"]').isVisible()).toBe(true);
   expect(await page.locator('[name="mealRules[1].dish"]').inputValue()).toBe('Pancakes');

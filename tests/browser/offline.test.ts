@@ -66,7 +66,7 @@ const notedFor = (page: Page, { name }: Line) =>
   page.getByRole('list', { name: `Noted for ${name}` }).getByRole('listitem');
 const unsent = (page: Page, count: number) =>
   page.getByText(`${count} ${count === 1 ? 'note' : 'notes'} of the trail not sent yet.`).waitFor();
-const allSent = (page: Page) => page.getByText('of the trail not sent yet.').waitFor({ state: 'detached' });
+const allSent = (page: Page) => page.getByText('not sent yet.').waitFor({ state: 'detached' });
 /** What the browser says when the network came back; with devtools in between, as here, it may stay silent. */
 const networkIsBack = (page: Page) => page.evaluate(() => void dispatchEvent(new Event('online')));
 async function reconnect(page: Page): Promise<void> {
@@ -84,7 +84,7 @@ beforeAll(async () => {
   const page = await app.open(`${trip}/pouches`);
   await page.getByRole('button', { name: /^Set aside \d+ pouches$/ }).click();
   await page.getByRole('button', { name: 'Pack', exact: true }).click();
-  await page.getByText('The pouches are packed.').first().waitFor();
+  await page.getByText('Pouches packed.').first().waitFor();
   await visit(page, `${trip}/card`);
   await openDay(page);
   const lines = await page.getByRole('group', { name: /of day \d+$/ }).evaluateAll((groups) =>
@@ -143,7 +143,7 @@ test('a trip opened once shows its card, menu and packing lists without a networ
   for (const [path, heading] of [
     ['card', 'Trail card'],
     ['menu', 'Menu'],
-    ['loads', 'Loads'],
+    ['loads', 'Pack weights'],
     ['packing', 'Packing lists'],
   ] as const) {
     await visit(page, `${trip}/${path}`);
@@ -157,17 +157,17 @@ test('a trip opened once shows its card, menu and packing lists without a networ
   const tabs = page.getByRole('navigation', { name: 'Trip' });
   await tabs.getByRole('link', { name: 'Overview', exact: true }).click();
   await page.getByText('What next?').waitFor();
-  await page.getByText('Without connection: as of').waitFor();
+  await page.getByText('Offline: as of').waitFor();
 
   await reconnect(page);
-  await page.getByText('Without connection').waitFor({ state: 'detached' });
+  await page.getByText('Offline').waitFor({ state: 'detached' });
 });
 
 test('what is not kept says so and leads to what is', async () => {
   const page = await phone(`${trip}/card`);
   await page.context().setOffline(true);
   await page.getByRole('navigation', { name: 'Main' }).getByRole('link', { name: 'Shelf' }).click();
-  await page.getByRole('heading', { name: 'Without connection' }).waitFor();
+  await page.getByRole('heading', { name: 'Offline' }).waitFor();
   expect(new URL(page.url()).pathname).toBe('/shelf');
   expect(await barriers(page)).toEqual([]);
   await page.getByRole('link', { name: /Trail card/ }).click();
@@ -325,7 +325,7 @@ test('more eaten than was packed is shown in words and kept until it is put away
   expect(await tooWide(page)).toBe(0);
   await visit(page, '/trips');
   await page.getByText(words).waitFor();
-  await page.getByRole('button', { name: /^Put away/ }).click();
+  await page.getByRole('button', { name: /^Dismiss/ }).click();
   await page.getByText(words).waitFor({ state: 'detached' });
   await page.reload();
   await atRest(page);

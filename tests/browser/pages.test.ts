@@ -41,7 +41,7 @@ describe('with the demo', () => {
 
   test('one click fills it in', async () => {
     const page = await app.open('/');
-    await page.getByRole('button', { name: 'Fill with the demo' }).click();
+    await page.getByRole('button', { name: 'Load the demo' }).click();
     await page.waitForURL(/\/trips\/[^/]+\/\w+$/);
     trip = new URL(page.url()).pathname.replace(/\/\w+$/, '');
     expect(await page.getByRole('heading', { level: 1 }).innerText()).toBe('Five days over the ridge');

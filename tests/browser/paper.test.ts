@@ -262,8 +262,8 @@ test('the card as a file needs nothing but itself, in the light, in the dark and
 
 test('the card says how phones can be let in', async () => {
   const page = await app.open(`${trip}/card`);
-  const share = page.getByRole('region', { name: 'For the party' });
-  expect(await share.innerText()).toMatch(/RIDGELARDER_READERS set to this computer's address/);
+  const share = page.getByRole('region', { name: 'For the group' });
+  expect(await share.innerText()).toMatch(/RIDGELARDER_READERS set to this computer's network address/);
   expect(await share.getByRole('img').count()).toBe(0);
 });
 
@@ -282,7 +282,7 @@ describe('a file of a trip', () => {
     const page = await app.open('/trips/new', { scripts: false });
     await openFile(page, JSON.stringify({ ...file, name: `${file.name}, elsewhere`, menu }));
     const text = await page.locator('main').innerText();
-    expect(text).toContain('opened from the file, with all that was in it');
+    expect(text).toContain('Trip opened from the file, with everything in it');
     expect(text).toMatch(new RegExp(`the shelf lacks 1 lot of this menu: ${ELSEWHERE}`));
     const address = new URL(page.url()).pathname.replace(/\/menu$/, '');
     expect((await jsonOf(`${address}/trip.json`)).menu).toEqual(menu);

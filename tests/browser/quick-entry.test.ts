@@ -71,7 +71,7 @@ test('what is on the shelf already is asked about, and a slip is named in its ro
   await cell(page, 1, 'pouches').fill('some');
   await cell(page, 1, 'pouchG').fill('600');
   await press(page, 'Add to shelf');
-  const problems = page.getByRole('region', { name: 'Not saved yet' });
+  const problems = page.getByRole('region', { name: 'Not saved.' });
   expect(await problems.getByRole('link').allInnerTexts()).toEqual([
     'Row 2, Pouches',
     'Row 2, Servings in a pouch',
@@ -80,9 +80,9 @@ test('what is on the shelf already is asked about, and a slip is named in its ro
   await cell(page, 1, 'pouches').fill('5');
   await cell(page, 1, 'servingsPerPouch').fill('4');
   await press(page, 'Add to shelf');
-  const odd = page.getByRole('region', { name: 'This is odd' });
+  const odd = page.getByRole('region', { name: 'This looks unusual' });
   expect(await odd.innerText()).toMatch(/Potato soup: lot PS-\w{4} on the shelf has the same name/);
-  await page.getByLabel('save all the same').check();
+  await page.getByLabel('Yes, save it').check();
   await press(page, 'Add to shelf');
   await said(page, 'Pouches added to the shelf');
   expect(await page.getByRole('row').filter({ hasText: 'Potato soup' }).count()).toBe(2);

@@ -103,12 +103,12 @@ test('on the page of a recipe, and on that of a batch from its beginning to its 
   await page.getByRole('heading', { name: 'Add an ingredient' }).waitFor();
   expect(await unexplained(page)).toEqual([]);
 
-  await page.getByRole('link', { name: 'Begin a batch' }).click();
-  await page.getByRole('button', { name: 'Begin', exact: true }).click();
+  await page.getByRole('link', { name: 'Start a batch' }).click();
+  await page.getByRole('button', { name: 'Start', exact: true }).click();
   await page.waitForURL(/\/kitchen\/batches\/(?!new)/);
   expect(await unexplained(page)).toEqual([]);
   await page.locator('[name="trays[0].loadedG"]').fill('900');
-  await page.locator('#load').getByRole('button', { name: 'Note it' }).click();
+  await page.locator('#load').getByRole('button', { name: 'Save' }).click();
   await page.locator('[name="weighed[0].feel"]').waitFor();
   expect(await unexplained(page)).toEqual([]);
 });
@@ -121,13 +121,13 @@ test('where a file is imported whose columns have to be guessed', async () => {
     buffer: Buffer.from('Dish;Calories;Weight;Pouches\nDal;500;120;3\n'),
   });
   await page.getByRole('button', { name: 'Look at the file' }).first().click();
-  await page.getByRole('heading', { name: 'What the columns hold' }).waitFor();
+  await page.getByRole('heading', { name: 'Column contents' }).waitFor();
   expect(await unexplained(page)).toEqual([]);
 });
 
 test('a reason is read by keyboard and without scripts, leads into the method, and is not printed', async () => {
   const page = await app.open(`${trip}/water`, { scripts: false });
-  const summary = page.locator('#water summary', { hasText: 'Usual values and their reasons' });
+  const summary = page.locator('#water summary', { hasText: 'Defaults and why' });
   await summary.focus();
   await page.keyboard.press('Enter');
   await page

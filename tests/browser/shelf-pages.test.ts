@@ -41,7 +41,7 @@ test('the shelf filters while one types, and the address keeps what was asked fo
   await field(page, 'search').fill('');
   await eventually(() => lots(page)).toBe(all);
 
-  await page.getByText('Without an allergen').click();
+  await page.getByText('Exclude allergens').click();
   await page.getByLabel('milk', { exact: true }).check();
   await eventually(() => lots(page)).toBeLessThan(all);
   const without = await lots(page);
@@ -57,8 +57,8 @@ test('the shelf filters while one types, and the address keeps what was asked fo
 test('a lot with a slip is refused field by field, a doubtful one wants a yes, and nothing typed is lost', async () => {
   const page = await app.open('/shelf/new/details', { expected: REFUSED });
   await fill(page, { ...GOOD_LOT, code: 'T 1', dryWeightG: 'plenty', energyKcal: '-4' });
-  await press(page, 'Put on the shelf');
-  const problems = page.getByRole('region', { name: 'Not saved yet' });
+  await press(page, 'Add to shelf');
+  const problems = page.getByRole('region', { name: 'Not saved.' });
   await problems.waitFor();
   expect(await problems.getByRole('link').allInnerTexts()).toEqual(['Dry weight', 'Energy']);
   expect(await field(page, 'dryWeightG').inputValue()).toBe('plenty');
@@ -69,18 +69,18 @@ test('a lot with a slip is refused field by field, a doubtful one wants a yes, a
   );
 
   await fill(page, { dryWeightG: '100', energyKcal: '400', waterMl: '2000' });
-  await press(page, 'Put on the shelf');
-  const doubt = page.getByRole('region', { name: 'This is odd' });
+  await press(page, 'Add to shelf');
+  const doubt = page.getByRole('region', { name: 'This looks unusual' });
   await doubt.waitFor();
   expect(await doubt.innerText()).toContain('more than ten times its weight');
-  await page.getByLabel('save all the same').check();
-  await press(page, 'Put on the shelf');
+  await page.getByLabel('Yes, save it').check();
+  await press(page, 'Add to shelf');
   await said(page, 'The lot is on the shelf');
   expect(new URL(page.url()).pathname).toBe('/shelf/T%201');
 
   await visit(page, '/shelf/new/details');
   await fill(page, { ...GOOD_LOT, code: 'T 1' });
-  await press(page, 'Put on the shelf');
+  await press(page, 'Add to shelf');
   await problems.waitFor();
   expect(await problems.innerText()).toContain('"T 1" is taken');
 });
@@ -88,19 +88,19 @@ test('a lot with a slip is refused field by field, a doubtful one wants a yes, a
 test('counting and discarding go into the history, and more than there is cannot go', async () => {
   const page = await app.open('/shelf/new/details', { expected: REFUSED });
   await fill(page, { ...GOOD_LOT, code: 'T 2', pouches: '3' });
-  await press(page, 'Put on the shelf');
+  await press(page, 'Add to shelf');
   await said(page, 'The lot is on the shelf');
   await fill(page, { counted: '5', countNote: 'two behind the jars' });
-  await press(page, 'Enter the count');
+  await press(page, 'Save count');
   await said(page, 'The count is entered');
   await fill(page, { discarded: '6', discardReason: 'torn' });
-  await press(page, 'Take off the shelf');
-  const problems = page.getByRole('region', { name: 'Not taken off yet' });
+  await press(page, 'Remove from shelf');
+  const problems = page.getByRole('region', { name: 'Not removed:' });
   await problems.waitFor();
   expect(await problems.innerText()).toContain('has 5 on the shelf');
   expect(await field(page, 'discardReason').inputValue()).toBe('torn');
   await fill(page, { discarded: '1' });
-  await press(page, 'Take off the shelf');
+  await press(page, 'Remove from shelf');
   await said(page, 'taken off the shelf');
   const history = await page.locator('tbody tr').allInnerTexts();
   expect(history.map((row) => row.split('\t').slice(1).join(' ').replace(/\s+/g, ' ').trim())).toEqual([
@@ -154,9 +154,9 @@ test('saving a lot in US units without a change leaves its grams as they are', a
   await said(page, 'The lot is saved');
 
   await visit(page, '/settings');
-  await page.locator('#units').getByText('Back to the usual values').click();
+  await page.locator('#units').getByText('Reset to defaults').click();
   await press(page, 'Bring back the usual values of Units and money');
-  await said(page, 'The usual values are back');
+  await said(page, 'Defaults restored.');
   await visit(page, '/shelf/D01');
   expect(await field(page, 'dryWeightG').inputValue()).toBe('150');
 });
@@ -165,7 +165,7 @@ test('settings that do not add up are refused in their part, and lists can be ad
   const page = await app.open('/settings', { expected: REFUSED });
   await fill(page, { 'mealShares.dinner': '45' });
   await press(page, 'Save Energy by meal');
-  const problems = page.getByRole('region', { name: 'Not saved yet' });
+  const problems = page.getByRole('region', { name: 'Not saved.' });
   await problems.waitFor();
   expect(await problems.innerText()).toContain('must add up to 100 %');
   expect(await field(page, 'mealShares.dinner').inputValue()).toBe('45');
@@ -196,10 +196,10 @@ test('the shelf works without scripts', async () => {
 
   await visit(page, '/shelf/new/details');
   await fill(page, { ...GOOD_LOT, code: 'T 3', dryWeightG: '' });
-  await press(page, 'Put on the shelf');
-  await page.getByText('Not saved yet').waitFor();
+  await press(page, 'Add to shelf');
+  await page.getByText('Not saved.').waitFor();
   expect(await field(page, 'recipe').inputValue()).toBe('Test stew');
   await fill(page, { dryWeightG: '100' });
-  await press(page, 'Put on the shelf');
+  await press(page, 'Add to shelf');
   await said(page, 'The lot is on the shelf');
 });

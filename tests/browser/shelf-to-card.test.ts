@@ -83,9 +83,9 @@ test('imports a CSV with a broken row and a doubtful one through the mapping and
   await page.getByRole('button', { name: 'Look at the file' }).click();
 
   const unknown = page.getByRole('group', { name: 'X1' });
-  await unknown.getByLabel('Holds').selectOption({ label: 'Dry weight' });
-  expect(await page.getByRole('group', { name: 'Dish' }).getByLabel('Holds').inputValue()).toBe('recipe');
-  await page.getByRole('button', { name: 'Show what the import will do' }).click();
+  await unknown.getByLabel('Contains').selectOption({ label: 'Dry weight' });
+  expect(await page.getByRole('group', { name: 'Dish' }).getByLabel('Contains').inputValue()).toBe('recipe');
+  await page.getByRole('button', { name: 'Preview import' }).click();
   // Such a heading says no unit either: it is asked once for the whole column.
   const answer = (question: RegExp, label: string) => page.getByLabel(question).selectOption({ label });
   await answer(/In which unit is dry weight/, 'g');
@@ -113,7 +113,7 @@ test('imports a CSV with a broken row and a doubtful one through the mapping and
 
   await page.getByRole('button', { name: 'Import 26 pouch lots' }).click();
   await page.waitForURL('**/shelf');
-  await saidOn(page, 'The import is done');
+  await saidOn(page, 'Import finished');
   expect(await page.getByRole('link', { name: 'D01' }).count()).toBe(1);
   expect(await page.getByRole('link', { name: 'D07' }).count()).toBe(0);
 });
@@ -160,7 +160,7 @@ test('plans a trip that is entered by hand', async () => {
   await page.locator('[name="lastMeal"]').selectOption(trip.lastMeal ?? '');
   await page.locator('[name="stove.fuel"]').selectOption(trip.stove?.fuel ?? '');
   await page.getByRole('button', { name: 'Save and plan again' }).click();
-  await saidOn(page, 'The trip is saved and planned again.');
+  await saidOn(page, 'Trip saved and planned again.');
   headless = await storedPlan();
   // Planned without a search, from the same files, the party would go hungrier.
   const byExpiry = await plan([]);
@@ -222,7 +222,7 @@ test('planning again keeps what is locked', async () => {
   const before = await storedPlan();
   const page = await openTrip('menu');
   await page.getByRole('button', { name: 'Plan again' }).click();
-  await saidOn(page, 'Planned again. Locked meals are as they were.');
+  await saidOn(page, 'Planned again. Locked meals did not change.');
   const locked = ({ menu }: TripPlan) => menu.meals.filter((meal) => meal.locked).map(({ opened }) => opened);
   expect(locked(before)).toHaveLength(1);
   expect(locked(await storedPlan())).toEqual(locked(before));
@@ -271,7 +271,7 @@ test('sets the pouches aside, releases them, packs them and takes back what was 
   const other = await app.open('/shelf/D02');
   expect(await other.locator('main').innerText()).toMatch(/set aside/i);
 
-  await press('Pack', 'The pouches are packed.');
+  await press('Pack', 'Pouches packed.');
   await page
     .getByRole('link', { name: /^(Afterwards|After the trip)$/ })
     .last()
@@ -279,10 +279,10 @@ test('sets the pouches aside, releases them, packs them and takes back what was 
   const back = page.getByLabel(/^Pouches of D02 brought home/);
   await back.fill('99');
   await page.getByRole('button', { name: 'Finish the trip' }).click();
-  await page.getByText('Not finished yet.').waitFor();
+  await page.getByText('Not finished.').waitFor();
   expect(await back.inputValue()).toBe('99');
   await back.fill('1');
-  await press('Finish the trip', 'The trip is finished: what came home is on the shelf');
+  await press('Finish the trip', 'Trip finished');
   const history = await app.open('/shelf/D02');
   const text = await history.locator('main').innerText();
   for (const kind of ['set aside', 'released', 'packed', 'eaten', 'brought back'])

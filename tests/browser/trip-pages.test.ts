@@ -34,9 +34,9 @@ test('a new trip names each field that is wrong and keeps what was typed', async
   await field(page, 'name').fill('Far too far');
   await page.getByRole('button', { name: 'Plan the trip' }).click();
 
-  const problems = page.getByRole('region', { name: 'Not planned yet' });
+  const problems = page.getByRole('region', { name: 'Not planned.' });
   await problems.waitFor();
-  expect(await problems.getByRole('link').allInnerTexts()).toEqual(['Eaters', 'Days', 'Energy']);
+  expect(await problems.getByRole('link').allInnerTexts()).toEqual(['People', 'Days', 'Energy']);
   expect(await problems.innerText()).toMatch(/from 1 to 40[^]*at most 90 days[^]*at least 500 kcal/);
   expect(await field(page, 'dayCount').inputValue()).toBe('400');
   expect(await field(page, 'name').inputValue()).toBe('Far too far');
@@ -50,7 +50,7 @@ test('eaters come and go without losing what was typed', async () => {
       .evaluateAll((all) => all.map((input) => (input as HTMLInputElement).value));
   const before = await names();
   await field(page, 'party[0].name').fill('Somebody else');
-  await page.getByRole('button', { name: 'Add an eater' }).click();
+  await page.getByRole('button', { name: 'Add a person' }).click();
   await eventually(() => page.evaluate(() => document.activeElement?.getAttribute('name'))).toBe(
     `party[${before.length}].name`,
   );
@@ -74,8 +74,8 @@ test('bad input is named by eater and field, and the party cannot be nobody', as
   await field(page, 'party[1].maxLoadG').fill('a lot');
   await field(page, 'days[2].walkingH').fill('25');
   await field(page, 'stove.efficiency').fill('120');
-  await page.getByRole('button', { name: 'Save, leave the menu' }).click();
-  const problems = page.getByRole('region', { name: 'Not saved yet' });
+  await page.getByRole('button', { name: 'Save, keep the menu' }).click();
+  const problems = page.getByRole('region', { name: 'Not saved.' });
   await problems.waitFor();
   expect(await problems.getByRole('link').allInnerTexts()).toEqual([
     'Eater 2, may carry',
@@ -86,27 +86,27 @@ test('bad input is named by eater and field, and the party cannot be nobody', as
   expect(await field(page, 'party[1].maxLoadG').inputValue()).toBe('a lot');
 
   await visit(page, `${trip}/party`);
-  const remove = page.getByRole('button', { name: /^Remove eater/ });
+  const remove = page.getByRole('button', { name: /^Remove person/ });
   for (let left = await remove.count(); left > 0; left -= 1) {
     await remove.first().click();
     await eventually(() => remove.count()).toBe(left - 1);
   }
-  await page.getByRole('button', { name: 'Save, leave the menu' }).click();
+  await page.getByRole('button', { name: 'Save, keep the menu' }).click();
   await problems.waitFor();
-  expect(await problems.innerText()).toContain('must have at least one eater');
+  expect(await problems.innerText()).toContain('must have at least one person');
 });
 
 test('fewer days drop their meals only after saying so', async () => {
   const page = await app.open(`${trip}/party`, { expected: UNPROCESSABLE });
   await field(page, 'dayCount').fill('4');
-  await page.getByRole('button', { name: 'Save, leave the menu' }).click();
-  const drops = page.getByRole('region', { name: 'What would be dropped' });
+  await page.getByRole('button', { name: 'Save, keep the menu' }).click();
+  const drops = page.getByRole('region', { name: 'Will be removed' });
   await drops.waitFor();
   expect(await drops.innerText()).toMatch(/day 5, breakfast: \d+ pouch/);
   expect((await stored()).days).toBe(5);
 
-  await drops.getByRole('button', { name: 'Save and drop them' }).click();
-  await saidOn(page, 'The trip is saved.');
+  await drops.getByRole('button', { name: 'Save and remove them' }).click();
+  await saidOn(page, 'Trip saved.');
   expect((await stored()).days).toBe(4);
   await field(page, 'dayCount').fill('5');
   await page.getByRole('button', { name: 'Save and plan again' }).click();
@@ -119,16 +119,16 @@ test('whoever saves second is told, keeps what they typed, and may then save', a
     await app.open(`${trip}/party`, { expected: UNPROCESSABLE }),
   ];
   await field(first, 'days[0].walkingH').fill('4');
-  await first.getByRole('button', { name: 'Save, leave the menu' }).click();
-  await saidOn(first, 'The trip is saved.');
+  await first.getByRole('button', { name: 'Save, keep the menu' }).click();
+  await saidOn(first, 'Trip saved.');
 
   await field(second, 'days[0].walkingH').fill('5');
-  await second.getByRole('button', { name: 'Save, leave the menu' }).click();
+  await second.getByRole('button', { name: 'Save, keep the menu' }).click();
   const conflict = second.getByRole('region', { name: 'Changed elsewhere' });
   await conflict.waitFor();
   expect(await conflict.getByRole('row').nth(1).innerText()).toMatch(/Day 1, walking\s+5\s+4/);
-  await second.getByRole('button', { name: 'Save, leave the menu' }).click();
-  await saidOn(second, 'The trip is saved.');
+  await second.getByRole('button', { name: 'Save, keep the menu' }).click();
+  await saidOn(second, 'Trip saved.');
   expect(await field(second, 'days[0].walkingH').inputValue()).toBe('5');
 });
 
@@ -157,9 +157,9 @@ test('the menu is changed by keyboard, keeps its place, and every figure follows
     await eventually(() => remove.count()).toBe(left - 1);
   }
   await eventually(() => page.evaluate(() => document.activeElement?.id)).toBe('meal-2-dinner');
-  expect(await meal.innerText()).toContain('No pouch is opened.');
+  expect(await meal.innerText()).toContain('No pouches planned.');
   await page.reload();
-  expect(await meal.innerText()).toContain('No pouch is opened.');
+  expect(await meal.innerText()).toContain('No pouches planned.');
 });
 
 test('a lot that does not suit an eater is marked with the reason', async () => {
@@ -174,7 +174,7 @@ test('two trips are never promised the same pouch', async () => {
   const page = await app.open(`${trip}/party`);
   await page.getByRole('button', { name: 'Duplicate' }).click();
   await page.waitForURL((url) => !url.pathname.startsWith(trip));
-  await saidOn(page, 'This is the copy.');
+  await saidOn(page, 'This is your copy.');
   const copy = new URL(page.url()).pathname.replace(/\/party$/, '');
 
   const original = await app.open(`${trip}/pouches`);
@@ -208,7 +208,7 @@ test('a changed menu no longer matches what is set aside, and can be set aside a
 
   await page.getByText('no longer matches').waitFor();
   expect(await page.getByRole('row').filter({ hasText: code }).innerText()).toContain('1 lacking');
-  await page.getByRole('button', { name: 'Set aside anew' }).click();
+  await page.getByRole('button', { name: 'Update what is set aside' }).click();
   await saidOn(page, 'set aside for this trip');
   expect(await page.getByText('exactly what the menu needs').count()).toBe(1);
 });

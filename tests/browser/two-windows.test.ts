@@ -26,7 +26,7 @@ const PAGES = [
   },
   {
     address: '/kitchen/equipment',
-    same: { name: 'storageTemperatureC', part: 'How long food keeps' },
+    same: { name: 'storageTemperatureC', part: 'Shelf life' },
     values: ['14', '15', '11'],
     other: { name: 'readyDaysBefore', part: 'Calendar' },
   },
@@ -48,7 +48,7 @@ for (const { address, same, values, other } of PAGES)
       await saved(first);
 
       await save(second, same, mine);
-      const newer = second.getByRole('region', { name: 'Someone else saved this part' });
+      const newer = second.getByRole('region', { name: 'Someone else saved this section' });
       await newer.waitFor();
       expect(await newer.locator('tbody tr').allInnerTexts()).toEqual([
         expect.stringMatching(new RegExp(`\\s${mine}\\s+${theirs}$`)),

@@ -65,10 +65,10 @@ test('a menu made worse by hand is weighed, searched for anew, compared, and ano
 
   const searched = await menuOf(page);
   await visit(page, `${trip}/weighing`);
-  await button(page, /^Take this menu/)
+  await button(page, /^Use this menu/)
     .first()
     .click();
-  await saidOn(page, /^The menu ".+" is taken/);
+  await saidOn(page, /^Now using the menu ".+"/);
   expect(await page.getByText('the same as now').count()).toBeGreaterThan(0);
   expect(await menuOf(page)).not.toEqual(searched);
 });
@@ -80,7 +80,7 @@ test('a search is refused while another runs, and stops with the best so far', a
 
   const other = await app.open(`${trip}/menu`, { expected: /status of 422/ });
   await button(other, /^Plan again/).click();
-  await other.getByRole('alert').filter({ hasText: 'looked for already' }).waitFor();
+  await other.getByRole('alert').filter({ hasText: 'has been running' }).waitFor();
   // The page asks how far the search is again and again, so its network is never idle.
   await other.goto(`${trip}/weighing`);
   await button(other, 'Stop').click();

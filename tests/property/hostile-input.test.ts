@@ -161,7 +161,7 @@ describe('a text that a careless pattern would try in ever more ways', () => {
 
   it('in a cell that is no text is refused by its length', () => {
     expect(readCell({ kind: 'number' }, '1'.repeat(1001), rules)).toMatchObject({
-      reason: expect.stringMatching(/longer than 1000 characters; is it in the right column/),
+      reason: expect.stringMatching(/longer than 1000 characters. Is it in the right column/),
     });
   });
 });

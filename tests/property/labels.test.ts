@@ -24,8 +24,9 @@ test('says what it has to, whatever else is left out for want of room', () => {
       expect(text).toContain(`${lot.code} · best before ${lot.bestBefore}`);
       expect(text).toContain('Remove the oxygen absorber');
       for (const allergen of lot.allergens ?? []) expect(text).toContain(allergenLabel(allergen));
-      if (lot.allergens === undefined) expect(text).toContain('NOT STATED');
-      else expect(text).toMatch(lot.allergens.length > 0 ? /Contains: \w/ : /Contains none of/);
+      if (lot.allergens === undefined) expect(text).toContain('NOT DECLARED');
+      else
+        expect(text).toMatch(lot.allergens.length > 0 ? /Contains: \w/ : /None of the \d+ listed allergens/);
       if (lot.waterKind !== 'none' && lot.waterMl > 0) {
         expect(text).toContain(POUR_WORDS[lot.waterKind]);
         expect(text).toMatch(/Pour in .*(ml \(.*(cup|fl oz)|(cups?|fl oz) \(.* ml\))/);

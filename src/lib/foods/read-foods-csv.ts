@@ -168,7 +168,7 @@ function readRow(
   if (cells.slice(width).some((cell) => cell.trim() !== ''))
     draft.problems.push(
       say(
-        'the row has {cells} cells, the header {width}; a text that holds the delimiter needs quotation marks around it',
+        'this row has {cells} cells but the header has {width}. Put quotation marks around any text that contains the delimiter',
         { cells: String(cells.length), width: String(width) },
       ),
     );
@@ -178,7 +178,7 @@ function readRow(
     if (text === '') continue;
     const reading: Reading<unknown> =
       damaged && text.includes('\uFFFD')
-        ? { reason: say('holds a character that could not be read; save the file again as UTF-8') }
+        ? { reason: say('contains a character that could not be read; save the file as UTF-8') }
         : readFoodCell(column, text, decimalMark);
     if ('reason' in reading) draft.problems.push(`${column.header}: ${reading.reason}`);
     else {
@@ -256,7 +256,7 @@ function availableCarbohydrate(values: Values, problems: string[], warnings: str
   }
   if (fibreG > total)
     problems.push(
-      say('total carbohydrate of {total} g cannot hold {fibre} g of fibre; check both', {
+      say('{fibre} g of fibre is more than the total carbohydrate of {total} g; check both', {
         total: String(total),
         fibre: String(fibreG),
       }),
@@ -283,7 +283,7 @@ function withoutWater(composition: Readonly<Record<string, unknown>>): string {
     0,
   );
   return say(
-    'Water: is missing, and without it nobody can say what the food weighs when dry; enter it. 100 g less the other parts would be {rest} g, with the ash (salts) in it',
+    'Water: missing. Without it the dry weight cannot be worked out. 100 g minus the other values leaves {rest} g, including ash (salts)',
     { rest: sayNumber(100 - partsG, { minimumFractionDigits: 1, maximumFractionDigits: 1 }) },
   );
 }

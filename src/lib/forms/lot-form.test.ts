@@ -69,7 +69,7 @@ describe('readLot', () => {
     );
     expect(result).toBeUndefined();
     expect(problems).toEqual([
-      { field: 'allergens', message: expect.stringContaining('choose one of the two') },
+      { field: 'allergens', message: expect.stringContaining('choose one or the other') },
     ]);
   });
 

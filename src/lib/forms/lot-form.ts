@@ -20,7 +20,7 @@ export type ShownIn = Pick<Settings, 'unitSystem' | 'currency'>;
 
 /** The label of every field of a lot, in the order of the form. */
 export const LOT_LABELS: Readonly<Record<string, Text>> = {
-  code: text('Code'),
+  code: text('Lot code'),
   recipe: text('Recipe'),
   mealKinds: text('Meals'),
   sealedOn: text('Sealed on'),
@@ -36,7 +36,7 @@ export const LOT_LABELS: Readonly<Record<string, Text>> = {
   carbohydrateG: text('Carbohydrate'),
   waterKind: text('Water'),
   waterMl: text('Water to add'),
-  steepMin: text('Steep time'),
+  steepMin: text('Rehydration time'),
   stirAfterMin: text('Stir after'),
   allergensStated: text('Allergens stated'),
   allergens: text('Allergens'),
@@ -48,9 +48,9 @@ export const LOT_LABELS: Readonly<Record<string, Text>> = {
 
 /** The answers to whether the allergens of a lot are known. */
 export const ALLERGENS_STATED_WORDS = {
-  no: text('nobody has stated them'),
+  no: text('not declared'),
   some: text('it contains those ticked below; the others are not declared'),
-  yes: text('it holds those ticked below, and no other'),
+  yes: text('only those ticked below'),
 } as const;
 
 /** Fields that hold a number, with what is measured; the others are bare numbers. */
@@ -158,7 +158,7 @@ export function readLot(
     read.add([
       {
         field: 'allergens',
-        message: say('some are ticked, but above it says that nobody has stated them; choose one of the two'),
+        message: say('some are ticked, but "not declared" is also chosen; choose one or the other'),
       },
     ]);
   if (!result.success || read.problems.length > 0) return undefined;

@@ -56,7 +56,7 @@ export function partActions<Whole extends object, Part extends string>(page: Pag
   const partOf = (read: FormReader): Part => {
     const part = read.text('part');
     if (part === undefined || !Object.hasOwn(page.parts, part))
-      error(400, say('This form does not say which part of the page it is. Open the page again.'));
+      error(400, say('This page is out of date. Reload it and try again.'));
     return part as Part;
   };
   /** @returns what is handed back where somebody else saved the part meanwhile */

@@ -25,12 +25,12 @@ export const QUICK_LABELS: Readonly<Record<string, Text>> = {
   servingsPerPouch: text('Servings in a pouch'),
   energyKcal: text('Energy of a serving'),
   waterMl: text('Water for a serving'),
-  steepMin: text('Steep time'),
+  steepMin: text('Rehydration time'),
   mealKinds: text('Meals'),
   sealedOn: text('Sealed on'),
   bestBefore: text('Best before'),
   allergens: text('Allergens'),
-  code: text('Code'),
+  code: text('Lot code'),
   place: text('Place'),
 };
 

@@ -83,7 +83,7 @@ describe('FormReader', () => {
     expect(read.refused()).toEqual({
       entered: { a: ['much'], b: [''], boxes: ['milk', 'egg'] },
       problems: [
-        { field: 'a', message: '"much" is not a number; write figures only, such as 120 or 4.5' },
+        { field: 'a', message: '"much" is not a number. Use digits only, such as 120 or 4.5' },
         { field: 'b', message: 'please fill this in' },
       ],
     });

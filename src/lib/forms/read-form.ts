@@ -138,7 +138,7 @@ export class FormReader {
         {
           field: '',
           message: say(
-            'the units were changed in the settings while this page was open, and figures below are as you typed them; look at every one, then save again',
+            'the units were changed in Settings while this page was open. The numbers below are as you typed them: check each one, then save again',
           ),
         },
       ]);
@@ -183,7 +183,7 @@ export function typedNumber(text: string): number | { readonly problem: string }
       }),
     };
   if (/^[-+]?(\d+([.,]\d*)?|[.,]\d+)$/.test(compact)) return Number(compact.replace(',', '.'));
-  return { problem: say('"{text}" is not a number; write figures only, such as 120 or 4.5', { text }) };
+  return { problem: say('"{text}" is not a number. Use digits only, such as 120 or 4.5', { text }) };
 }
 
 /** @returns the object without the keys whose value is `undefined`, as a schema with left-out fields wants it. */

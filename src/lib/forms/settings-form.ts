@@ -33,11 +33,11 @@ const QUANTITIES = {
 type FigureName = keyof typeof QUANTITIES;
 
 const FIGURE_LABELS: Readonly<Record<FigureName, Text>> = {
-  repeatAfterDays: text('Days before a recipe comes again'),
+  repeatAfterDays: text('Days before a recipe repeats'),
   dryOpenDays: text('Days that opened dry food keeps'),
   proteinFloorG: text('Min protein per 1,000 kcal'),
-  waterAtRestMl: text('Water of a day at rest, with the water in the food'),
-  drinkPerWalkingHourMl: text('More for each hour of walking'),
+  waterAtRestMl: text('Daily water at rest, including water in food'),
+  drinkPerWalkingHourMl: text('Extra per walking hour'),
   hotWaterC: text('"Hot" water is heated to'),
 };
 /** The costs of a menu, in the order of the form: what is paid for, and what a cost of so many points means. */
@@ -53,7 +53,7 @@ export const COST_FIELDS: readonly {
   },
   {
     cost: 'leftOverKcal',
-    label: text('A kcal opened and not eaten'),
+    label: text('One kcal opened but not eaten'),
     hint: text('At 0.3, throwing away 100 kcal is as bad as 30 kcal of hunger.'),
   },
   {
@@ -83,7 +83,7 @@ export const COST_FIELDS: readonly {
   },
   {
     cost: 'shelfLifeYear',
-    label: text('A year of shelf life given up'),
+    label: text('One year of shelf life given up'),
     hint: text('Raise it to use older pouches first.'),
   },
   {

@@ -161,9 +161,7 @@ describe('readWeighing', () => {
     expect(step(readWeighing, LOADED, { afterH: ['24'] }).problems).toEqual([
       { field: 'weighed[0].grossG', message: 'weigh at least one tray' },
     ]);
-    expect(step(readWeighing, NEW, { afterH: ['24'] }).problems[0]?.message).toMatch(
-      /No tray has been weighed in/,
-    );
+    expect(step(readWeighing, NEW, { afterH: ['24'] }).problems[0]?.message).toMatch(/No trays weighed yet/);
   });
 });
 
@@ -239,7 +237,7 @@ describe('a new batch', () => {
     const read = form(fields);
     const empty = { ...stored, value: { ...RECIPE, ingredients: [] } };
     expect(readNewBatch(read, empty, KITCHEN)).toBeUndefined();
-    expect(read.problems).toEqual([{ field: 'recipe', message: expect.stringContaining('is not ready') }]);
+    expect(read.problems).toEqual([{ field: 'recipe', message: expect.stringContaining('is incomplete') }]);
   });
   it('gets a code that is free', () => {
     expect(freeBatchCode(TODAY, [])).toBe('B261125');

@@ -14,21 +14,21 @@ import { say, text, type Text } from '$lib/texts/say.ts';
 
 /** The label of every field of the batch sheet but those of trays and pouches. */
 export const BATCH_LABELS: Readonly<Record<string, Text>> = {
-  code: text('Code'),
+  code: text('Lot code'),
   recipe: text('Recipe'),
-  timesCooked: text('Times the recipe'),
+  timesCooked: text('Batch size (× recipe)'),
   cookedOn: text('Cooked on'),
-  cookedG: text('Cooked dish, weighed'),
+  cookedG: text('Cooked weight'),
   dryer: text('Dryer'),
-  preFrozen: text('Frozen hard before it goes in'),
+  preFrozen: text('Pre-frozen'),
   trays: text('Trays'),
-  afterH: text('After drying for'),
-  energyKwh: text('Electricity of the run, metered'),
-  packedG: text('Dry food for the pouches'),
-  'cup.volumeMl': text('A cup of it holds'),
-  'cup.netG': text('and weighs, filled'),
+  afterH: text('Hours of drying'),
+  energyKwh: text('Electricity used, metered'),
+  packedG: text('Dry food to pack'),
+  'cup.volumeMl': text('Size of the cup'),
+  'cup.netG': text('weight of a full cup'),
   servings: text('Servings'),
-  mostPerPouch: text('Most servings in a pouch'),
+  mostPerPouch: text('Max servings per pouch'),
   fills: text('Pouches'),
   allergens: text('Allergens'),
   allergensStated: text('Allergens of the batch'),
@@ -36,13 +36,13 @@ export const BATCH_LABELS: Readonly<Record<string, Text>> = {
   place: text('Place'),
   note: text('Note for the lots'),
   waterActivity: text('Water activity, measured'),
-  releasedBecause: text('Why it is let onto the shelf all the same'),
+  releasedBecause: text('Reason for releasing it anyway'),
 };
 const TRAY_LABELS: Readonly<Record<string, Text>> = {
   tareG: text('Tray {number}, empty'),
   loadedG: text('Tray {number}, with wet food'),
   grossG: text('Tray {number}, now'),
-  feel: text('Tray {number}, felt'),
+  feel: text('Tray {number}, feel'),
 };
 const FILL_LABELS: Readonly<Record<string, Text>> = {
   container: text('Pouches, line {number}, pouch'),
@@ -142,13 +142,13 @@ export function readNewBatch(
 ): Batch | undefined {
   const dryer = kitchen.dryers.find(({ name }) => name === read.text('dryer'));
   if (!recipe)
-    read.add([{ field: 'recipe', message: say('choose a recipe; the one chosen is there no more') }]);
+    read.add([{ field: 'recipe', message: say('choose a recipe; the one you chose no longer exists') }]);
   if (!dryer) read.add([{ field: 'dryer', message: say('choose one of the dryers of your equipment') }]);
   if (recipe && recipeTotals(recipe.value).problems.length > 0)
     read.add([
       {
         field: 'recipe',
-        message: say('"{recipe}" is not ready: its page says what has to be mended first', {
+        message: say('"{recipe}" is incomplete; see its page for what to fix first', {
           recipe: recipe.value.name,
         }),
       },
@@ -191,7 +191,7 @@ export const readLoad: ReadStep = (read, batch, kitchen, today) => {
     read.add(
       onlyEmpty.map((row) => ({
         field: `trays[${row}].loadedG`,
-        message: say('weigh it with its food too, or set its empty weight back to 0 where it stays out'),
+        message: say('weigh it with its food too, or set its empty weight to 0 if you are not using it'),
       })),
     );
   if (rows.length === 0)
@@ -203,7 +203,7 @@ export const readLoad: ReadStep = (read, batch, kitchen, today) => {
       {
         field: 'trays',
         message: say(
-          'are {now} now, but {before} were weighed while drying. Remove those weighings first, or bring the trays back',
+          'are now {now}, but {before} were weighed during drying. Remove those weighings first, or add the trays back',
           { now: rows.length, before: batch.trays.length },
         ),
       },
@@ -231,7 +231,7 @@ export const readLoad: ReadStep = (read, batch, kitchen, today) => {
 export const readWeighing: ReadStep = (read, batch, _, today) => {
   const at = batch.weighings.length;
   if (batch.trays.length === 0)
-    read.add([{ field: '', message: say('No tray has been weighed in yet: do that first, under "Load".') }]);
+    read.add([{ field: '', message: say('No trays weighed yet. Do that first, under Load.') }]);
   const trays = batch.trays.map((_tray, index) =>
     withoutUndefined({
       grossG: read.number(`weighed[${index}].grossG`, { quantity: 'food' }),
@@ -271,7 +271,7 @@ export const readPortions: ReadStep = (read, batch) => {
     read.add([
       {
         field: volumeMl === undefined ? 'cup.volumeMl' : 'cup.netG',
-        message: say('a cup needs both its volume and its weight, or neither'),
+        message: say('enter both the volume and the weight of the cup, or neither'),
       },
     ]);
   return checked(read, {

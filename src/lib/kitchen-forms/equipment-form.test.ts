@@ -75,7 +75,7 @@ describe('readKitchenPart', () => {
     expect(kitchen).toBeUndefined();
     expect(problems.map(({ field }) => kitchenLabel(field)).sort()).toEqual([
       'Dryer 1, Trays',
-      'Dryer 2, Deepest layer on a tray',
+      'Dryer 2, Max layer depth',
     ]);
     expect(read({ 'dryers[1].name': ['freeze dryer'] }, 'dryers').problems).toEqual([
       { field: 'dryers[1].name', message: '"freeze dryer" is listed twice; tell them apart' },
@@ -158,7 +158,7 @@ describe('readKitchenPart', () => {
 
   it('reads the storage table by its cells; an empty one is no line', () => {
     const [lean, , fatty] = STORAGE_TABLES[1]!.groups[0]!.rows[0]!.fields as [string, string, string];
-    expect(kitchenLabel(fatty)).toBe('Months, dehydrated, foil pouch, with absorber, fatty');
+    expect(kitchenLabel(fatty)).toBe('Months, dehydrated, foil pouch, with absorber, high-fat');
     const { kitchen } = read({ [lean]: [''], [fatty]: ['7'] }, 'keeping');
     const here = kitchen?.storage.filter(
       ({ process, barrier, absorber }) => process === 'dehydrated' && barrier === 'foil pouch' && absorber,
@@ -216,5 +216,5 @@ it('has a label in words for every field', () => {
   for (const field of Object.keys(kitchenFields(KITCHEN, METRIC)))
     expect(kitchenLabel(field), field).not.toMatch(/[[\]]|[a-z][A-Z]/);
   expect(kitchenLabel('processes.freeze-dried.waterShare')).toBe('Water to add, freeze-dried');
-  expect(kitchenLabel('cookDays')).toBe('Days to cook and to unload');
+  expect(kitchenLabel('cookDays')).toBe('Cooking and unloading days');
 });

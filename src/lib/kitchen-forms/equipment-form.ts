@@ -65,7 +65,7 @@ const BARRIER_FIELD: FormField = { label: text('Barrier'), kind: 'choice', words
 const PRICE_OF_ONE: FormField = { label: text('Price of one'), kind: 'money' };
 
 const DRYER_FIELDS: FieldsOf<Dryer> = {
-  name: { label: text('Name'), kind: 'text', hint: text('Runs are found by it.') },
+  name: { label: text('Name'), kind: 'text', hint: text('Past runs are matched by this name.') },
   process: PROCESS_FIELD,
   trayCount: { label: text('Trays'), kind: 'number' },
   trayAreaCm2: {
@@ -75,28 +75,28 @@ const DRYER_FIELDS: FieldsOf<Dryer> = {
     hint: text('Length times width inside the rim.'),
   },
   trayLimitG: {
-    label: text('Most wet food on a tray'),
+    label: text('Max wet food per tray'),
     kind: 'number',
     quantity: 'food',
-    hint: text('What its maker allows, or what came out dry so far.'),
+    hint: text("The manufacturer's limit, or the most that has dried well so far."),
   },
   depthLimitMm: {
-    label: text('Deepest layer on a tray'),
+    label: text('Max layer depth'),
     kind: 'number',
     unit: 'mm',
-    hint: text('A thicker one dries slowly and may stay damp within.'),
+    hint: text('A thicker layer dries slowly and may stay damp inside.'),
   },
   meanPowerW: {
-    label: text('Mean power over a run'),
+    label: text('Average power'),
     kind: 'number',
     unit: 'W',
-    hint: text('Taken while no run of it was metered.'),
+    hint: text('Used until you have metered a run.'),
   },
   priceMinor: { label: text('Price of the machine'), kind: 'money' },
   expectedBatches: {
-    label: text('Batches it is to last'),
+    label: text('Expected life in batches'),
     kind: 'number',
-    hint: text('They share its price.'),
+    hint: text('The price is spread over this many batches.'),
   },
 };
 
@@ -109,13 +109,13 @@ export const PROCESS_FIELDS: FieldsOf<ProcessFigures> = {
     hint: text('Of the dry food.'),
   },
   mostResidualShare: {
-    label: text('Most residual moisture'),
+    label: text('Max residual moisture'),
     kind: 'number',
     quantity: 'share',
-    hint: text('Food with more is not let onto the shelf.'),
+    hint: text('Wetter food is not released to the shelf.'),
   },
   lossBoundPerH: {
-    label: text('Dry below a loss in an hour of'),
+    label: text('Dry when hourly loss is below'),
     kind: 'number',
     quantity: 'share',
     hint: text('Of what a tray holds, from one weighing to the next.'),
@@ -127,7 +127,7 @@ export const PROCESS_FIELDS: FieldsOf<ProcessFigures> = {
     hint: text('Of the water removed.'),
   },
   steepMin: {
-    label: text('Steep time'),
+    label: text('Rehydration time'),
     kind: 'number',
     unit: 'min',
     hint: text('At sea level.'),
@@ -136,7 +136,7 @@ export const PROCESS_FIELDS: FieldsOf<ProcessFigures> = {
     label: text('Stir after'),
     kind: 'number',
     unit: 'min',
-    hint: text('From the pouring on; 0: no stirring.'),
+    hint: text('Counted from pouring in the water. 0 = no stirring.'),
   },
 };
 
@@ -147,7 +147,7 @@ const POUCH_FIELDS: FieldsOf<PouchSize> = {
     label: text('Volume when filled and sealed'),
     kind: 'number',
     quantity: 'pour',
-    hint: text('Fill one with water and measure that.'),
+    hint: text('Fill one with water and measure the water.'),
   },
   tareG: { label: text('Empty weight'), kind: 'number', quantity: 'food' },
   priceMinor: PRICE_OF_ONE,
@@ -165,10 +165,10 @@ const POUCH_FIELDS: FieldsOf<PouchSize> = {
 const ABSORBER_FIELDS: FieldsOf<AbsorberSize> = {
   label: { label: text('Name'), kind: 'text' },
   oxygenMl: {
-    label: text('Oxygen that one takes up'),
+    label: text('Oxygen capacity of one'),
     kind: 'number',
     unit: 'ml',
-    hint: text('Sold in cc: the same.'),
+    hint: text('The same as cc.'),
   },
   tareG: { label: text('Weight of one'), kind: 'number', quantity: 'food' },
   priceMinor: PRICE_OF_ONE,
@@ -181,14 +181,14 @@ const RUN_FIELDS: FieldsOf<LoggedRun> = {
     label: text('Water removed'),
     kind: 'number',
     quantity: 'food',
-    hint: text('All trays: weight when loaded, less weight when dry.'),
+    hint: text('All trays: loaded weight minus dry weight.'),
   },
   hours: { label: text('Time'), kind: 'number', unit: 'h' },
   energyKwh: {
     label: text('Electricity'),
     kind: 'number',
     unit: 'kWh',
-    hint: text('Read off a meter; may be left empty.'),
+    hint: text('From an energy meter. Optional.'),
   },
   preFrozen: { label: text('Loading'), kind: 'box', box: text('The trays went in frozen hard') },
 };
@@ -213,13 +213,13 @@ export const FIGURES = {
     label: text('Headspace'),
     kind: 'number',
     quantity: 'share',
-    hint: text('Part of a pouch without food, to stir in and to seal.'),
+    hint: text('Part of a pouch left empty for stirring and sealing.'),
   },
   absorberReserve: {
     label: text('Reserve of absorber'),
     kind: 'number',
     quantity: 'share',
-    hint: text('More than the oxygen asks for.'),
+    hint: text('Spare capacity on top of the oxygen to absorb.'),
   },
   scaleStepG: {
     label: text('Step of the scale for trays'),
@@ -231,21 +231,21 @@ export const FIGURES = {
     label: text('Temperature where the shelf stands'),
     kind: 'number',
     quantity: 'temperature',
-    hint: text('Take that of a warm week.'),
+    hint: text('Use the temperature of a warm week.'),
   },
   electricityMinorPerKwh: {
     label: text('Electricity'),
     kind: 'money',
     unit: 'kWh',
-    hint: text('As the bill says.'),
+    hint: text('From your electricity bill.'),
   },
   shopServingMinor: {
-    label: text('A serving like it in a shop'),
+    label: text('Price of a similar serving in a shop'),
     kind: 'money',
-    hint: text('To tell what drying saves. May be left empty.'),
+    hint: text('Shows what drying saves you. Optional.'),
   },
   readyDaysBefore: {
-    label: text('Everything is sealed before departure by'),
+    label: text('Sealed this long before departure'),
     kind: 'number',
     unit: 'days',
   },
@@ -278,7 +278,7 @@ export const STORAGE_TABLES = PROCESSES.map((process) => ({
 
 /** @returns what the classes of fat mean. */
 export const fatClassHint = (): string =>
-  say('Fat in the dry matter: lean up to {lean} %, middling up to {middling} %, fatty above.', {
+  say('Fat in dry matter: lean up to {lean}%, medium up to {middling}%, high-fat above.', {
     lean: sayNumber(FAT_LIMITS[0] * 100),
     middling: sayNumber(FAT_LIMITS[1] * 100),
   });
@@ -329,7 +329,7 @@ const WHOLE_LABELS: Readonly<Record<string, Text>> = {
   absorbers: text('Absorbers'),
   runs: text('Runs'),
   storage: text('Months'),
-  cookDays: text('Days to cook and to unload'),
+  cookDays: text('Cooking and unloading days'),
 };
 
 /** @returns the words for a code, or the code itself where the table has none. */

@@ -110,7 +110,7 @@ describe('readIngredient', () => {
     expect(without.problems).toEqual([
       {
         field: 'food.composition.waterG',
-        message: expect.stringMatching(/no figure for its water.*would leave 45 g/),
+        message: expect.stringMatching(/water content is missing.*leaves 45 g/),
       },
     ]);
     const whole = reader(form({ ...label, 'food.composition.waterG': ['42'] }));

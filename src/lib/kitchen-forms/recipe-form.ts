@@ -11,18 +11,18 @@ import { say, sayNumber, text, type Text } from '$lib/texts/say.ts';
 export const RECIPE_LABELS: Readonly<Record<string, Text>> = {
   name: text('Name'),
   mealKinds: text('Meals'),
-  servings: text('Servings of one cooking'),
+  servings: text('Servings per batch'),
   ingredients: text('Ingredients'),
   cookingYield: text('Cooking yield'),
   fatDrainedG: text('Fat poured or rinsed off'),
   energyFactors: text('Energy by'),
   bulkGPerMl: text('Weight of 1 ml on the tray'),
   driedRaw: text('Dried raw'),
-  waterKind: text('Water when eaten'),
-  steepMin: text('Steep time'),
+  waterKind: text('Water type'),
+  steepMin: text('Rehydration time'),
   stirAfterMin: text('Stir after'),
   waterShare: text('Water to add, of the water removed'),
-  note: text('How it is cooked'),
+  note: text('Method'),
 };
 
 /** The label of every field of an ingredient. */
@@ -32,7 +32,7 @@ export const INGREDIENT_LABELS: Readonly<Record<string, Text>> = {
   'quantity.unit': text('Unit'),
   trimmedShare: text('Left after trimming'),
   'price.paidMinor': text('Price paid'),
-  'price.paidFor.amount': text('For how much'),
+  'price.paidFor.amount': text('For this amount'),
   'price.paidFor.unit': text('Bought in'),
   'food.composition.waterG': text('Water'),
   'food.composition.proteinG': text('Protein'),
@@ -40,9 +40,9 @@ export const INGREDIENT_LABELS: Readonly<Record<string, Text>> = {
   'food.composition.carbohydrateG': text('Carbohydrate'),
   'food.composition.fibreG': text('Fibre'),
   'food.composition.alcoholG': text('Alcohol'),
-  'food.composition.energyKcal': text('Energy as stated'),
+  'food.composition.energyKcal': text('Energy on the label'),
   'food.source': text('Where the figures come from'),
-  'food.cookingClass': text('When raw, cooked as'),
+  'food.cookingClass': text('If raw, cook as'),
   'food.gPerMl': text('Weight of 1 ml'),
   'food.gPerPiece': text('Weight of one piece'),
   'food.allergensStated': text('Allergens stated'),
@@ -163,10 +163,10 @@ export function readIngredient(
         message:
           like.length > 0
             ? say(
-                'no table has "{name}". Did you mean {like}? Choose another name, or enter below what 100 g of it hold',
+                'no table has "{name}". Did you mean {like}? Choose another name, or enter its values per 100 g below',
                 { name, like: like.join(', ') },
               )
-            : say('no table has "{name}". Choose another name, or enter below what 100 g of it hold', {
+            : say('no table has "{name}". Choose another name, or enter its values per 100 g below', {
                 name,
               }),
       },
@@ -178,7 +178,7 @@ export function readIngredient(
   const paidMinor = read.money('price.paidMinor', shown.currency, stored?.price?.paidMinor);
   const paidAmount = read.number('price.paidFor.amount');
   if (paidMinor !== undefined && paidAmount === undefined)
-    read.add([{ field: 'price.paidFor.amount', message: say('say for how much of it this was paid') }]);
+    read.add([{ field: 'price.paidFor.amount', message: say('enter how much this price was for') }]);
   const statedAllergens = read.text('food.allergensStated');
   return read.accept(
     Ingredient.safeParse(
@@ -233,7 +233,7 @@ function noWater(typed: Readonly<Record<string, number>>): string {
     0,
   );
   return say(
-    'there is no figure for its water, and without one nothing can be said of its dry weight. 100 g less the other parts would leave {rest} g; a label does not state it, a table does',
+    'the water content is missing, and without it the dry weight cannot be worked out. 100 g minus the other values leaves {rest} g. Labels do not list water; food tables do',
     { rest: sayNumber(Math.max(0, 100 - othersG), { maximumFractionDigits: 0 }) },
   );
 }

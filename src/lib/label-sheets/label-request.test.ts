@@ -61,7 +61,7 @@ describe('readLabels', () => {
     ['code=D1&copies=some', 'copies', 'not a number'],
     ['code=MANY', 'copies', '501 labels'],
     ['code=D1&code=B+1&copies=251', 'copies', '502 labels'],
-    ['code=D2', 'copies', 'no pouch at home'],
+    ['code=D2', 'copies', 'has a pouch at home'],
     ['code=D1&address=the+kitchen', 'address', 'such as http'],
     ['code=D1&address=ftp://192.168.1.20', 'address', 'such as http'],
     ['code=D1&address=http://192.168.1.20/shelf', 'address', 'nothing behind it'],

@@ -95,7 +95,7 @@ export function readLabels(
   if (count > MOST_LABELS)
     wrong(
       'copies',
-      say('these would be {count} labels, and at most {most} are made at once; choose fewer lots or copies', {
+      say('that would be {count} labels; the limit is {most} at once; choose fewer lots or copies', {
         count: String(count),
         most: String(MOST_LABELS),
       }),
@@ -104,7 +104,7 @@ export function readLabels(
     wrong(
       'copies',
       say(
-        'there is no pouch at home of what is chosen, so there is no label to print; enter a number of copies',
+        'none of the chosen lots has a pouch at home, so there is no label to print; enter a number of copies',
       ),
     );
 

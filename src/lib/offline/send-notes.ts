@@ -36,7 +36,7 @@ async function sendBatch(changed: () => Promise<void>): Promise<boolean> {
   if (batch.length === 0) return false;
   await changed();
   const answered = await deliver(batch);
-  if (answered.every(isUnsent)) throw new NotSent(say('The server said nothing about them.'));
+  if (answered.every(isUnsent)) throw new NotSent(say('The server did not mention them.'));
   await putNotes(answered);
   await changed();
   return true;
@@ -75,16 +75,16 @@ async function ask(address: string, init?: RequestInit, expected: readonly numbe
   if (response.status === SIGNED_OUT)
     throw new NotSent(say('This device is not signed in any more. Sign in at /sign-in, and they are sent.'));
   if (!response.ok && !expected.includes(response.status))
-    throw new NotSent(say('The server cannot take them now ({status}).', { status: response.status }));
+    throw new NotSent(
+      say('The server cannot accept them right now ({status}).', { status: response.status }),
+    );
   return response;
 }
 
 /** @throws NotSent where it is no JSON: somebody else answered, such as the sign-in page of a network */
 function read<Answer>(response: Response): Promise<Answer> {
   return response.json().catch(() => {
-    throw new NotSent(
-      say('Something else answers in place of the server; this network may want you to sign in.'),
-    );
+    throw new NotSent(say('Something other than the server answered; this network may want you to sign in.'));
   });
 }
 

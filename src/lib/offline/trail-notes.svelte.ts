@@ -80,7 +80,7 @@ class TrailNotes {
     } catch (error) {
       noted.any = true;
       this.trouble = say(
-        'This browser does not keep notes ({reason}). Write them down, and enter them after the trip.',
+        'This browser cannot store notes ({reason}). Write them down and enter them after the trip.',
         { reason: String(error) },
       );
     }

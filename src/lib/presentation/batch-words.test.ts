@@ -34,7 +34,7 @@ describe('a batch sheet in words', () => {
       'The cooked dish weighs 1,000 g, less than the dry matter of its ingredients, 1,200 g. Check the weight, the amounts and their water.',
     );
     expect(worded({}, { storage: [] }).blocks[0]).toContain(
-      'has no entry for freeze-dried, middling food in ',
+      'has no entry for freeze-dried, medium-fat food in ',
     );
   });
 

@@ -60,7 +60,7 @@ function pourTexts(line: CardPouches, system: UnitSystem): string[] {
       ? say('{amount} {water}.', { amount: total, water })
       : pouches === 0
         ? say('{each} {water} per serving, {total} in all.', { each, water, total })
-        : say('{each} {water} into each pouch, {total} in all.', { each, water, total });
+        : say('{each} {water} into each pouch, {total} in total.', { each, water, total });
   return [empty, poured].filter(Boolean);
 }
 

@@ -101,28 +101,28 @@ const WORDS: WordsOf = {
     ),
   'no-energy': text('no energy is stated'),
   'little-energy': ({ kcalPerG }) =>
-    say('{richness} kcal per gram is little for dry food; is the weight the wet weight?', {
+    say('{richness} kcal per gram is low for dry food; is this the wet weight?', {
       richness: shownFixed(kcalPerG, 1),
     }),
   'energy-unlike-parts': ({ statedKcal, byPartsKcal }) =>
-    say(
-      'the stated {stated} kcal is far from the {reckoned} kcal that its protein, fat and carbohydrate give',
-      { stated: shownFixed(statedKcal, 0), reckoned: shownFixed(byPartsKcal, 0) },
-    ),
+    say('the stated {stated} kcal is far from the {reckoned} kcal its protein, fat and carbohydrate give', {
+      stated: shownFixed(statedKcal, 0),
+      reckoned: shownFixed(byPartsKcal, 0),
+    }),
   'parts-over-dry-weight': ({ partsG, dryG }) =>
-    say('protein, fat and carbohydrate come to {parts} g, more than the dry weight of {dry} g', {
+    say('protein, fat and carbohydrate add up to {parts} g, more than the dry weight of {dry} g', {
       parts: shownFixed(partsG, 0),
       dry: shownExactly(dryG),
     }),
   'much-water': ({ waterMl, dryG }) =>
     say(
-      '{water} ml on {dry} g of dry food is more than ten times its weight; check the unit, and per serving or per pouch',
+      '{water} ml for {dry} g of dry food is more than ten times its weight; check the unit, and whether it is per serving or per pouch',
       { water: shownFixed(waterMl, 0), dry: shownExactly(dryG) },
     ),
   'water-of-no-kind': ({ waterMl }) =>
-    say('water kind "none" does not go with {water} ml of water', { water: shownFixed(waterMl, 0) }),
+    say('water type "none" does not go with {water} ml of water', { water: shownFixed(waterMl, 0) }),
   'no-water': ({ waterKind }) =>
-    say('water kind "{kind}" but no amount of water', { kind: say(WATER_WORDS[waterKind]) }),
+    say('water type "{kind}" but no amount of water', { kind: say(WATER_WORDS[waterKind]) }),
   'stir-outside-wait': ({ stirMin, waitMin }) =>
     say('stirring after {stir} min does not fall within the steep time of {steep} min', {
       stir: shownExactly(stirMin),
@@ -167,9 +167,9 @@ const WORDS: WordsOf = {
   'no-size': text('must list at least one size'),
   'no-fuel-burnt': text('must be less than before the boil, since fuel was burnt'),
 
-  'no-eater': text('must have at least one eater'),
+  'no-eater': text('must have at least one person'),
   'eater-twice': (params) =>
-    say('"{name}" is in the party twice; tell them apart, for instance by an initial', params),
+    say('"{name}" is in the group twice; tell them apart, for instance by an initial', params),
   'child-too-small': (params) =>
     say(
       'must be at least {least} years; for a smaller child ask a professional and enter a daily figure',
@@ -181,7 +181,7 @@ const WORDS: WordsOf = {
       params,
     ),
   'more-days-than-trip': (params) =>
-    say('holds {days} days, but the trip has only {most}; remove some or raise the number of days', params),
+    say('has {days} days, but the trip has only {most}; remove some or add days', params),
   'last-meal-before-first': ({ last, first }) =>
     say('is {last}, before the first meal, {first}, of the same day', {
       last: say(MEAL_WORDS[last]),

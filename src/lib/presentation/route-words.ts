@@ -95,7 +95,7 @@ export function routeFaultText(fault: RouteFault): string {
       );
     case 'end-behind-day':
       return say(
-        '"{name}" lies {chosen} along the route, behind the {from} where day {day} ends. Choose a place farther along, or the same one for a day of rest.',
+        '"{name}" is {chosen} along the route, before {from}, where day {day} ends. Choose a place farther along, or the same one for a rest day.',
         { name: fault.name, chosen: along(fault.chosenM), from: along(fault.fromM), day: fault.day },
       );
     case 'no-such-waypoint':
@@ -135,7 +135,7 @@ export function routeRemarkText(remark: RouteRemark): string {
       );
     case 'leaps':
       return say(
-        '{count, plural, one {# point that leaps far away from the track and back was left out.} other {# points that leap far away from the track and back were left out.}}',
+        '{count, plural, one {# point far off the track was ignored.} other {# points far off the track were ignored.}}',
         { count: remark.count },
       );
     case 'gaps':
@@ -151,26 +151,26 @@ export function routeRemarkText(remark: RouteRemark): string {
       return say('The track has no elevation, so that its climb is not known and is taken as none.');
     case 'elevations-missing':
       return say(
-        '{missing} of {points} points have no elevation that can be used; the line between their neighbours stands in.',
+        '{missing} of {points} points have no usable elevation; it is interpolated from their neighbours.',
         { missing: String(remark.missing), points: String(remark.points) },
       );
     case 'elevations-jump':
       return say(
-        '{spikes, plural, one {The elevation of # point was left out: it jumps away from that of its neighbours.} other {The elevation of # points was left out: it jumps away from that of their neighbours.}}',
+        "{spikes, plural, one {# point had an elevation far from its neighbours'; it was ignored.} other {# points had elevations far from their neighbours'; they were ignored.}}",
         { spikes: remark.count },
       );
     case 'waypoint-off-route':
-      return say('The waypoint "{name}" is {off} off the route; up to {most} count as on it.', {
+      return say('The waypoint "{name}" is {off} off the route and was left out; the limit is {most}.', {
         name: remark.name,
         off: showBoth(remark.offM, 'distance'),
         most: showBoth(remark.mostM, 'distance'),
       });
     case 'waypoint-twice':
-      return say('The waypoint "{name}" stands twice at the same place; it is taken once.', {
+      return say('The waypoint "{name}" appears twice in the same place; one was kept.', {
         name: remark.name,
       });
     case 'waypoint-too-many':
-      return say('The waypoint "{name}" is one too many: a route has at most {most}.', {
+      return say('The waypoint "{name}" was left out: a route can have at most {most}.', {
         name: remark.name,
         most: String(remark.most),
       });

@@ -48,10 +48,10 @@ const WORDS: Readonly<Record<Term['code'], Text | ((term: Term, units: UnitSyste
   'heat in fuel': ({ fuel = 'canister-gas' }) => say('heat in {fuel}', { fuel: say(FUEL_WORDS[fuel]) }),
   efficiency: ({ basis = 'usual' }) =>
     say(
-      'share of it that arrives, in calm mild air ({basis, select, entered {entered} learned {learned} measured {measured} other {usual}})',
+      'stove efficiency in calm, mild conditions ({basis, select, entered {entered} learned {learned} measured {measured} other {default}})',
       { basis },
     ),
-  'efficiency outside': text('the same in the wind and cold of the trip'),
+  'efficiency outside': text("efficiency in this trip's wind and cold"),
   'water to remove': text('water to be removed'),
   'load of dryer': text('load, of a full one'),
   'hours of run': text('hours'),

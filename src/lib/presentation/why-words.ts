@@ -3,7 +3,7 @@ import type { UsualValue, Why } from '../planning/model/why.ts';
 
 /** Rules of thumb, in the order of the codes. */
 const USUAL: Readonly<Record<UsualValue, Text>> = {
-  'first meal': text('most parties have breakfast at home on the first day'),
+  'first meal': text('most groups have breakfast at home on the first day'),
   'last meal': text('most parties are home for dinner on the last day'),
   energy: text('an adult who walks all day with a pack needs some 2500 to 4000 kcal'),
   'carry limit': text('about a quarter of the body mass of an adult of 72 kg'),
@@ -19,20 +19,20 @@ const USUAL: Readonly<Record<UsualValue, Text>> = {
   bottles: text('two bottles and a bag'),
   'bottle of a minor': text('a bottle of their own'),
   range: text('the central estimate'),
-  deficit: text('nobody goes hungry unless the party chooses to'),
+  deficit: text('nobody goes hungry unless you choose it'),
   acclimatised: text('the body takes 10 to 14 days to get used to heat'),
-  treatment: text('the most widespread way on the trail'),
+  treatment: text('the most common method on the trail'),
   'serving style': text('a pot or pouches of their own, whichever costs less food, fuel and weight'),
   'reserve meals': text('take a meal or two more where weather or a late bus can hold you up'),
-  'party factor': text('a party as fast as the method'),
-  rests: text('ten minutes of rest an hour, roughly'),
+  'party factor': text("the group walks at the method's pace"),
+  rests: text("about ten minutes' break per hour"),
   'walking hours': text('a usual day on the trail'),
   'camp altitude': text('low hills'),
   'air temperature': text('a mild day'),
   'water temperature': text('a stream in the hills in summer'),
   humidity: text('a fair day'),
   sun: text('some sun and some shade'),
-  wind: text('the stove stands behind its shield'),
+  wind: text('the stove is behind its windscreen'),
   terrain: text('a trodden path'),
   'camp water': text('camps are mostly chosen near water'),
   'water on the way': text('streams or huts twice a day'),
@@ -40,7 +40,7 @@ const USUAL: Readonly<Record<UsualValue, Text>> = {
   gas: text('what most canisters for hiking hold'),
   pot: text('a light pot of 1.5 l with its lid'),
   'water in a pot': text('a pot for two to four'),
-  'fuel reserve': text('wind, spills and a hot drink more'),
+  'fuel reserve': text('wind, spills and an extra hot drink'),
   'efficiency of canister-gas': text(
     'canister stoves bring 40 to 60 % of the heat into water and pot, more with a heat exchanger',
   ),
@@ -57,7 +57,7 @@ const USUAL: Readonly<Record<UsualValue, Text>> = {
 export function whyText(why: Why): string {
   switch (why.code) {
     case 'usual':
-      return say('{why} (common practice)', { why: say(USUAL[why.of]) });
+      return say('{why} (rule of thumb)', { why: say(USUAL[why.of]) });
     case 'signposts':
       return say('the figures of DIN 33466, as signposts in the Alps use');
     case 'carry limit of a minor':
@@ -67,7 +67,7 @@ export function whyText(why: Why): string {
     case 'entered':
       return say('as entered for this trip');
     case 'appetite learned':
-      return say('learned from what {eater} said after {count, plural, =1 {one trip} other {# trips}}', {
+      return say("learned from {eater}'s answers after {count, plural, =1 {one trip} other {# trips}}", {
         eater: why.eater,
         count: why.trips,
       });

@@ -23,7 +23,7 @@ import type { Reason, ReasonList, Reasons } from './reason.ts';
 const PROCESS_WHY: Readonly<Record<keyof typeof PROCESS_FIELDS, Text>> = {
   residualShare: text('freeze drying takes out nearly all water, warm air leaves more (rule of thumb)'),
   mostResidualShare: text('a little above what is expected (common practice); damper food may spoil'),
-  lossBoundPerH: text('a loss that small is within what a kitchen scale tells apart (common practice)'),
+  lossBoundPerH: text('about the smallest loss a kitchen scale can show (rule of thumb)'),
   waterShare: text('a little less than all of it: you can add more, but not take any away (rule of thumb)'),
   steepMin: text('one wait with a stir half-way; food dried in warm air takes longer (rule of thumb)'),
   stirAfterMin: text('half-way, when the dry middle can be reached (rule of thumb)'),
@@ -33,8 +33,8 @@ const FIGURE_WHY: Readonly<Record<keyof typeof FIGURES, Text>> = {
   headspaceShare: text('a fifth leaves room to stir in and to seal (common practice)'),
   absorberReserve: text('air hides in the food, and absorbers age (common practice)'),
   scaleStepG: text('that of a usual kitchen scale (common practice)'),
-  storageTemperatureC: text('that of a room (common practice); take that of a warm week'),
-  electricityMinorPerKwh: text('for no place in particular; your bill says yours'),
+  storageTemperatureC: text('room temperature (rule of thumb); use that of a warm week'),
+  electricityMinorPerKwh: text('only an example; use the price on your bill'),
   shopServingMinor: text('nothing is taken for it'),
   readyDaysBefore: text('time for a run that takes longer (common practice)'),
 };
@@ -49,7 +49,7 @@ export function equipmentReasons(shown: ShownIn): Reasons {
       why: say(FIGURE_WHY[name]),
     },
   });
-  const price = { label: say('Prices'), why: say('for no place in particular; enter what you paid') };
+  const price = { label: say('Prices'), why: say('only examples; enter what you paid') };
   const byProcess = (name: keyof typeof PROCESS_FIELDS): [string, Reason] => [
     name,
     {
@@ -65,15 +65,15 @@ export function equipmentReasons(shown: ShownIn): Reasons {
       method: 'kitchen',
       of: {
         dryers: {
-          label: say('The dryers listed at first'),
+          label: say('Starting list of dryers'),
           why: say('rules of thumb in round figures: put in yours, and keep to its manual'),
         },
         'dryers.priceMinor': {
           label: say('Price of the machine'),
-          why: say('nothing, until you enter what you paid: then batches share it'),
+          why: say('nothing until you enter what you paid; then it is spread over the batches'),
         },
         expectedBatches: {
-          label: say('Batches it is to last'),
+          label: say('Expected life in batches'),
           value: '300',
           why: say('about one a week for six years (rule of thumb)'),
         },
@@ -132,9 +132,9 @@ export function equipmentReasons(shown: ShownIn): Reasons {
       method: 'drying-plan',
       of: {
         cookDays: {
-          label: say('Days to cook and to unload'),
+          label: say('Cooking and unloading days'),
           value: say('all days'),
-          why: say('nobody has said yet which days are taken'),
+          why: say('no days have been ruled out yet'),
         },
         ...figure('readyDaysBefore'),
       },
@@ -170,7 +170,7 @@ function dishReasons(shown: ShownIn): ReasonList {
       fatDrainedG: {
         label: recipeLabel('fatDrainedG'),
         value: show(0, 'food', shown.unitSystem),
-        why: say('fat shortens how long food keeps, so none is taken off that was not weighed'),
+        why: say('fat shortens shelf life, so only fat you weighed is deducted'),
       },
       bulkGPerMl: {
         label: recipeLabel('bulkGPerMl'),
@@ -230,7 +230,7 @@ export const recipeReasons = (shown: ShownIn): Reasons => ({
         label: say('Allergens and diets'),
         value: say('as known'),
         why: say(
-          'the table says what the food itself decides; where makers differ, nothing is stated, and the packet decides',
+          'filled in where the food itself settles it; where products differ it is left open, so check the package',
         ),
       },
     },
@@ -240,8 +240,8 @@ export const recipeReasons = (shown: ShownIn): Reasons => ({
     of: {
       date: { label: say('Date'), why: say('today') },
       finding: {
-        label: say('How it turned out'),
-        why: say('“just right” moves nothing, so a remark alone leaves the water as it is'),
+        label: say('Rehydration notes'),
+        why: say('"just right" changes nothing, so a remark alone leaves the water as it is'),
       },
     },
   },
@@ -254,14 +254,14 @@ export const newBatchReasons = (): Reasons => ({
   batch: {
     method: 'kitchen',
     of: {
-      recipe: { label: batchLabel('recipe'), why: say('the one you came from, else the first by name') },
+      recipe: { label: batchLabel('recipe'), why: say('the one you came from, otherwise the first by name') },
       timesCooked: { label: batchLabel('timesCooked'), value: '1', why: say('the recipe as it is written') },
       dryer: { label: batchLabel('dryer'), why: say('the first of your equipment') },
       cookedOn: { label: batchLabel('cookedOn'), why: say('today') },
       code: { label: batchLabel('code'), why: say('made from the date; the first that no other batch has') },
       preFrozen: {
         label: say('Not frozen before'),
-        why: say('the longer run is reckoned with, so that no plan comes too late'),
+        why: say('the longer estimate is used, so that no plan is too late'),
       },
     },
   },
@@ -288,7 +288,7 @@ export function batchReasons(kitchen: Kitchen): Reasons {
         },
         preFrozen: {
           label: say('Not frozen before'),
-          why: say('the longer run is reckoned with, so that no plan comes too late'),
+          why: say('the longer estimate is used, so that no plan is too late'),
         },
         hours: {
           label: say('Hours of a run'),
@@ -299,7 +299,7 @@ export function batchReasons(kitchen: Kitchen): Reasons {
           ),
         },
         dryWeight: {
-          label: say('Expected dry'),
+          label: say('Target dry weight'),
           why: say('the dry matter stays and the expected residual moisture is added (conservation of mass)'),
         },
       },
@@ -308,19 +308,19 @@ export function batchReasons(kitchen: Kitchen): Reasons {
       method: 'kitchen',
       of: {
         'weighed.feel': {
-          label: say('Felt in the middle'),
-          value: say('not felt'),
-          why: say('a tray counts as dry only when somebody has felt it; nobody else can say so'),
+          label: say('Feel in the middle'),
+          value: say('not checked'),
+          why: say('a tray counts as dry only when someone has checked it by feel'),
         },
         moisture: {
           label: say('Range of the water left'),
           value: say('± {points} points', { points: sayNumber(MOISTURE_UNSURE * 100) }),
-          why: say('of the moisture of the wet dish, which tables know no better (common practice)'),
+          why: say('of the moisture of the wet dish, the accuracy of food tables (rule of thumb)'),
         },
         interval: {
           label: say('Between two weighings'),
           value: `${LEAST_INTERVAL_H} h`,
-          why: say('at least: closer together a scale shows nothing (common practice)'),
+          why: say('or more: any closer and a scale shows nothing (rule of thumb)'),
         },
       },
     },
@@ -341,10 +341,10 @@ export function batchReasons(kitchen: Kitchen): Reasons {
         },
         'fills.container': {
           label: say('Pouches'),
-          why: say('those that leave the least room, then the fewest'),
+          why: say('those that leave the least empty space, then the fewest'),
         },
         'fills.servings': {
-          label: say('Servings in each'),
+          label: say('Servings each'),
           why: say('whole ones that fit with the headspace'),
         },
         'fills.pouches': { label: say('How many'), why: say('until all servings have their pouch') },
@@ -355,7 +355,7 @@ export function batchReasons(kitchen: Kitchen): Reasons {
           ),
         },
         'fills.absorbers': {
-          label: say('Absorbers in each'),
+          label: say('Absorbers each'),
           why: say(
             'oxygen of the air in the pouch, with a reserve of {reserve} for air in the food (common practice)',
             {
@@ -372,7 +372,7 @@ export function batchReasons(kitchen: Kitchen): Reasons {
           label: batchLabel('allergensStated'),
           value: say('those of its ingredients'),
           why: say(
-            'where one ingredient is not known, nothing is stated, and nobody who avoids any is served',
+            'if any ingredient is undeclared, so is the dish, and it is not served to anyone who avoids an allergen',
           ),
         },
         code: {

@@ -12,9 +12,7 @@ function usualLot({ unitSystem }: Pick<ShownIn, 'unitSystem'>): ReasonList['of']
     servingsPerPouch: {
       label: label('servingsPerPouch'),
       value: '1',
-      why: say(
-        'most meals are sealed for one eater, so that a menu can be cut to any party (common practice)',
-      ),
+      why: say('most meals are sealed singly, so that a menu can fit any group (rule of thumb)'),
     },
     tareG: {
       label: label('tareG'),
@@ -55,13 +53,13 @@ export function newLotReasons(shown: ShownIn): Reasons {
         },
         pouches: {
           label: say(LOT_LABELS['pouches']!),
-          why: say('the fewest that a lot can have; count yours'),
+          why: say('the least a lot can have; enter your count'),
         },
         ...usualLot(shown),
         allergensStated: {
           label: say('Allergens not stated'),
           why: say(
-            'only who knows the food can say that it holds none; until then it is served to nobody who has to avoid any',
+            'only someone who knows the food can say it contains none; until then it is not served to anyone who avoids an allergen',
           ),
         },
       },
@@ -133,13 +131,13 @@ export function importReasons(): Reasons {
         decimalMark: {
           label: say('Decimal mark'),
           why: say(
-            'as the first rows show; where they leave it open, a cell that can be read two ways is asked about',
+            'from the first rows; if they leave it open, you are asked about any cell that can be read two ways',
           ),
         },
         dateOrder: {
           label: say('Order of dates'),
           why: say(
-            'as the first rows show; where they leave it open, a cell that can be read two ways is asked about',
+            'from the first rows; if they leave it open, you are asked about any cell that can be read two ways',
           ),
         },
       },

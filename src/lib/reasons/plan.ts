@@ -43,12 +43,12 @@ export const waterAssumptions = (system: UnitSystem, settings: Settings): Reason
     leastDrunk: {
       label: say('Least drunk at rest'),
       value: show(LEAST_DRUNK_AT_REST_ML, 'water', system),
-      why: say('however much water the food brings (common practice)'),
+      why: say('however much water is in the food (rule of thumb)'),
     },
     onTheMove: {
       label: say('An hour of walking'),
       value: say('{water} or more', { water: show(settings.drinkPerWalkingHourMl, 'pour', system) }),
-      why: say('by heat and work after the table of TB MED 507, ± {spread} from person to person', {
+      why: say('by heat and effort, from the TB MED 507 table, ± {spread} between people', {
         spread: show(INDIVIDUAL_PER_HOUR_ML, 'pour', system),
       }),
     },
@@ -76,7 +76,7 @@ export const waterAssumptions = (system: UnitSystem, settings: Settings): Reason
     },
     startSource: {
       label: say('Start of the trip'),
-      why: say('bottles are filled there: a trip mostly starts at a tap (common practice)'),
+      why: say('bottles are filled there: a trip usually starts at a tap (rule of thumb)'),
     },
   },
 });
@@ -130,7 +130,7 @@ export const fuelAssumptions = (system: UnitSystem): ReasonList => ({
     },
     wholeContainers: {
       label: say('Containers'),
-      why: say('full ones are taken whole: canisters cannot be part-filled'),
+      why: say('full containers are taken whole: canisters cannot be part-filled'),
     },
   },
 });
@@ -141,19 +141,19 @@ export const packAssumptions = (): ReasonList => ({
     dealing: {
       label: say('Who carries what'),
       why: say(
-        'each thing goes to the pack whose room it fills least, so that all are as full for who carries them (common practice)',
+        'each item goes to the pack with the most room left, so that all end up equally full (rule of thumb)',
       ),
     },
     ownWater: {
       label: say('Water'),
       why: say('everyone carries their own to drink; what is cooked with is shared by room'),
     },
-    empties: { label: say('Empty pouches and canisters'), why: say('carried out: nothing is left behind') },
+    empties: { label: say('Empty pouches and canisters'), why: say('packed out') },
     meanLoad: {
       label: say('Load and need'),
       value: say('to {kcal} kcal', { kcal: SETTLED_KCAL }),
       why: say(
-        'the plan is made again until loads and needs agree so far, which is closer than whole pouches allow',
+        'the plan repeats until pack weights and energy needs agree this closely, closer than whole pouches allow',
       ),
     },
   },
@@ -163,7 +163,7 @@ export const menuAssumptions = (settings: Settings): ReasonList => ({
   method: 'menu',
   of: {
     fed: {
-      label: say('A day counts as fed'),
+      label: say('A day counts as covered'),
       value: percent(FED_SHARE),
       why: say('of its target: labels are no more exact (common practice)'),
     },
@@ -188,7 +188,7 @@ export const menuAssumptions = (settings: Settings): ReasonList => ({
     },
     leftOver: {
       label: say('What is left over'),
-      why: say('lost: food with water in it is not kept (common practice)'),
+      why: say('wasted: rehydrated food is not kept (rule of thumb)'),
     },
     allergens: {
       label: say('Allergens not stated'),
@@ -205,7 +205,7 @@ export const pointsAssumptions = (): ReasonList => ({
     points: {
       label: say('Points'),
       why: say(
-        'taste, not physics: one point is one kcal missing to a day, and the settings say what else costs how many (common practice)',
+        'a matter of taste: one point is one kcal short in a day, and Settings say how many points everything else costs',
       ),
     },
     trials: { label: say('What would help'), why: say('found by trying; more may be possible') },
@@ -216,13 +216,13 @@ export const missingAssumptions = (): ReasonList => ({
   method: 'what-is-missing',
   of: {
     fed: {
-      label: say('A day counts as fed'),
+      label: say('A day counts as covered'),
       value: percent(FED_SHARE),
       why: say('of its target: labels are no more exact (common practice)'),
     },
     serving: { label: say('A serving'), why: say('the mean serving of your shelf for that meal') },
     bought: {
-      label: say('Food to buy'),
+      label: say('Staples to buy'),
       why: say('a rule of thumb; the packet decides'),
     },
   },

@@ -9,7 +9,7 @@ const reasons: Reasons = {
       'dryers.priceMinor': { label: 'Price', why: 'nobody entered it' },
     },
   },
-  party: { of: { maxLoadG: { label: 'May carry', why: 'it is usual' } } },
+  party: { of: { maxLoadG: { label: 'Carry limit', why: 'it is usual' } } },
 };
 
 test.each([

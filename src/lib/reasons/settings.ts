@@ -8,7 +8,7 @@ import type { Reason, Reasons } from './reason.ts';
 /** Why the usual settings are what they are, by field. */
 const WHY = {
   unitSystem: text('most of the world measures so'),
-  currency: text('one had to be taken; nothing is converted when you change it'),
+  currency: text('one had to be chosen; nothing is converted when you change it'),
   mealShares: text('what a hiking day is mostly split into (common practice)'),
   repeatAfterDays: text('the same on two days running is what people tire of first (common practice)'),
   dryOpenDays: text('bars and powders draw damp once they are open; in damp air take less (common practice)'),
@@ -22,7 +22,7 @@ const WHY = {
   hotWaterC: text(
     'it spares a third of the fuel where food needs no boiling water (common practice); water from the land is made safe apart from it',
   ),
-  insulatedSteep: text('no cover, so that waits are rather long than short'),
+  insulatedSteep: text('no cover, so that waits are too long rather than too short'),
 } as const satisfies Partial<Record<keyof Settings, Text>>;
 
 const COST_WHY: Readonly<Record<keyof MenuCosts, Text>> = {
@@ -105,20 +105,20 @@ export const linkReasons = (): Reasons => ({
   link: {
     of: {
       opens: {
-        label: say('It opens'),
+        label: say('Gives access to'),
         why: say('the trip that was listed last, or the shelf where there is none'),
       },
       days: {
-        label: say('For how many days'),
+        label: say('Valid for (days)'),
         value: '14',
         why: say(
           'a week before the trip and one on it (common practice); the shorter, the less a lost link opens',
         ),
       },
       mayNote: {
-        label: say('Notes of the trail'),
+        label: say('Trail notes'),
         value: say('not let in'),
-        why: say('who reads a card need not change what the packs are counted to hold'),
+        why: say('someone who only reads a card does not need to change the stock'),
       },
     },
   },

@@ -27,7 +27,7 @@ export function newTripReasons(usual: UsualValues): Reasons {
   return {
     start: {
       of: {
-        partySize: { label: say('Eaters'), value: '2', why: say('the smallest party that shares its packs') },
+        partySize: { label: say('People'), value: '2', why: say('the smallest party that shares its packs') },
         dayCount: { label: say('Days'), value: '3', why: say('a long weekend') },
         startDate: { label: say('Start date'), why: say('today, so that only dates have to be changed') },
         name: { label: say('Name of the trip'), why: say('from the start date; it can be changed later') },
@@ -149,7 +149,7 @@ export function partyReasons(usual: UsualValues): Reasons {
       of: {
         endsAt: {
           label: tripLabel('endsAt') ?? '',
-          why: say('days left open share the way to the next chosen end so that each walks the same hours'),
+          why: say('days left open share the distance to the next chosen stop, with equal walking hours'),
         },
         ...usualOf(usual, [
           'walkingH',
@@ -211,7 +211,7 @@ export const routeReasons = (system: UnitSystem): Reasons => ({
       climb: {
         label: say('Climb and descent'),
         why: say(
-          'counted after smoothing, since altitudes of a track waver and every wave would count as a climb',
+          'counted after smoothing, because track altitudes jitter and every jitter would count as climb',
         ),
       },
       campSource: {
@@ -221,7 +221,7 @@ export const routeReasons = (system: UnitSystem): Reasons => ({
       },
       ends: {
         label: say('Ends of days left open'),
-        why: say('days left open share the way to the next chosen end so that each walks the same hours'),
+        why: say('days left open share the distance to the next chosen stop, with equal walking hours'),
       },
     },
   },
@@ -234,7 +234,7 @@ export const routeReasons = (system: UnitSystem): Reasons => ({
       },
       'route.waypoints.water': {
         label: say('Water'),
-        why: say('guessed from names and signs in the file; ask locally before you rely on any'),
+        why: say('guessed from names and symbols in the file; ask locally before you rely on any'),
       },
     },
   },

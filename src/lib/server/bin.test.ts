@@ -13,7 +13,7 @@ onEachDatabase(({ openTestApp }) => {
     expect(await app.bin.putBack(binId)).toEqual({ kind: 'recipe', recordId: stored.id });
     expect((await app.kitchen.recipes.get(stored.id))?.value).toEqual(recipe);
     expect(await app.bin.list()).toEqual([]);
-    await expectUserError(app.bin.putBack(binId), 'NotFound', 'not in the bin any more');
+    await expectUserError(app.bin.putBack(binId), 'NotFound', 'no longer in the bin');
   });
 
   it('does not put back over a recipe that took its name meanwhile', async () => {

@@ -68,10 +68,7 @@ export class Bin {
     return writing(this.#db, async (trx) => {
       const thrown = await trx.selectFrom('bin').selectAll().where('id', '=', id).executeTakeFirst();
       if (!thrown)
-        throw new UserError(
-          'NotFound',
-          say('This is not in the bin any more: it was put back already, or has lain there for too long.'),
-        );
+        throw new UserError('NotFound', say('This is no longer in the bin: it was restored, or it expired.'));
       const { kind, recordId, name, body, version } = thrown;
       const changedSince = () =>
         new UserError(

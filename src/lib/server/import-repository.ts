@@ -203,7 +203,7 @@ async function forget(trx: Transaction<Tables>, id: string): Promise<boolean> {
 export const uploadIsGone = (): UserError =>
   new UserError(
     'NotFound',
-    say('This file is no longer here: it was imported or put away. Choose it again under Shelf, Import.'),
+    say('This file is no longer here: it was imported or discarded. Choose it again under Shelf, Import.'),
   );
 
 function tooLarge(fileName: string, maxBytes: number): UserError {

@@ -71,7 +71,7 @@ export async function takeRest({ body }: Request): Promise<void> {
 /** @returns what is said of a body that is too large */
 export const tooLarge = (mostBytes: number): string =>
   say(
-    'What was sent is larger than {most} MB, the most that is taken here, so nothing was changed. Send less at once.',
+    'That was larger than {most} MB, the most that can be sent here, so nothing was changed. Send less at once.',
     {
       most: sayNumber(mostBytes / 1e6),
     },

@@ -54,7 +54,7 @@ onEachDatabase(({ openTestDatabase }) => {
       other.ask('search', 'a', 'Three lakes', '{}'),
       'Refused',
       '"Three lakes"',
-      'already',
+      'has been running',
     );
     const id = asked.flatMap((one) => (one.status === 'fulfilled' ? one.value : []))[0]!;
     await other.remove(id);
@@ -76,7 +76,7 @@ onEachDatabase(({ openTestDatabase }) => {
       expect(await next.ofTrip('a')).toBeUndefined();
       for (const tripId of ['b', 'c']) {
         expect(await next.ofTrip(tripId)).toBeDefined();
-        await expectUserError(next.ask('search', tripId, '', '{}'), 'Refused', 'already');
+        await expectUserError(next.ask('search', tripId, '', '{}'), 'Refused', 'has been running');
       }
       await next.ask('search', 'a', '', '{}');
       expect(await next.beat(id, 'p', '{}')).toBe('lost');
@@ -86,7 +86,12 @@ onEachDatabase(({ openTestDatabase }) => {
   test('where too many wait, the next is turned away', async () => {
     const { first } = await queues(1);
     for (let n = 0; n < MOST_JOBS; n += 1) await first.ask('search', null, '', '{}');
-    await expectUserError(first.ask('search', null, '', '{}'), 'Busy', `${MOST_JOBS} menus`, 'Try again');
+    await expectUserError(
+      first.ask('search', null, '', '{}'),
+      'Busy',
+      `${MOST_JOBS} menu searches`,
+      'Try again',
+    );
   });
 
   test('the job of a process that died is done by another one, and what the dead one still says does not count', async () => {

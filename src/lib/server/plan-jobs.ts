@@ -49,7 +49,7 @@ export class PlanJobs {
         throw new UserError(
           'Refused',
           say(
-            'A menu for "{trip}" is being looked for already, since {seconds} s. Wait until it is there, or stop it on the page "How good is this menu?"; then try again.',
+            'A menu search for "{trip}" has been running for {seconds} s. Wait for it, or stop it on the page "How good is this menu?", then try again.',
             { trip: tripName, seconds: String(this.#secondsSince(other.askedAt)) },
           ),
         );
@@ -57,7 +57,7 @@ export class PlanJobs {
         throw new UserError(
           'Busy',
           say(
-            '{count} menus are being looked for at the moment, and no more can wait; nothing was changed. Try again in a minute.',
+            '{count} menu searches are running and no more can wait; nothing was changed. Try again in a minute.',
             { count: String(jobs.length) },
           ),
         );

@@ -104,7 +104,7 @@ describe('planning again', () => {
     await expectUserError(
       planned.status === 'rejected' ? Promise.reject(planned.reason as Error) : Promise.resolve(),
       'StaleVersion',
-      'Search once more',
+      'Search again',
     );
     expect((await planStoredTrip(app, id)).stored.trip.name).toBe('Renamed meanwhile');
     await planStoredMeals(app, id);
@@ -115,7 +115,7 @@ describe('planning again', () => {
     const { id } = await create();
     const first = searchBetter(app, id, 'quick');
     await vi.waitFor(async () => expect(await app.menus.running(id)).toBeDefined(), { interval: 1 });
-    await expectUserError(planStoredMeals(app, id), 'Refused', 'looked for already', 'try again');
+    await expectUserError(planStoredMeals(app, id), 'Refused', 'has been running', 'try again');
     await first;
     expect(await app.menus.running(id)).toBeUndefined();
   });
@@ -170,8 +170,8 @@ describe('a search for a better menu', () => {
   it('says what is in the way', async () => {
     const { id } = await create();
     const obstacle = async () => obstacleOf(await planStoredTrip(app, id));
-    expect(await obstacle()).toContain('no pouch that is free');
-    await expectUserError(compareMenus(app, id), 'Refused', 'no pouch that is free');
+    expect(await obstacle()).toContain('No pouches are free');
+    await expectUserError(compareMenus(app, id), 'Refused', 'No pouches are free');
     await fillShelf();
     expect(await obstacle()).toBeUndefined();
     await planStoredMeals(app, id);

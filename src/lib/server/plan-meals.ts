@@ -157,12 +157,10 @@ export function obstacleOf({ stored, lots, plan }: PlannedTrip): string | undefi
   const packed = packedWords(stored);
   if (packed !== undefined) return packed;
   if (plan.menu.meals.every(({ locked }) => locked))
-    return say(
-      'Every meal of this trip is locked, so there is nothing to choose. Unlock, under Menu, the meals that may change.',
-    );
+    return say('Every meal of this trip is locked. Under Menu, unlock the meals that may change.');
   if (!lots.some(({ pouches }) => pouches > 0))
     return say(
-      'The shelf has no pouch that is free for this trip, so there is nothing to choose from. Put pouches on the shelf, or release those of another trip.',
+      'No pouches are free for this trip. Add pouches to the shelf, or release some from another trip.',
     );
   return undefined;
 }
@@ -184,7 +182,7 @@ async function saveMenu(app: App, stored: StoredTrip, trip: Trip): Promise<void>
     throw new UserError(
       'StaleVersion',
       say(
-        '"{name}" was changed elsewhere while its menu was looked for. That change stands and nothing of it is lost; the menu that was found is not taken. Search once more to fit the menu to the change.',
+        '"{name}" was changed elsewhere during the search. That change was kept; the new menu was not. Search again to fit the menu to it.',
         { name: stored.trip.name },
       ),
     );

@@ -135,9 +135,7 @@ export class PlanQueue {
     }
     throw new UserError(
       'Busy',
-      say(
-        'The search for a menu was lost, as the database did not answer for a while; nothing was changed. Try again.',
-      ),
+      say('The menu search was lost because the database did not respond. Nothing was changed. Try again.'),
     );
   }
 

@@ -32,10 +32,7 @@ export async function planStoredTrip(app: App, id: string): Promise<PlannedTrip>
     app.settings.get(),
   ]);
   if (!stored)
-    throw new UserError(
-      'NotFound',
-      say('There is no such trip. It may have been deleted; the list of trips shows those there are.'),
-    );
+    throw new UserError('NotFound', say('Trip not found. It may have been deleted; see the list of trips.'));
   const settings = { ...household, learned: household.learned.filter((seen) => seen.tripId !== id) };
   const lots = withPlanned(stock, stored.trip.planned);
   return { stored, stock, lots, settings, plan: await planKept(app, stored.trip, stock, settings) };
@@ -148,13 +145,12 @@ export function refuseWhilePacked(stored: StoredTrip): void {
 export function packedWords({ stage, trip }: StoredTrip): string | undefined {
   if (stage === 'packed')
     return say(
-      '"{name}" is packed, so its menu stays as it is. Say first, under Afterwards, what came back.',
+      '"{name}" is packed, so its menu cannot change. First record what came back under After the trip.',
       { name: trip.name },
     );
   if (stage === 'finished')
-    return say(
-      '"{name}" is finished, so its menu stays as it was. Duplicate the trip, under Party, to walk it once more.',
-      { name: trip.name },
-    );
+    return say('"{name}" is finished, so its menu cannot change. To do it again, duplicate it under Group.', {
+      name: trip.name,
+    });
   return undefined;
 }

@@ -160,7 +160,7 @@ export class Records<Schema extends z.ZodType> {
       throw new UserError(
         'StaleVersion',
         say(
-          'The {kind, select, recipe {recipe} batch {batch} other {food}} "{name}" was changed elsewhere since this page was opened, so nothing was saved. Open it again in another window, compare, and repeat your change there.',
+          'The {kind, select, recipe {recipe} batch {batch} other {food}} "{name}" was changed elsewhere while this page was open, so nothing was saved. Open it in another window, compare, and make your change again.',
           { kind, name: row.name },
         ),
       );

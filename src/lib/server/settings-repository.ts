@@ -118,7 +118,7 @@ function changed<Whole extends object>(
   if (partVersion(stored, names) !== version)
     throw new UserError(
       'StaleVersion',
-      say('Someone else saved this part since you opened it. Nothing of yours is saved yet.'),
+      say('Someone else saved this section while you were editing. Your changes are not saved yet.'),
     );
   return { ...stored, ...Object.fromEntries(names.map((name) => [name, entered[name]])) };
 }

@@ -259,7 +259,7 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
       await expectUserError(
         app.shelf.discardPouches('LENT-01', 3, ''),
         'Refused',
-        'has 2 on the shelf',
+        'has only 2 on the shelf',
         '4 are set aside',
       );
       expect(await app.shelf.discardPouches('LENT-01', 2, 'a leak')).toMatchObject({

@@ -205,7 +205,7 @@ export class ShelfRepository {
         throw new UserError(
           'Refused',
           [
-            say('Lot "{code}" has {onShelf} on the shelf, so {pouches} cannot be discarded.', {
+            say('Lot "{code}" has only {onShelf} on the shelf, so {pouches} cannot be discarded.', {
               code,
               onShelf: String(onShelf),
               pouches: String(pouches),

@@ -71,7 +71,7 @@ export const stillWriting = (name: string): UserError =>
   new UserError(
     'Busy',
     say(
-      'A longer change to {name} is still being written, such as an import; nothing else was changed. Try again in a moment.',
+      'Another change to {name} is still being saved, such as an import; nothing else was changed. Try again in a moment.',
       { name },
     ),
   );

@@ -88,7 +88,7 @@ export class TrailNoteRepository {
             ? await this.#buy(trx, tripId, note)
             : misfitOf(note, trip, line)
           : say(
-              'The trip "{trip}" was deleted, so this note moved no pouches. Correct the count of "{code}" on its page.',
+              'The trip "{trip}" was deleted, so this note did not change the stock. Correct the count of "{code}" on its page.',
               { trip: row.name, code: note.code },
             );
         if (message === undefined && line && !buying && note.kind !== 'left over') {

@@ -300,7 +300,7 @@ export class TripRepository {
       if (stored.stage !== 'finished')
         throw new UserError(
           'Refused',
-          say('"{trip}" is not finished, so it need not be opened again.', { trip: stored.trip.name }),
+          say('"{trip}" is not finished, so there is nothing to reopen.', { trip: stored.trip.name }),
         );
       const noted = await notedAsEaten(trx, id);
       const movements = lines.map(({ lotId, eaten }): Movement => ({
@@ -364,10 +364,7 @@ export async function findTrip(trx: Transaction<Tables>, id: string): Promise<Fo
 async function takeTrip(trx: Transaction<Tables>, id: string, version?: number): Promise<FoundTrip> {
   const found = await findTrip(trx, id);
   if (!found)
-    throw new UserError(
-      'NotFound',
-      say('There is no such trip. It may have been deleted; the list of trips shows those there are.'),
-    );
+    throw new UserError('NotFound', say('Trip not found. It may have been deleted; see the list of trips.'));
   const { stored } = found;
   if (version !== undefined && version !== stored.version)
     throw new UserError(

@@ -109,9 +109,7 @@ export async function openRecords(
   }
   if (first.length === 0)
     throw new UnreadableFile(
-      say(
-        'The file holds nothing but blank rows. Choose a CSV file with a header row and at least one row below it.',
-      ),
+      say('The file has only blank rows. Choose a CSV file with a header row and at least one row of data.'),
     );
   const { header, lastRow, titleRows } = findHead(first);
   if (header.length > MOST_COLUMNS)
@@ -228,7 +226,7 @@ async function* readRecords(
 function faultText(code: string): string {
   return code === 'MissingQuotes'
     ? say(
-        'a quotation mark is opened and never closed, so the rows that follow were taken for part of this cell; close or remove it',
+        'an opening quotation mark has no closing one, so the rows below were read as part of this cell. Close it or remove it',
       )
     : say(
         'a quotation mark inside a quoted text is not doubled, so the cells cannot be told apart; write "" for each " in the text',

@@ -66,7 +66,7 @@ const WATER: readonly ColumnUnit[] = [...VOLUME, 'g', 'kg'];
 export const SHELF_FIELDS: readonly FieldEntry[] = [
   {
     field: 'code',
-    label: text('Code'),
+    label: text('Lot code'),
     kind: 'text',
     heading: 'code',
   },
@@ -166,14 +166,14 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   },
   {
     field: 'waterKind',
-    label: text('Water kind'),
+    label: text('Water type'),
     kind: 'water kind',
     heading: 'water kind',
     sameForAll: true,
   },
   {
     field: 'steepMin',
-    label: text('Steep time'),
+    label: text('Rehydration time'),
     kind: 'number',
     heading: 'steep min',
     units: DURATION,

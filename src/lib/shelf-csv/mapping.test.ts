@@ -38,6 +38,12 @@ describe('guessMapping', () => {
     ['kcal', { field: 'energyKcal', unit: 'kcal' }],
     ['Calories/serving', { field: 'energyKcal', unit: 'kcal', per: 'serving' }],
     ['Soak time (hours)', { field: 'steepMin', unit: 'h' }],
+    ['water kind', { field: 'waterKind' }],
+    ['water type', { field: 'waterKind' }],
+    ['steep min', { field: 'steepMin', unit: 'min' }],
+    ['rehydration min', { field: 'steepMin', unit: 'min' }],
+    ['rehydration time (min)', { field: 'steepMin', unit: 'min' }],
+    ['lot code', { field: 'code' }],
     ['Servings per pouch', { field: 'servingsPerPouch' }],
     ['Servings', { field: 'servingsPerPouch' }],
     ['Number of pouches', { field: 'pouches' }],
@@ -111,8 +117,8 @@ it('what is the same for all rows is said in the language around', () => {
   };
   expect(sameForAllRows(mapping)).toEqual([
     'Meals: dinner',
-    'Water kind: boiling',
-    'Steep time: 12 min',
+    'Water type: boiling',
+    'Rehydration time: 12 min',
     'Packaging: 14 g',
   ]);
   useCatalog('de', german);

@@ -75,7 +75,7 @@ function readPlain(
   if (entry.kind !== 'allergens' && saysNothing(text)) return { value: undefined };
   if (text.length > LONGEST_CELL)
     return {
-      reason: say('"{beginning}…" is longer than {most} characters; is it in the right column?', {
+      reason: say('"{beginning}…" is longer than {most} characters. Is it in the right column?', {
         beginning: text.slice(0, 20),
         most: String(LONGEST_CELL),
       }),
@@ -116,7 +116,7 @@ function readPlain(
       const mark = markOf(text);
       if (mark === undefined) return { reason: say('"{text}" is neither yes nor no', { text }) };
       return mark === 'traces'
-        ? { value: true, doubt: say('traces count as contained, to be on the safe side') }
+        ? { value: true, doubt: say('traces are treated as an allergen, to be safe') }
         : { value: mark === 'yes' };
     }
   }
@@ -902,7 +902,7 @@ function readAllergens(text: string): Reading<string[] | undefined> {
   if (found.size === 0 && !open)
     // "allergens:" alone lists nothing, and does not say that there are none
     return { reason: unread.length > 0 ? unread.join('; ') : ALLERGEN_VOCABULARY.unknown(text) };
-  const doubts = [...unread, ...(traces ? [say('traces count as contained, to be on the safe side')] : [])];
+  const doubts = [...unread, ...(traces ? [say('traces are treated as an allergen, to be safe')] : [])];
   return {
     value: [...found],
     ...((open || unread.length > 0) && { open: true }),

@@ -94,9 +94,9 @@ describe('a row', () => {
     ],
     [
       { 'carbohydrate g': '168' },
-      'dry weight g "120" protein, fat and carbohydrate come to 200 g, more than the dry weight of 120 g',
+      'dry weight g "120" protein, fat and carbohydrate add up to 200 g, more than the dry weight of 120 g',
     ],
-    [{ 'water kind': 'none' }, 'water kind "none" water kind "none" does not go with 300 ml of water'],
+    [{ 'water kind': 'none' }, 'water kind "none" water type "none" does not go with 300 ml of water'],
   ])('is refused for %j', async (change, problem) => expect(await problems(change)).toEqual([problem]));
 
   it('is refused with all its problems at once', async () => {
@@ -108,14 +108,14 @@ describe('a row', () => {
   it.each([
     [
       { 'energy kcal': '300' },
-      '2 energy kcal: the stated 300 kcal is far from the 450 kcal that its protein, fat and carbohydrate give',
+      '2 energy kcal: the stated 300 kcal is far from the 450 kcal its protein, fat and carbohydrate give',
     ],
     [
       { 'water ml': '1300' },
-      '2 water ml: 1300 ml on 120 g of dry food is more than ten times its weight; check the unit, and per serving or per pouch',
+      '2 water ml: 1300 ml for 120 g of dry food is more than ten times its weight; check the unit, and whether it is per serving or per pouch',
     ],
     [{ code: '' }, '2 code: is empty; "BS-8VWS" was made for it'],
-    [{ allergens: 'may contain milk' }, '2 allergens: traces count as contained, to be on the safe side'],
+    [{ allergens: 'may contain milk' }, '2 allergens: traces are treated as an allergen, to be safe'],
   ])('is taken with a warning for %j', async (change, warning) =>
     expect(await warnings(change)).toEqual([warning]),
   );
@@ -164,7 +164,7 @@ describe('a row', () => {
       'recipe,note,meals,sealed,best before,pouches,servings,weight,kcal,water\nLentil soup,,dinner,2026-03-01,2027-03-01,1,1,100,400,200\nBeef stew,,dinner,2026-03-01,2027-03-01,1,1,100,400,200\nstew,stir, well,dinner,2026-03-01,2027-03-01,1,1,100,400,200\n',
     );
     expect(refused[0]!.problems[0]!.reason).toBe(
-      'the row has 11 cells, the header 10; a text that holds the delimiter needs quotation marks around it',
+      'this row has 11 cells but the header has 10. Put quotation marks around any text that contains the delimiter',
     );
   });
 

@@ -227,7 +227,7 @@ export class RowReader {
         ...whole,
         value: extra,
         reason: say(
-          'the row has {cells} cells, the header {width}; a text that holds the delimiter needs quotation marks around it',
+          'this row has {cells} cells but the header has {width}. Put quotation marks around any text that contains the delimiter',
           { cells: String(cells.length), width: String(width) },
         ),
       });

@@ -140,6 +140,6 @@ function refuseBinary(text: string): void {
   const controls = text.match(/[\0-\x08\x0e-\x1f\x7f]/g)?.length ?? 0;
   if (text.includes('\0') || controls > text.length / 100)
     throw new UnreadableFile(
-      `${say('This file holds characters that no text has, so it is not a CSV file.')} ${say(SAVE_AS_CSV)}`,
+      `${say('This file contains characters that never occur in text, so it is not a CSV file.')} ${say(SAVE_AS_CSV)}`,
     );
 }

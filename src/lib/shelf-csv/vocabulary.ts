@@ -191,7 +191,7 @@ export const ALLERGEN_VOCABULARY: Vocabulary<Allergen> = vocabulary(
       'sesame',
     ],
     [
-      'gluten cereals, cereals containing gluten, cereal containing gluten, barley, barley malt, malt, rye, oats, oat, glutenhaltiges getreide, glutenhaltige getreide, gerste, gerstenmehl, roggenmehl, hafermehl, gerstenmalz, malz, roggen, hafer, haferflocken, orge, malt d’orge, seigle, avoine, céréales contenant du gluten',
+      'gluten cereals, cereals with gluten, cereals containing gluten, cereal containing gluten, barley, barley malt, malt, rye, oats, oat, glutenhaltiges getreide, glutenhaltige getreide, gerste, gerstenmehl, roggenmehl, hafermehl, gerstenmalz, malz, roggen, hafer, haferflocken, orge, malt d’orge, seigle, avoine, céréales contenant du gluten',
       'gluten',
     ],
     [
@@ -249,7 +249,7 @@ export const DIET_VOCABULARY: Vocabulary<Diet> = vocabulary(
   text('diet'),
   DIET_LIST.map(({ code }) => code),
   [
-    ...DIET_LIST.map(({ code, label }) => [label.split(',')[0]!, code] as [string, Diet]),
+    ...DIET_LIST.map(({ code, label }) => [label.split(' (')[0]!, code] as [string, Diet]),
     ['veggie, veggi, veg, vegi, vege, v, vegetarisch, végétarien, végétarienne', 'vegetarian'],
     ['vg, plant based, rein pflanzlich, pflanzlich, végétalien, végane', 'vegan'],
     ['pork free, without pork, ohne schwein, ohne schweinefleisch, kein schwein, sans porc', 'no-pork'],

@@ -169,7 +169,7 @@ describe('refused rows', () => {
     expect(await refusedOf(FILE)).toBe(
       'code,recipe,meals,sealed,best before,pouches,weight,kcal,water,note,reason\r\n' +
         'A,soup,dinnr,2026-01-01,2027-01-01,1,-5,400,300,"x,=1","weight ""-5"": must not be negative"\r\n' +
-        `C,soup,dinner,1,2,3,4,5,6,'=1,"the row has 11 cells, the header 10; a text that holds the delimiter needs quotation marks around it",more\r\n`,
+        `C,soup,dinner,1,2,3,4,5,6,'=1,this row has 11 cells but the header has 10. Put quotation marks around any text that contains the delimiter,more\r\n`,
     );
   });
 

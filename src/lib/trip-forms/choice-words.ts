@@ -7,7 +7,7 @@ import type { DayConditions, Trip } from '$lib/planning/model/trip.ts';
 
 export const TERRAIN_WORDS: Readonly<Record<Terrain, Text>> = {
   blacktop: text('paved road'),
-  'dirt-road': text('trodden path'),
+  'dirt-road': text('trail'),
   'light-brush': text('light brush'),
   'heavy-brush': text('heavy brush'),
   'swampy-bog': text('bog'),
@@ -35,7 +35,7 @@ export const WIND_WORDS: Readonly<Record<NonNullable<DayConditions['wind']>, Tex
 };
 
 export const CAMP_WATER_WORDS: Readonly<Record<NonNullable<DayConditions['campWater']>, Text>> = {
-  source: text('a source'),
+  source: text('water source'),
   dry: text('dry camp'),
   snow: text('snow to melt'),
 };
@@ -47,9 +47,9 @@ export const WALKING_TIME_WORDS: Readonly<Record<WalkingTimeMethod, Text>> = {
 };
 
 export const PLAN_FOR_WORDS: Readonly<Record<NonNullable<Trip['planFor']>, Text>> = {
-  low: text('the low end'),
-  middle: text('the middle'),
-  high: text('the high end'),
+  low: text('low estimate'),
+  middle: text('middle estimate'),
+  high: text('high estimate'),
 };
 
 export const SEX_WORDS: Readonly<Record<Body['sex'], Text>> = {
@@ -70,7 +70,7 @@ export function choicesOf(
   usual: string,
 ): { value: string; label: string }[] {
   return [
-    { value: '', label: say('usual: {value}', { value: usual }) },
+    { value: '', label: say('default: {value}', { value: usual }) },
     ...Object.entries(words).map(([value, label]) => ({ value, label: say(label) })),
   ];
 }

@@ -117,6 +117,6 @@ test('what somebody else changed is said in words', () => {
   expect(differences(mine, theirs, TRIP_WORDS)).toEqual([
     { label: 'Serving style', mine: '–', theirs: 'own pouch' },
     { label: 'Other meals, line 1, stop', mine: 'without a stop', theirs: '–' },
-    { label: 'Eater 1, portion from a pot', mine: 'child', theirs: '–' },
+    { label: 'Person 1, portion from a pot', mine: 'child', theirs: '–' },
   ]);
 });

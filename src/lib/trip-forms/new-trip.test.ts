@@ -12,10 +12,10 @@ const GOOD = { partySize: '4', dayCount: '5', startDate: '2026-07-04', energyKca
 describe('readNewTrip', () => {
   it('makes a trip of party size, days, start and energy alone', () => {
     expect(readNewTrip(reader(GOOD))).toMatchObject({
-      name: 'Walk from 2026-07-04',
+      name: 'Hike from 2026-07-04',
       dayCount: 5,
       energyKcal: 3200,
-      party: [{ name: 'Eater 1' }, { name: 'Eater 2' }, { name: 'Eater 3' }, { name: 'Eater 4' }],
+      party: [{ name: 'Person 1' }, { name: 'Person 2' }, { name: 'Person 3' }, { name: 'Person 4' }],
       menu: [],
     });
   });

@@ -20,12 +20,12 @@ export function readNewTrip(read: FormReader): Trip | undefined {
 
   const startDate = read.text('startDate');
   const input = withoutUndefined({
-    name: read.text('name') ?? (startDate ? say('Walk from {date}', { date: startDate }) : say('Walk')),
+    name: read.text('name') ?? (startDate ? say('Hike from {date}', { date: startDate }) : say('Hike')),
     startDate,
     dayCount: read.number('dayCount'),
     energyKcal: read.number('energyKcal'),
     party: Array.from({ length: wholeParty ? Math.min(40, Math.max(1, partySize)) : 1 }, (_, index) => ({
-      name: say('Eater {number}', { number: index + 1 }),
+      name: say('Person {number}', { number: index + 1 }),
     })),
   });
   return read.accept(Trip.safeParse(input, { reportInput: true }));

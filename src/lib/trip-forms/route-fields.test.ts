@@ -127,6 +127,6 @@ describe('withRoute', () => {
 });
 
 it('waypointLabel says which', () => {
-  expect(waypointLabel('route.waypoints[2].distanceM')).toBe('Waypoint 3, along');
+  expect(waypointLabel('route.waypoints[2].distanceM')).toBe('Waypoint 3, distance');
   expect(waypointLabel('days[0].endsAt')).toBeUndefined();
 });

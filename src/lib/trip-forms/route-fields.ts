@@ -11,9 +11,9 @@ const MAX_ROWS = 450;
 const ROW = /^route\.waypoints\[(\d{1,3})\]\.(\w+)$/;
 const LABELS: Readonly<Record<string, Text>> = {
   name: text('Waypoint {number}, name'),
-  distanceM: text('Waypoint {number}, along'),
+  distanceM: text('Waypoint {number}, distance'),
   water: text('Waypoint {number}, water'),
-  struck: text('Waypoint {number}, struck'),
+  struck: text('Waypoint {number}, unreliable'),
   endsDays: text('Waypoint {number}, ends day'),
 };
 

@@ -191,7 +191,7 @@ describe('tripFields and readTrip', () => {
   it('refuses a party of none', () => {
     const read = reader(withoutEater(withoutEater(tripFields(TRIP, 'metric'), 0), 0));
     expect(readTrip(read, TRIP)).toBeUndefined();
-    expect(read.problems).toEqual([{ field: 'party', message: 'must have at least one eater' }]);
+    expect(read.problems).toEqual([{ field: 'party', message: 'must have at least one person' }]);
   });
 });
 
@@ -285,9 +285,9 @@ describe('rows of the form', () => {
 });
 
 it('tripLabel says which eater or day', () => {
-  expect(tripLabel('party[1].maxLoadG')).toBe('Eater 2, may carry');
-  expect(tripLabel('party[0].allergens[3]')).toBe('Eater 1, allergens');
-  expect(tripLabel('days[2].campWater')).toBe('Day 3, camp at');
+  expect(tripLabel('party[1].maxLoadG')).toBe('Person 2, carry limit');
+  expect(tripLabel('party[0].allergens[3]')).toBe('Person 1, allergens');
+  expect(tripLabel('days[2].campWater')).toBe('Day 3, water at camp');
   expect(tripLabel('stove.reserve')).toBe('Reserve');
   expect(tripLabel('version')).toBeUndefined();
 });
@@ -307,9 +307,9 @@ it('two fillings of the form differ in words, not in codes', () => {
   expect(differences(mine, { ...theirs, firstMeal: [''] }, TRIP_WORDS)).toEqual([
     { label: 'Days', mine: '4', theirs: '3' },
     { label: 'First meal of the first day', mine: 'lunch', theirs: '–' },
-    { label: 'Fuel', mine: 'gas in canisters', theirs: '–' },
-    { label: 'Eater 1, name', mine: 'calm', theirs: 'Ada' },
-    { label: 'Eater 1, allergens', mine: 'milk', theirs: 'egg, milk' },
+    { label: 'Fuel', mine: 'canister gas', theirs: '–' },
+    { label: 'Person 1, name', mine: 'calm', theirs: 'Ada' },
+    { label: 'Person 1, allergens', mine: 'milk', theirs: 'egg, milk' },
     { label: 'Day 1, wind at the stove', mine: 'calm', theirs: '–' },
   ]);
 });

@@ -196,9 +196,7 @@ export function usualByDay(
               ? say('open, at {place}', { place: show(leg.toM, 'distance', system) })
               : say('open'),
           typed: '',
-          reason: say(
-            'days left open share the way to the next chosen end so that each walks the same hours',
-          ),
+          reason: say('days left open share the distance to the next chosen stop, with equal walking hours'),
         },
       }),
     };

@@ -7,10 +7,10 @@ import { fieldValue, shownFixed, type UnitSystem } from '$lib/planning/units/sho
 import { say, text, type Text } from '$lib/texts/say.ts';
 
 const LABELS: Readonly<Record<string, Text>> = {
-  treatment: text('Water from the land'),
+  treatment: text('Water treatment'),
   'stove.potG': text('Pot with its lid'),
-  'stove.potMl': text('Boiled at a time'),
-  'stove.started': text('Containers from home'),
+  'stove.potMl': text('Water per potful'),
+  'stove.started': text('Containers you already have'),
   'started.label': text('Which one'),
   'started.fuel': text('Fuel'),
   'started.grossG': text('Weight on the scale'),
@@ -169,7 +169,7 @@ export function refusalOf(run: StoveRun): string | undefined {
   const percent = `${shownFixed(efficiency * 100, 0)} %`;
   if (efficiency > 0.95)
     return say(
-      'cannot be: {percent} of the heat of so little fuel would have to be in the water, and no stove brings more than 95 %; check both weights, the water and the fuel',
+      'impossible: {percent} of the heat in so little fuel would have reached the water, and no stove is more than 95% efficient; check both weights, the water and the fuel',
       { percent },
     );
   if (efficiency < 0.05)

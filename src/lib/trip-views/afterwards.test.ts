@@ -61,7 +61,7 @@ it('shows each learned figure with its history, and a key that finds just its ob
     ['Appetite of Ada', '100 % of the usual need'],
     ['Appetite of Bo', '95 % of the usual need'],
     [`Efficiency of the stove, ${FUEL_WORDS.ethanol}`, '32 %'],
-    ['Pace of the party', 'party factor 1.1'],
+    ['Group pace', 'pace factor 1.1'],
   ]);
   expect(views[2]?.usual).toContain('40 %');
   for (const { key, history } of views)

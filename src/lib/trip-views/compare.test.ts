@@ -23,7 +23,7 @@ it('puts a shorter shelf beside a full one: what is missing, and the meals that 
   const poor = planTrip(exampleTrip(), [], defaultSettings());
   const { figures, meals } = compareTrips(full, poor);
   const figure = (label: string) => figures.find((other) => other.label === label);
-  expect(figure('Missing')?.b).toBeGreaterThan(figure('Missing')?.a ?? Infinity);
+  expect(figure('Shortfall')?.b).toBeGreaterThan(figure('Shortfall')?.a ?? Infinity);
   expect(figure('Pouches')).toMatchObject({ a: full.totals.pouches, b: 0 });
   expect(meals.length).toBe(full.menu.meals.filter(({ opened }) => opened.length > 0).length);
   expect(meals.every(({ b }) => b.length === 0)).toBe(true);

@@ -53,18 +53,18 @@ export function compareTrips(a: TripPlan, b: TripPlan): Comparison {
   return {
     figures: [
       figure(text('Days'), 'count', (plan) => plan.demand.length),
-      figure(text('Eaters'), 'count', (plan) => plan.carry.packs.length),
+      figure(text('People'), 'count', (plan) => plan.carry.packs.length),
       figure(text('Walking, h'), 'count', (plan) => Number(walking(plan).toFixed(1))),
       figure(text('Energy needed'), 'energy', (plan) => plan.totals.targetKcal),
       figure(text('Energy eaten'), 'energy', (plan) => plan.totals.eatenKcal),
-      figure(text('Missing'), 'energy', (plan) => plan.shortfall.missingKcal),
+      figure(text('Shortfall'), 'energy', (plan) => plan.shortfall.missingKcal),
       figure(text('Pouches'), 'count', (plan) => plan.totals.pouches),
       figure(text('Food'), 'pack', (plan) => plan.totals.foodG),
       figure(text('Packaging'), 'food', (plan) => plan.totals.packagingG),
       figure(text('Fuel with containers'), 'food', (plan) => plan.totals.fuelGrossG),
       figure(text('Heaviest pack of day 1'), 'pack', (plan) => standingOf(plan).heaviest?.peakG),
-      figure(text('Most water at once'), 'water', (plan) => plan.water.peakMl),
-      figure(text('Cost of the pouches, as far as known'), 'money', (plan) => plan.totals.costMinor),
+      figure(text('Most water carried'), 'water', (plan) => plan.water.peakMl),
+      figure(text('Cost of the pouches, known prices'), 'money', (plan) => plan.totals.costMinor),
       figure(
         text('Needs attention'),
         'count',

@@ -11,7 +11,7 @@ export function shownMoney(
   if (costMinor === undefined) return undefined;
   const money = showMoney(costMinor, currency);
   return costKnownShare < 0.995
-    ? say('The opened pouches cost {money}, as far as it is known: for {share} of the servings.', {
+    ? say('These pouches cost {money} (prices known for {share} of the servings).', {
         money,
         share: show(costKnownShare, 'share', 'metric'),
       })

@@ -103,14 +103,14 @@ it.each([
   [{ kind: 'no recipe' }, 'No recipe of the kitchen is for lunch.'],
   [{ kind: 'no dryer' }, 'The equipment lists no dryer.'],
   [
-    { kind: 'not suited', recipes: [{ recipe: 'Pan', because: 'holds milk' }] },
-    'No recipe for lunch suits: Pan holds milk.',
+    { kind: 'not suited', recipes: [{ recipe: 'Pan', because: 'contains milk' }] },
+    'No recipe for lunch suits: Pan contains milk.',
   ],
   [
     { kind: 'too large', recipes: ['Pot', 'Vat'] },
-    'Even a quarter of the recipe does not fit into a dryer: Pot, Vat. Divide it into a smaller recipe.',
+    'Even a quarter of the recipe does not fit in a dryer: Pot, Vat. Make a smaller recipe of it.',
   ],
-  [{ kind: 'no time' }, 'No further run would be sealed by Tue, Jun 29.'],
+  [{ kind: 'no time' }, 'No further run can be sealed by Tue, Jun 29.'],
 ] as const)('what is to buy says why: $0.kind', (why, text) =>
   expect(whyToBuyText(why, 'lunch', '2027-06-29', 'us')).toBe(text),
 );

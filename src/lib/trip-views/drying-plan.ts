@@ -124,11 +124,11 @@ export function whyToBuyText(
       });
     case 'too large':
       return say(
-        'Even a quarter of the recipe does not fit into a dryer: {recipes}. Divide it into a smaller recipe.',
+        'Even a quarter of the recipe does not fit in a dryer: {recipes}. Make a smaller recipe of it.',
         { recipes: why.recipes.join(', ') },
       );
     case 'no time':
-      return say('No further run would be sealed by {date}.', { date: showDay(readyBy, system) });
+      return say('No further run can be sealed by {date}.', { date: showDay(readyBy, system) });
   }
 }
 

@@ -76,7 +76,7 @@ export function learnedViews(settings: Settings, system: UnitSystem): LearnedVie
   };
   const answered = ({ answer, ofOwnFigure }: ObservationOf<'appetite'>) =>
     ofOwnFigure
-      ? say('{answer}, of a figure that you entered: it moves nothing', {
+      ? say('{answer}; you entered this value yourself, so nothing changes', {
           answer: say(APPETITE_WORDS[answer]),
         })
       : say(APPETITE_WORDS[answer]);
@@ -87,7 +87,7 @@ export function learnedViews(settings: Settings, system: UnitSystem): LearnedVie
       view(
         learnedAppetite(learned, eater),
         say('Appetite of {eater}', { eater }),
-        say('as the need is estimated'),
+        say('as estimated'),
         (value) => say('{share} of the usual need', { share: share(value) }),
         answered,
       ),
@@ -105,9 +105,9 @@ export function learnedViews(settings: Settings, system: UnitSystem): LearnedVie
     }),
     ...view(
       learnedPace(learned),
-      say('Pace of the party'),
+      say('Group pace'),
       say('1, as fast as the method'),
-      (value) => say('party factor {value}', { value: sayNumber(value, { maximumFractionDigits: 3 }) }),
+      (value) => say('pace factor {value}', { value: sayNumber(value, { maximumFractionDigits: 3 }) }),
       ({ plannedH, walkedH }) =>
         say(
           '{walked, plural, one {# hour} other {# hours}} walked, {planned, plural, one {# hour} other {# hours}} by the method',

@@ -36,8 +36,8 @@ export function whoLacks({ eaters }: Pick<MissingMeal, 'eaters'>, partySize: num
 
 /** @returns what a suggested food holds: "holds milk, egg" */
 export function allergensOf({ allergens }: Pick<Suggestion, 'allergens'>): string {
-  if (allergens === undefined) return say('allergens not stated');
+  if (allergens === undefined) return say('allergens not declared');
   return allergens.length > 0
-    ? say('holds {allergens}', { allergens: allergens.map(allergenLabel).join(', ') })
+    ? say('contains {allergens}', { allergens: allergens.map(allergenLabel).join(', ') })
     : say('none of the listed allergens');
 }

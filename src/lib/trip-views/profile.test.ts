@@ -76,7 +76,7 @@ describe('drawProfile', () => {
     const { places, days } = draw();
     expect(places.map(({ kind, title }) => `${kind} ${title}`)).toEqual([
       'source Spring, 4.0 km: water source',
-      'struck Pool, 20.0 km: water source, struck, not counted on',
+      'struck Pool, 20.0 km: water source, unreliable, not counted on',
       'source Well, 26.0 km: water source',
       'camp Hut: camp of day 1',
       expect.stringMatching(/^camp [\d.]+ km: camp of day 2$/),

@@ -253,11 +253,14 @@ function sourceMarks(
       kind: struck ? 'struck' : 'source',
       x: x(distanceM),
       y: yAt(distanceM),
-      title: say('{name}, {place}: water source{struck, select, yes {, struck, not counted on} other {}}', {
-        name,
-        place: show(distanceM, 'distance', system),
-        struck: struck ? 'yes' : 'no',
-      }),
+      title: say(
+        '{name}, {place}: water source{struck, select, yes {, unreliable, not counted on} other {}}',
+        {
+          name,
+          place: show(distanceM, 'distance', system),
+          struck: struck ? 'yes' : 'no',
+        },
+      ),
       label: '',
     }));
 }

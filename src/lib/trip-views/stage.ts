@@ -3,7 +3,7 @@ import type { Stage } from '../server/ledger.ts';
 
 /** How far a trip has come, as the lists say it. */
 export const STAGE_WORDS: Readonly<Record<Stage, Text>> = {
-  open: text('nothing set aside'),
+  open: text('nothing set aside yet'),
   'set aside': text('set aside'),
   packed: text('packed'),
   finished: text('finished'),

@@ -44,15 +44,15 @@ export function standingOf(plan: TripPlan): Standing {
 
 /** The pages of a trip, in the order of the work. */
 export const TRIP_PAGES = [
-  { slug: 'party', label: text('Party') },
+  { slug: 'party', label: text('Group') },
   { slug: 'route', label: text('Route') },
   { slug: 'menu', label: text('Menu') },
-  { slug: 'loads', label: text('Loads') },
+  { slug: 'loads', label: text('Pack weights') },
   { slug: 'water', label: text('Water and fuel') },
-  { slug: 'missing', label: text('Missing') },
+  { slug: 'missing', label: text('Shortfall') },
   { slug: 'card', label: text('Trail card') },
   { slug: 'pouches', label: text('Set aside') },
-  { slug: 'afterwards', label: text('Afterwards') },
+  { slug: 'afterwards', label: text('After the trip') },
 ] as const;
 export type TripPage = (typeof TRIP_PAGES)[number]['slug'];
 
@@ -76,7 +76,7 @@ export type Verdict =
 export function verdictOf(plan: Pick<TripPlan, 'notices'>, units: UnitSystem): Verdict {
   const [worst] = worstFirst(plan.notices);
   if (!worst || worst.severity === 'note')
-    return { severity: 'good', text: say('Enough food for everyone, and no pack too heavy.'), more: 0 };
+    return { severity: 'good', text: say('Enough food for everyone, and no pack over its limit.'), more: 0 };
   const { severity } = worst;
   const alike = plan.notices.filter((notice) => notice.severity === severity);
   return { severity, text: noticeText(worst, units), more: alike.length - 1 };

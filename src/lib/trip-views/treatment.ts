@@ -7,12 +7,12 @@ import { text, type Text } from '../texts/say.ts';
 export const TREATMENT_TAKES: Readonly<Record<NonNullable<Trip['treatment']>, Text>> = {
   boil: text('one minute at a rolling boil, three above 2000 m (6562 ft), after the CDC; and fuel'),
   filter: text(
-    'about a minute a litre by hand (common practice); it holds back no viruses unless its maker says so, and frost breaks it',
+    'about a minute per litre by hand (rule of thumb); does not remove viruses unless the manufacturer says so, and freezing ruins it',
   ),
   chemical: text(
     'half an hour as a rule, up to four hours in cold water or against cysts, as its maker says',
   ),
-  none: text('for tap water and the like; a clear stream is no proof'),
+  none: text('for tap water only; a clear stream is no proof that water is safe'),
 };
 
 /** Filtering by hand, ml a minute (common practice). */

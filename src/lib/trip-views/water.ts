@@ -46,9 +46,9 @@ export function bottlesHoldMl(trip: Trip): number {
 
 /** What a heat category of the fluid replacement table means for the day; common practice in heat, and a doctor's word goes before it. */
 const HEAT_MEANS = [
-  text('below the heat categories: what is drunk follows the figures of the settings'),
+  text('below the heat categories: drinking follows the values in Settings'),
   text('heat category 1 of 5: warm; drink a little more than usual'),
-  text('heat category 2 of 5: hot; rest in the shade and watch one another'),
+  text('heat category 2 of 5: hot; rest in the shade and keep an eye on each other'),
   text('heat category 3 of 5: very hot; walk early and late, and rest more than you walk at midday'),
   text('heat category 4 of 5: dangerous; only easy walking, and none at midday'),
   text('heat category 5 of 5: extreme; stay in the shade and put off the walk if you can'),

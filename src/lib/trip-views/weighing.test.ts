@@ -37,12 +37,12 @@ describe('termRows', () => {
 
 describe('gapInWords', () => {
   it('never promises more than is proven: the bound is rounded down, the share up', () => {
-    expect(gapInWords(271.39, 0.05612)).toMatch(/fewer than 271\.3 points, so at most 5\.7 %/);
+    expect(gapInWords(271.39, 0.05612)).toMatch(/below 271\.3 points, so at most 5\.7%/);
   });
   it('says when nothing is better, and when nothing is known', () => {
     expect(gapInWords(12, 0)).toContain('the best possible');
-    expect(gapInWords(0.0001, 0.00012)).toContain('at most 0.1 %');
-    expect(gapInWords(undefined, undefined)).toContain('not worked out yet');
+    expect(gapInWords(0.0001, 0.00012)).toContain('at most 0.1%');
+    expect(gapInWords(undefined, undefined)).toContain('is not known yet');
   });
 });
 

@@ -80,12 +80,12 @@ export function termRows({ terms }: MenuScore, settings: Settings, system: UnitS
  */
 export function gapInWords(bound: number | undefined, gap: number | undefined): string {
   if (bound === undefined || gap === undefined)
-    return say('How far it is from the best possible is not worked out yet; a search does that.');
+    return say('How close this is to the best possible is not known yet; run a search to find out.');
   const most = Math.ceil(fromCore(gap, '%') * 10 - 1e-6) / 10;
-  if (most <= 0) return say('No menu that this shelf allows has fewer points: it is the best possible.');
+  if (most <= 0) return say('No menu from this shelf scores lower: this is the best possible.');
   const least = Math.floor(bound * 10 + 1e-6) / 10;
   return say(
-    'No menu that this shelf allows has fewer than {least} points, so at most {most} % of these could still be saved.',
+    'No menu from this shelf can score below {least} points, so at most {most}% could still be saved.',
     { least: shownPoints(least), most: sayNumber(most, { maximumFractionDigits: 1 }) },
   );
 }
@@ -122,7 +122,7 @@ export function searchInWords(searched: Searched): string {
       ? say('Stopped after {time}.', { time: seconds(elapsedMs) })
       : say('Done after {time}.', { time: seconds(elapsedMs) }),
     stays
-      ? say('The search found nothing better; the menu stays, with {points} points.', {
+      ? say('The search found nothing better. The menu stays, at {points} points.', {
           points: shownPoints(after),
         })
       : say('The menu now has {after} points instead of {before}; locked meals are as they were.', {

@@ -19,15 +19,15 @@ export const WATCHED = [
 /** What each input is called. */
 const INPUT_WORDS: Readonly<Record<Input, Text>> = {
   'energy target': text('energy target'),
-  'body mass': text('body mass'),
-  'base load': text('base load'),
+  'body mass': text('body weight'),
+  'base load': text('base weight'),
   'walking hours': text('walking hours'),
   'altitude of the camps': text('altitude of the camps'),
   'air temperature': text('air temperature'),
   'water temperature': text('water temperature'),
   'energy of the pouches': text('energy of the pouches'),
   'dry weight of the pouches': text('dry weight of the pouches'),
-  'water the pouches take': text('water the pouches take'),
+  'water the pouches take': text('water added to the pouches'),
   'water of a day at rest': text('water of a day at rest'),
   'drinking for each hour of walking': text('drinking for each hour of walking'),
   'efficiency of the stove': text('efficiency of the stove'),

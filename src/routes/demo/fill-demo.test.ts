@@ -31,7 +31,7 @@ it('does not mix with a shelf that is in use, and says so', async () => {
   const before = await app.shelf.listLots();
   await expect(fillDemo(app)).rejects.toMatchObject({
     code: 'Refused',
-    message: expect.stringContaining('empty shelf only'),
+    message: expect.stringContaining('already has lots'),
   });
   expect(await app.shelf.listLots()).toEqual(before);
   expect(await app.trips.listTrips()).toHaveLength(1);

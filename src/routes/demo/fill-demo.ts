@@ -32,7 +32,7 @@ export async function fillDemo(app: App): ReturnType<typeof createPlannedTrip> {
     throw new UserError(
       'Refused',
       say(
-        'The {place, select, shelf {shelf already holds lots} other {kitchen already holds recipes}}, and the demo fills an empty shelf only, so that what it invents does not mix with what is yours. To look at it, start Ridgelarder with another data folder (RIDGELARDER_DATA).',
+        'The {place, select, shelf {shelf already has lots} other {kitchen already has recipes}}. The demo only loads into an empty shelf, so it never mixes with your own data. To try it, start Ridgelarder with another data folder (RIDGELARDER_DATA).',
         { place: stored.length > 0 ? 'shelf' : 'kitchen' },
       ),
     );

@@ -38,18 +38,14 @@ export const actions: Actions = {
     }
     if (answer.outcome === 'right') redirect(303, to);
     if (answer.outcome === 'wrong')
-      return fail(
-        403,
-        refusal(say('this is not the passphrase; look at capital letters and the language of the keyboard')),
-      );
+      return fail(403, refusal(say('wrong passphrase; check capital letters and the keyboard language')));
     event.setHeaders({ 'retry-after': String(answer.waitS) });
     return fail(
       429,
       refusal(
-        say(
-          'too many wrong passphrases came from here, so none is looked at for now; try again in {minutes, plural, one {# minute} other {# minutes}}',
-          { minutes: Math.ceil(answer.waitS / 60) },
-        ),
+        say('too many wrong attempts; try again in {minutes, plural, one {# minute} other {# minutes}}', {
+          minutes: Math.ceil(answer.waitS / 60),
+        }),
       ),
     );
   },

@@ -25,7 +25,7 @@ it('says what is in the pouch and what to do with it', () => {
     bestBefore: '2028-05-01',
     absorber: 'Remove the oxygen absorber before pouring water.',
     caution:
-      'Puffed up, torn, damp or smelling wrong: do not taste it, throw it away. Once wet, eat it at once.',
+      'Puffed up, torn, damp or smells wrong? Do not taste it; throw it away. Once wet, eat right away.',
   });
 });
 
@@ -54,11 +54,11 @@ it('asks for no water and no wait where none is added', () => {
 });
 
 it.each([
-  [undefined, 'Allergens NOT STATED: not for anyone who has to avoid one.'],
-  [[], 'Contains none of the 15 listed allergens, as the cook states.'],
+  [undefined, 'Allergens NOT DECLARED: not for anyone who avoids an allergen.'],
+  [[], 'None of the 15 listed allergens, according to the cook.'],
   [['wheat'], 'Contains: wheat (gluten).'],
-  [['gluten', 'celery'], 'Contains: cereals with gluten (may be wheat), celery.'],
-  [['wheat', 'gluten'], 'Contains: wheat, cereals with gluten.'],
+  [['gluten', 'celery'], 'Contains: cereals containing gluten (may be wheat), celery.'],
+  [['wheat', 'gluten'], 'Contains: wheat, cereals containing gluten.'],
 ])('tells the allergens %j', (allergens, text) => {
   const { allergens: _, ...unstated } = exampleLot();
   expect(makeLabel(allergens ? exampleLot({ allergens }) : unstated, 'metric').allergens).toBe(text);

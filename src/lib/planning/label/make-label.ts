@@ -81,9 +81,9 @@ export function makeLabel(lot: PouchLot, unitSystem: UnitSystem): Label {
       : say('Remove the oxygen absorber before eating.'),
     caution: isWet
       ? say(
-          'Puffed up, torn, damp or smelling wrong: do not taste it, throw it away. Once wet, eat it at once.',
+          'Puffed up, torn, damp or smells wrong? Do not taste it; throw it away. Once wet, eat right away.',
         )
-      : say('Puffed up, torn, damp or smelling wrong: do not taste it, throw it away.'),
+      : say('Puffed up, torn, damp or smells wrong? Do not taste it; throw it away.'),
   };
 }
 
@@ -101,9 +101,9 @@ function allergenSentence({ allergens: held, contains }: PouchLot): string {
     return say('Contains: {allergens}. Others NOT STATED: not for anyone who has to avoid one.', {
       allergens: contains.map(allergenLabel).join(', '),
     });
-  if (held === undefined) return say('Allergens NOT STATED: not for anyone who has to avoid one.');
+  if (held === undefined) return say('Allergens NOT DECLARED: not for anyone who avoids an allergen.');
   if (held.length === 0)
-    return say('Contains none of the {count} listed allergens, as the cook states.', {
+    return say('None of the {count} listed allergens, according to the cook.', {
       count: ALLERGENS.length,
     });
   // US law names wheat, EU law the cereals with gluten: whoever looks for one of the two has to find it.

@@ -151,7 +151,7 @@ describe('moving a pouch', () => {
     const milk = Trip.parse({ ...two, menu: [{ ...DINNER, opened: [{ code: 'MILK', pouches: 1 }] }] });
     const table = { trip: milk, stock: STOCK, plan: planTrip(milk, STOCK, defaultSettings()) };
     expect(moveByHand(table, DINNER, 'MILK', BREAKFAST)).toMatchObject({
-      refused: expect.stringContaining('nobody in the party'),
+      refused: expect.stringContaining('unsuitable for everyone'),
     });
   });
 });

@@ -123,7 +123,7 @@ const notThere = (at: MealPlace, code: string): Outcome => ({
 });
 const notFree = (at: MealPlace, code: string): Outcome => ({
   refused: say(
-    'Day {day}, {meal}: no pouch of lot {code} can be added. All may be used by other meals or trips, it may be past its best-before, or nobody in the party may eat it. Choose another lot.',
+    'Day {day}, {meal}: no pouch of lot {code} can be added. It may be used by other meals or trips, past its best-before date, or unsuitable for everyone in the group. Choose another lot.',
     { ...wordsOf(at), code },
   ),
 });

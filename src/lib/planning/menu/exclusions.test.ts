@@ -8,13 +8,13 @@ describe('whyNotServed', () => {
     expect(mayEat(exampleLot({ allergens: undefined }), anybody)).toBe(true);
     expect(mayEat(exampleLot({ allergens: ['milk', 'nuts'] }), anybody)).toBe(true);
   });
-  it('names what the food holds', () =>
+  it('names what the food contains', () =>
     expect(
       whyNotServed(exampleLot({ allergens: ['milk', 'nuts'] }), { allergens: ['nuts'], diets: [] }),
-    ).toBe('holds tree nuts'));
+    ).toBe('contains tree nuts'));
   it('takes unstated allergens for a no', () =>
     expect(whyNotServed(exampleLot({ allergens: undefined }), { allergens: ['nuts'], diets: [] })).toBe(
-      'its allergens are not stated',
+      'allergens not declared',
     ));
   it('takes cereals with gluten for possible wheat', () =>
     expect(mayEat(exampleLot({ allergens: ['gluten'] }), { allergens: ['wheat'], diets: [] })).toBe(false));
@@ -23,7 +23,7 @@ describe('whyNotServed', () => {
       mayEat(exampleLot({ diets: ['vegan'] }), { allergens: [], diets: ['vegetarian', 'no-pork'] }),
     ).toBe(true);
     expect(whyNotServed(exampleLot({ diets: ['vegetarian'] }), { allergens: [], diets: ['vegan'] })).toBe(
-      'is not stated to be vegan',
+      'not declared as vegan',
     );
   });
   it('lists exclusions alike for alike eaters', () =>

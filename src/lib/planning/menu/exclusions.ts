@@ -36,11 +36,11 @@ export function whyNotServed(food: Food, eater: Excluder): string | undefined {
     case undefined:
       return undefined;
     case 'unstated':
-      return say('its allergens are not stated');
+      return say('allergens not declared');
     case 'holds':
-      return say('holds {allergens}', { allergens: wall.allergens.map(allergenLabel).join(', ') });
+      return say('contains {allergens}', { allergens: wall.allergens.map(allergenLabel).join(', ') });
     case 'unmet':
-      return say('is not stated to be {diets}', { diets: wall.diets.map(dietLabel).join(', ') });
+      return say('not declared as {diets}', { diets: wall.diets.map(dietLabel).join(', ') });
   }
 }
 

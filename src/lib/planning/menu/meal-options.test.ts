@@ -44,7 +44,7 @@ describe('mealOptions', () => {
     expect(options.map(({ code, against }) => [code, against])).toEqual([
       ['SOON', []],
       ['LATE', []],
-      ['MILK', ['not for Ben: holds milk']],
+      ['MILK', ['not for Ben: contains milk']],
       ['OATS', ['meant for breakfast']],
     ]);
   });

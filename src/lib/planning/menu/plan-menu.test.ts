@@ -106,7 +106,7 @@ describe('meals that are listed', () => {
 
   it('without portions are shared in quarters, and those of an older menu are marked', () => {
     const older: TripInput['menu'] = [
-      { day: 1, meal: 'dinner', opened: [{ code: 'D1', pouches: 1, why: 'first to expire for this meal' }] },
+      { day: 1, meal: 'dinner', opened: [{ code: 'D1', pouches: 1, why: 'oldest pouch for this meal' }] },
     ];
     const result = planned(
       { ...oneDinner, party: [{ name: 'Ada' }, { name: 'Bo' }, { name: 'Cy' }], menu: older },

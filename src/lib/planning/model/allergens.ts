@@ -16,7 +16,7 @@ export const ALLERGEN_LIST = [
   { code: 'wheat', label: text('wheat'), us: true, eu: false },
   { code: 'soy', label: text('soy'), us: true, eu: true },
   { code: 'sesame', label: text('sesame'), us: true, eu: true },
-  { code: 'gluten', label: text('cereals with gluten'), us: false, eu: true },
+  { code: 'gluten', label: text('cereals containing gluten'), us: false, eu: true },
   { code: 'celery', label: text('celery'), us: false, eu: true },
   { code: 'mustard', label: text('mustard'), us: false, eu: true },
   { code: 'sulphites', label: text('sulphites'), us: false, eu: true },

@@ -6,8 +6,8 @@ export const DIET_LIST = [
   { code: 'no-pork', label: text('no pork'), alsoMeets: [] },
   { code: 'no-beef', label: text('no beef'), alsoMeets: [] },
   { code: 'no-alcohol', label: text('no alcohol'), alsoMeets: [] },
-  { code: 'halal', label: text('halal, as the cook states'), alsoMeets: ['no-pork', 'no-alcohol'] },
-  { code: 'kosher', label: text('kosher, as the cook states'), alsoMeets: ['no-pork'] },
+  { code: 'halal', label: text('halal (according to the cook)'), alsoMeets: ['no-pork', 'no-alcohol'] },
+  { code: 'kosher', label: text('kosher (according to the cook)'), alsoMeets: ['no-pork'] },
 ] as const;
 
 export const DIETS = DIET_LIST.map((entry) => entry.code);

@@ -49,7 +49,7 @@ const container = (label: Text, fuel: FuelContainer['fuel'], netG: number, tareG
  */
 const usualContainers = (): FuelContainer[] => [
   container(text('small canister, 100 g'), 'canister-gas', 100, 95),
-  container(text('middle canister, 230 g'), 'canister-gas', 230, 150),
+  container(text('medium canister, 230 g'), 'canister-gas', 230, 150),
   container(text('large canister, 450 g'), 'canister-gas', 450, 210),
   container(text('bottle of 0.3 l'), 'naphtha', 210, 80),
   container(text('bottle of 0.6 l'), 'naphtha', 420, 125),

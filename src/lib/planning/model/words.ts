@@ -40,10 +40,10 @@ export const FUEL_KINDS = ['canister-gas', 'naphtha', 'kerosene', 'ethanol'] as 
 export type FuelKind = (typeof FUEL_KINDS)[number];
 /** How each fuel is called. */
 export const FUEL_WORDS: Readonly<Record<FuelKind, Text>> = {
-  'canister-gas': text('gas in canisters'),
-  naphtha: text('naphtha (white gas)'),
+  'canister-gas': text('canister gas'),
+  naphtha: text('white gas (naphtha)'),
   kerosene: text('kerosene'),
-  ethanol: text('spirit (ethanol)'),
+  ethanol: text('alcohol (ethanol)'),
 };
 
 export const PROCESSES = ['freeze-dried', 'dehydrated'] as const;
@@ -65,8 +65,8 @@ export const FAT_CLASSES = ['lean', 'middling', 'fatty'] as const;
 /** How each class is called. */
 export const FAT_CLASS_WORDS: Readonly<Record<(typeof FAT_CLASSES)[number], Text>> = {
   lean: text('lean'),
-  middling: text('middling'),
-  fatty: text('fatty'),
+  middling: text('medium-fat'),
+  fatty: text('high-fat'),
 };
 
 export const WEEKDAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const;
@@ -154,8 +154,8 @@ export const WATER_FINDING_WORDS: Readonly<Record<(typeof WATER_FINDINGS)[number
 export const TRAY_FEELS = ['not felt', 'dry through', 'cold spot', 'damp or soft spot'] as const;
 /** How each finding is called. */
 export const TRAY_FEEL_WORDS: Readonly<Record<(typeof TRAY_FEELS)[number], Text>> = {
-  'not felt': text('not felt'),
-  'dry through': text('dry through'),
+  'not felt': text('not checked'),
+  'dry through': text('dry all the way through'),
   'cold spot': text('cold spot'),
   'damp or soft spot': text('damp or soft spot'),
 };
@@ -165,7 +165,7 @@ export const APPETITES = ['too little', 'right', 'too much'] as const;
 /** How each answer is called. */
 export const APPETITE_WORDS: Readonly<Record<(typeof APPETITES)[number], Text>> = {
   'too little': text('too little'),
-  right: text('right'),
+  right: text('about right'),
   'too much': text('too much'),
 };
 

@@ -245,7 +245,7 @@ describe('refused, naming the day:', () => {
 
   it('a place behind the day before', () => {
     expect(routeErrorText(refusal(['Summit Camp', undefined, 'Meadow Camp']))).toBe(
-      'Day 3: "Meadow Camp" lies 10.0 km (6.2 mi) along the route, behind the 20.0 km (12.4 mi) where day 1 ends. Choose a place farther along, or the same one for a day of rest.',
+      'Day 3: "Meadow Camp" is 10.0 km (6.2 mi) along the route, before 20.0 km (12.4 mi), where day 1 ends. Choose a place farther along, or the same one for a rest day.',
     );
   });
 

@@ -183,7 +183,7 @@ describe('elevation that cannot be believed', () => {
     expect(altitudeKnown).toBe(true);
     expect(climbAndDescent(profile).climbM).toBeCloseTo(500, -1);
     expect(left.map(routeRemarkText)).toEqual([
-      '102 of 1001 points have no elevation that can be used; the line between their neighbours stands in.',
+      '102 of 1001 points have no usable elevation; it is interpolated from their neighbours.',
     ]);
   });
 
@@ -195,7 +195,7 @@ describe('elevation that cannot be believed', () => {
     expect(climbAndDescent(profile).climbM).toBeCloseTo(500, -1);
     expect(climbAndDescent(profile).descentM).toBeLessThan(5);
     expect(left.map(routeRemarkText)).toEqual([
-      'The elevation of 7 points was left out: it jumps away from that of their neighbours.',
+      "7 points had elevations far from their neighbours'; they were ignored.",
     ]);
   });
 

@@ -55,9 +55,7 @@ describe('the length of a track', () => {
     const path = layPath(points.toSpliced(50, 0, { ...at(500, 60_000), elevationM: 0 }));
     expect(path.lengthM).toBeCloseTo(2000, 3);
     expect(path.pointDistanceM[50]).toBeNaN();
-    expect(path.left.map(routeRemarkText)).toEqual([
-      '1 point that leaps far away from the track and back was left out.',
-    ]);
+    expect(path.left.map(routeRemarkText)).toEqual(['1 point far off the track was ignored.']);
   });
 
   it('keeps a side trip there and back of a route with few points', () => {

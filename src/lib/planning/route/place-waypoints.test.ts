@@ -48,7 +48,7 @@ describe('a waypoint', () => {
     const { waypoints, left } = place(waypoint('Village', 5000, 1280), waypoint('Hut', 5000, 490));
     expect(waypoints.map(({ name }) => name)).toEqual(['Hut']);
     expect(left.map(routeRemarkText)).toEqual([
-      'The waypoint "Village" is 1.3 km (0.8 mi) off the route; up to 0.5 km (0.3 mi) count as on it.',
+      'The waypoint "Village" is 1.3 km (0.8 mi) off the route and was left out; the limit is 0.5 km (0.3 mi).',
     ]);
   });
 
@@ -92,7 +92,7 @@ describe('a waypoint', () => {
     const { waypoints, left } = place(waypoint('Ford', 2000), waypoint('Ford', 2040), waypoint('Hut', 2000));
     expect(waypoints.map(({ name }) => name)).toEqual(['Ford', 'Hut']);
     expect(left.map(routeRemarkText)).toEqual([
-      'The waypoint "Ford" stands twice at the same place; it is taken once.',
+      'The waypoint "Ford" appears twice in the same place; one was kept.',
     ]);
   });
 
@@ -101,7 +101,7 @@ describe('a waypoint', () => {
     const { waypoints, left } = place(...many);
     expect(waypoints.length).toBe(400);
     expect(left.length).toBe(1601);
-    expect(routeRemarkText(left[0]!)).toBe('The waypoint "P400" is one too many: a route has at most 400.');
+    expect(routeRemarkText(left[0]!)).toBe('The waypoint "P400" was left out: a route can have at most 400.');
     expect(routeRemarkText(left.at(-1)!)).toBe(
       'The last 100 waypoints of the file were not looked at: at most 2000 are.',
     );

@@ -153,8 +153,8 @@ describe('exclusions', () => {
         why: {
           kind: 'not suited',
           recipes: [
-            { recipe: 'milky', because: 'holds milk' },
-            { recipe: 'unknown', because: 'its allergens are not stated' },
+            { recipe: 'milky', because: 'contains milk' },
+            { recipe: 'unknown', because: 'allergens not declared' },
           ],
         },
       },

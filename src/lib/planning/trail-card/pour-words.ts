@@ -4,6 +4,6 @@ import type { WaterKind } from '../model/words.ts';
 /** What to pour on, in the words of whoever stands at the stove. */
 export const POUR_WORDS: Readonly<Record<Exclude<WaterKind, 'none'>, Text>> = {
   boiling: text('boiling water'),
-  hot: text('hot water, below the boil'),
-  cold: text('cold, safe water'),
+  hot: text('hot water, not boiling'),
+  cold: text('cold drinking water'),
 };

@@ -80,7 +80,7 @@ export async function admit(event: Event): Promise<void> {
 }
 
 const NOT_FOR_READERS = text(
-  'From this address, pouches and trail cards can be read, and nothing else. Go to the computer that Ridgelarder runs on for the rest.',
+  'At this address you can only read pouches and trail cards. For anything else, use the computer that runs Ridgelarder.',
 );
 const NOT_BY_LINK = text(
   'The link that you came by does not open this. Ask whoever gave it to you, or sign in with the passphrase at /sign-in.',
@@ -95,9 +95,9 @@ function refuse({ request, url, isDataRequest }: Event): never {
   error(
     401,
     reads
-      ? say('Sign in first, at /sign-in.')
+      ? say('Sign in first at /sign-in.')
       : say(
-          'You are not signed in any more, so nothing was changed. Sign in at /sign-in in another window; then go back here and send it again.',
+          'You are signed out, so nothing was changed. Sign in at /sign-in in another window, then come back and send this again.',
         ),
   );
 }

@@ -45,7 +45,7 @@ export class AttemptLimit {
   #heardStrangerAt = -Infinity;
   readonly #line = new InTurns(MOST_WAITING, () =>
     say(
-      'many try to sign in at the same time, so this was not looked at; try again in a few seconds, or in a browser that was signed in before',
+      'too many people are signing in right now; try again in a few seconds, or in a browser that has signed in before',
     ),
   );
 

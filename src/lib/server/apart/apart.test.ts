@@ -73,7 +73,7 @@ describe('in a process of its own', () => {
     const asked = (name: string, first = false) => apart.do(tripFile, { first }).then(() => order.push(name));
     const begun = asked('begun');
     const waiting = [asked('one'), asked('two')];
-    await expectUserError(asked('three'), 'Busy', 'no more can wait');
+    await expectUserError(asked('three'), 'Busy', 'Too many plans');
     await Promise.all([begun, ...waiting, asked('owner', true), asked('owner again', true)]);
     expect(order).toEqual(['begun', 'owner', 'owner again', 'one', 'two']);
   });

@@ -98,10 +98,7 @@ export class Apart {
         this.#waiting.filter((other) => (other.asking.first === true) === isFirst).length >=
         this.#limits.waiting
       )
-        throw new UserError(
-          'Busy',
-          say('Many plans are being made at the moment, and no more can wait. Send this again in a moment.'),
-        );
+        throw new UserError('Busy', say('Too many plans are being calculated. Try again in a moment.'));
       const place = isFirst ? this.#waiting.findIndex((other) => !other.asking.first) : -1;
       this.#waiting.splice(place < 0 ? this.#waiting.length : place, 0, job);
       asking.signal?.addEventListener('abort', () => this.#forget(job), { once: true });

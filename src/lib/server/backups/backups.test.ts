@@ -467,8 +467,8 @@ test('a file that is no copy is refused before anything is touched, with what is
   for (let at = 8192; at < scribbled.length; at += 4096) scribbled.fill(0xa5, at, at + 200);
 
   const refused: readonly [name: string, bytes: Uint8Array | string, ...told: string[]][] = [
-    ['empty.sqlite', '', 'no copy of the data'],
-    ['notes.txt', 'dear diary', 'no copy of the data', 'right file'],
+    ['empty.sqlite', '', 'is not a Ridgelarder backup'],
+    ['notes.txt', 'dear diary', 'is not a Ridgelarder backup', 'right file'],
     ['cut.sqlite', await readFile(cut), 'damaged'],
     ['scribbled.sqlite', scribbled, 'damaged'],
     ['header.sqlite', sound.subarray(0, 100), 'damaged'],
@@ -478,7 +478,7 @@ test('a file that is no copy is refused before anything is touched, with what is
       'newer',
       '2040-thaw',
     ],
-    ['other.sqlite', await changed('drop table kysely_migration'), 'no copy of the data'],
+    ['other.sqlite', await changed('drop table kysely_migration'), 'is not a Ridgelarder backup'],
     [
       'trip.sqlite',
       await changed(`update trips set trip = '{}' where trip is not null`),

@@ -186,10 +186,7 @@ export class Backups {
   async get(name: string): Promise<Copy> {
     const copy = readCopyName(name);
     if (!copy || !(await stat(join(this.#folder, name)).catch(() => undefined)))
-      throw new UserError(
-        'NotFound',
-        say('There is no such copy any more. The list of copies shows those there are.'),
-      );
+      throw new UserError('NotFound', say('Backup not found. See the list of backups.'));
     return copy;
   }
 
@@ -393,10 +390,9 @@ const notByIndexes = (cause: unknown): UserError =>
 const noCopy = (name: string): UserError =>
   new UserError(
     'Refused',
-    say(
-      '"{name}" is no copy of the data of Ridgelarder: neither a database of it nor a file of its export. Nothing was changed. Is it the right file?',
-      { name },
-    ),
+    say('"{name}" is not a Ridgelarder backup or export. Nothing was changed. Is it the right file?', {
+      name,
+    }),
   );
 
 const tooLarge = (name: string, maxBytes: number): UserError =>

@@ -87,7 +87,7 @@ test.each<[string, unknown, { field: string; code: string; message: RegExp }]>([
   [
     'nobody',
     { trip: { ...trip, party: [] } },
-    { field: 'trip.party', code: 'no-eater', message: /at least one eater/ },
+    { field: 'trip.party', code: 'no-eater', message: /at least one person/ },
   ],
   [
     'negative calories',

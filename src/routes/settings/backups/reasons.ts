@@ -3,9 +3,9 @@ import { text, type Text } from '$lib/texts/say.ts';
 
 /** Why copies were made, in words. */
 export const REASON_WORDS: Readonly<Record<Reason, Text>> = {
-  daily: text('copy of the day'),
-  'before-update': text('before the tables were changed by a newer version'),
-  'before-restore': text('before another copy was put back'),
+  daily: text('daily backup'),
+  'before-update': text('before an update changed the database'),
+  'before-restore': text('before another backup was restored'),
   'by-hand': text('made by hand'),
   uploaded: text('uploaded'),
 };

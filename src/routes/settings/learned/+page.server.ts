@@ -30,8 +30,7 @@ export const actions: Actions = {
   forget: async ({ request, locals: { app }, cookies }) => {
     const read = new FormReader(await request.formData(), 'metric');
     const key = read.text('figure');
-    if (key === undefined)
-      error(400, say('This form does not say which figure is meant. Open the page again.'));
+    if (key === undefined) error(400, say('This page is out of date. Reload it and try again.'));
     await app.settings.forget(isOfFigure(key));
     sayDone(cookies, 'figure-forgotten');
     redirect(303, '/settings/learned');

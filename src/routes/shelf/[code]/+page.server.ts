@@ -25,7 +25,7 @@ const noSuchLot = (code: string): never =>
   error(
     404,
     say(
-      'There is no lot with the code "{code}". Look for it on the shelf: its code may have been changed. Going back in the browser brings back what you typed.',
+      'There is no lot with the code "{code}". Its code may have been changed: search the shelf. Your browser\'s Back button brings back what you typed.',
       { code },
     ),
   );
@@ -110,7 +110,7 @@ export const actions: Actions = {
     const pouches = wholePouches(read, 'discarded', 1);
     const reason = read.text('discardReason');
     if (reason === undefined)
-      read.add([{ field: 'discardReason', message: say('say why, so that the history can tell later') }]);
+      read.add([{ field: 'discardReason', message: say('give a reason for the history') }]);
     if (pouches === undefined || reason === undefined)
       return fail<Refusal>(422, { ...read.refused(), of: 'discard' });
     try {

@@ -82,7 +82,7 @@ describe('a long import', () => {
       'done',
     ]);
     await app.shelf.discardPouches('L0', 1, '');
-    await expectUserError(importUpload(app, id, SEEN), 'NotFound', 'imported or put away');
+    await expectUserError(importUpload(app, id, SEEN), 'NotFound', 'imported or discarded');
     // Another program that had read the file before it was imported.
     const unwatched = { signal: new AbortController().signal, progress: () => undefined };
     await expectUserError(app.imports.importUpload(upload, lots, unwatched), 'NotFound');
@@ -94,7 +94,7 @@ describe('a long import', () => {
     const { app, id } = await uploaded();
     const SEEN = await seenOf(app, id);
     await app.shelf.addLot(lots[0]!);
-    await expectUserError(importUpload(app, id, SEEN), 'StaleVersion', 'shelf has changed');
+    await expectUserError(importUpload(app, id, SEEN), 'StaleVersion', 'shelf changed');
     expect(await app.shelf.listLots()).toHaveLength(1);
     expect(await app.imports.upload(id)).toBeDefined();
   });
@@ -104,7 +104,7 @@ describe('a long import', () => {
     await app.shelf.addLot(madeUpLot({ code: 'L0', pouches: 9 }));
     const SEEN = await seenOf(app, id);
     await app.shelf.discardPouches('L0', 1, '');
-    await expectUserError(importUpload(app, id, SEEN), 'StaleVersion', 'shelf has changed');
+    await expectUserError(importUpload(app, id, SEEN), 'StaleVersion', 'shelf changed');
   });
 
   it('is waited for where it is cancelled', async () => {

@@ -66,7 +66,7 @@ export const importUpload = (app: App, id: string, seen: unknown): Promise<'done
         throw new UserError(
           'StaleVersion',
           say(
-            'Nothing was imported yet: the shelf has changed since this page was opened. Look at the rows again, then import.',
+            'Nothing was imported: the shelf changed while this page was open. Check the rows again, then import.',
           ),
         );
       await app.imports.rememberMapping(headerSignature(file.header), mapping);

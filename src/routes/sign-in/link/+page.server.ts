@@ -18,9 +18,7 @@ export const actions: Actions = {
         problems: [
           {
             field: 'code',
-            message: say(
-              'this link opens nothing: it is incomplete, has expired or was taken back; ask whoever gave it to you for another',
-            ),
+            message: say('this link does not work: it is incomplete, expired or revoked; ask for a new one'),
           },
         ],
       });

@@ -29,10 +29,7 @@ type Step = 'cook' | 'load' | 'dry' | 'portion' | 'fills' | 'seal' | 'delete';
 type Refusal = RefusedForm & { readonly of: Step };
 
 async function batchOf(app: App, id: string): Promise<Stored<Batch>> {
-  return (
-    (await app.kitchen.batches.get(id)) ??
-    error(404, say('There is no such batch. It may have been deleted.'))
-  );
+  return (await app.kitchen.batches.get(id)) ?? error(404, say('Batch not found. It may have been deleted.'));
 }
 
 async function sheetOf(app: App, batch: Stored<Batch>, kitchen: Kitchen): Promise<BatchSheet> {
@@ -83,7 +80,7 @@ async function change(
       {
         field: '',
         message: say(
-          'This batch was sealed on {date}; what is on its sheet stands. Change its lots on the shelf.',
+          'This batch was sealed on {date}, so its sheet cannot be changed. Edit its lots on the shelf.',
           { date: stored.value.sealed.on },
         ),
       },
@@ -152,7 +149,7 @@ export const actions: Actions = {
           {
             field: 'releasedBecause',
             message: say(
-              'not everything is shown to be safe and dry ({points} points, listed below). Dry on, weigh again, tick what is done; or say here why it is let onto the shelf all the same',
+              'not everything is confirmed safe and dry ({points} points, listed below). Keep drying, weigh again and tick what is done, or give a reason for releasing it anyway',
               { points: sheet.holds.length },
             ),
           },
@@ -174,7 +171,7 @@ export const actions: Actions = {
     const { value, id } = await batchOf(app, params.id);
     const refused = (status: number) => fail<Refusal>(status, { ...read.refused(), of: 'delete' });
     if (value.sealed) {
-      read.add([{ field: '', message: say('A sealed batch stays: the history of its lots names it.') }]);
+      read.add([{ field: '', message: say('A sealed batch cannot be deleted: its lots refer to it.') }]);
       return refused(422);
     }
     try {

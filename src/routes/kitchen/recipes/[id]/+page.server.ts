@@ -34,10 +34,7 @@ type Refusal = RefusedForm & {
 async function recipeOf(app: App, id: string): Promise<Stored<Recipe>> {
   return (
     (await app.kitchen.recipes.get(id)) ??
-    error(
-      404,
-      say('There is no such recipe. It may have been deleted; batches made from it keep their copy.'),
-    )
+    error(404, say('Recipe not found. It may have been deleted; batches made from it keep their own copy.'))
   );
 }
 

@@ -30,10 +30,10 @@ const lines = (judged: JudgedRow, unitSystem: 'metric' | 'us' = 'metric') =>
 describe('previewRow', () => {
   it('says what is in a new lot, in the units of the household', () => {
     expect(lines({ ...base, fate: 'new', lot: LOT })).toEqual([
-      '4 pouches of 2 servings; lunch or dinner; each 120 g, 470 kcal, 300 ml boiling water; best before 2027-09-01; allergens not stated',
+      '4 pouches of 2 servings; lunch or dinner; each 120 g, 470 kcal, 300 ml boiling water; best before 2027-09-01; allergens not declared',
     ]);
     expect(lines({ ...base, fate: 'new', lot: { ...LOT, allergens: [] } }, 'us')[0]).toMatch(
-      /each 4\.2 oz, 470 kcal, 10\.1 fl oz boiling water.*stated to hold no allergens/,
+      /each 4\.2 oz, 470 kcal, 10\.1 fl oz boiling water.*declared free of allergens/,
     );
   });
 
@@ -56,9 +56,9 @@ describe('previewRow', () => {
     expect(lines(changed)).toEqual([
       'Pouches: 4 → 3',
       'Dry weight: 120 g → 120.4 g',
-      'Steep time: 15 min → 20 min',
-      'Allergens: not stated → milk',
-      'Cost: not stated → 1.85',
+      'Rehydration time: 15 min → 20 min',
+      'Allergens: not declared → milk',
+      'Cost: not entered → 1.85',
       'Note: nothing → salty',
     ]);
   });

@@ -123,10 +123,10 @@ function summary(stated: StatedLot, { unitSystem }: ShownIn, known: KnownToHouse
         ? say('contains {allergens}, others not declared', {
             allergens: lot.contains.map(allergenLabel).join(', '),
           })
-        : say('allergens not stated')
+        : say('allergens not declared')
       : lot.allergens.length === 0
-        ? say('stated to hold no allergens')
-        : say('holds {allergens}', { allergens: lot.allergens.map(allergenLabel).join(', ') });
+        ? say('declared free of allergens')
+        : say('contains {allergens}', { allergens: lot.allergens.map(allergenLabel).join(', ') });
   return [
     say(
       '{pouches, plural, one {# pouch} other {# pouches}} of {servings, plural, one {# serving} other {# servings}}',
@@ -159,6 +159,9 @@ function shownField(lot: StatedLot, field: LotField, { unitSystem, currency }: S
   if (typeof value === 'number' && quantity)
     return `${fieldValue(value, quantity, unitSystem)} ${unitOf(quantity, unitSystem)}`;
   const text = cellOf(lot, field, currency);
-  if (text === '') return field === 'note' || field === 'diets' ? say('nothing') : say('not stated');
+  if (text === '') {
+    if (field === 'allergens') return say('not declared');
+    return field === 'note' || field === 'diets' ? say('nothing') : say('not entered');
+  }
   return unit ? `${text} ${unit}` : text;
 }

@@ -15,8 +15,7 @@ export const POST: RequestHandler = async ({ request, locals: { app } }) => {
     fileName(request.headers.get('x-file-name')),
     body.values({ preventCancel: true }),
   ).catch(async (caught: unknown) => {
-    if (request.signal.aborted)
-      error(400, say('The file did not come to its end, so nothing of it was kept.'));
+    if (request.signal.aborted) error(400, say('The upload was incomplete, so nothing was kept.'));
     // A browser reads the answer only when all it sends is taken.
     await body.pipeTo(new WritableStream()).catch(() => undefined);
     return toHttpError(caught);

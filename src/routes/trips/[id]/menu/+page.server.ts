@@ -134,9 +134,9 @@ export const actions: Actions = {
       return {
         said: searchFailed
           ? say(
-              'Planned again, first expired, first out: the search for the best menu could not be run. Locked meals are as they were.',
+              'Planned again using the oldest pouches first, because the menu search could not run. Locked meals did not change.',
             )
-          : say('Planned again. Locked meals are as they were.'),
+          : say('Planned again. Locked meals did not change.'),
       };
     } catch (caught) {
       return toFailure(event, caught, refusal);

@@ -154,7 +154,9 @@ export const actions: Actions = {
       entered: waypointFields(trip, settings.unitSystem),
       problems: [],
       of: 'waypoints',
-      said: say('The waypoints are saved. Water, loads and needs follow; the menu is as it was.'),
+      said: say(
+        'Waypoints saved. Water, pack weights and energy needs are updated; the menu has not changed.',
+      ),
     } satisfies Answer;
   },
 
@@ -197,7 +199,7 @@ function saidOfDays(openedDays: readonly number[]): string[] {
   if (openedDays.length === 0) return [];
   return [
     say(
-      '{count, plural, one {The end of day {days} is} other {The ends of days {days} are}} open now: the chosen place is not on the way any more, or not in that order.',
+      '{count, plural, one {Day {days} has} other {Days {days} have}} no chosen end now: the place is no longer on the route, or out of order.',
       { count: openedDays.length, days: openedDays.join(', ') },
     ),
   ];

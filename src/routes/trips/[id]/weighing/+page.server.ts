@@ -94,7 +94,7 @@ export const actions: Actions = {
     const read = new FormReader(await event.request.formData(), 'metric');
     return answer(event, async ({ locals, params }) => {
       const name = await takeChoice(locals.app, params.id, read.text('menu'));
-      return say('The menu "{menu}" is taken. Locked meals are as they were.', {
+      return say('Now using the menu "{menu}". Locked meals did not change.', {
         menu: say(CHOICE_WORDS[name]),
       });
     });

@@ -7,10 +7,7 @@ import type { RequestHandler } from './$types';
 export const GET: RequestHandler = async ({ locals: { app }, params }) => {
   const recipe = await app.kitchen.recipes.get(params.id);
   if (!recipe)
-    error(
-      404,
-      say('There is no such recipe. It may have been deleted; batches made from it keep their copy.'),
-    );
+    error(404, say('Recipe not found. It may have been deleted; batches made from it keep their own copy.'));
   return new Response(JSON.stringify(jsonLdOf(recipe.value), null, 2), {
     headers: {
       'content-type': 'application/ld+json',
