@@ -3,7 +3,7 @@ import { Trip } from '../planning/model/trip.ts';
 import { defaultSettings } from '../planning/model/settings.ts';
 import { planTrip } from '../planning/plan-trip.ts';
 import { boilingSafeG, busiestTreatment } from './treatment.ts';
-import { bottlesHoldMl, drinkSpan, heatInWords, spanOf } from './water.ts';
+import { bottlesHoldMl, drinkSpan, hardestStretch, heatInWords, spanOf } from './water.ts';
 
 const trip = (more: object = {}) =>
   Trip.parse({
@@ -61,4 +61,14 @@ it('drinkSpan holds every eater with the range of their figure', () => {
   }
   expect(lowMl).toBeLessThan(leastMl);
   expect(highMl).toBeGreaterThan(mostMl);
+});
+
+it('hardestStretch is where the group carries most, on the day that the plan names', () => {
+  const { water } = planOf({ days: [{ walkingH: 3 }, { walkingH: 6 }] });
+  const hardest = hardestStretch(water);
+  expect(hardest?.day).toBe(water.peakDay);
+  expect(hardest?.start.totalMl).toBe(
+    Math.max(...water.days.flatMap(({ stretches }) => stretches.map(({ start }) => start.totalMl))),
+  );
+  expect(hardestStretch({ days: [] })).toBeUndefined();
 });

@@ -1,6 +1,6 @@
 import { heatCategory } from '../planning/hydration/fluid-replacement.ts';
 import { usualLoads } from '../planning/model/trip-defaults.ts';
-import type { DayHeat, DayWater, Estimate } from '../planning/model/trip-plan.ts';
+import type { DayHeat, DayWater, Estimate, WaterPlan, WaterStretch } from '../planning/model/trip-plan.ts';
 import type { Trip } from '../planning/model/trip.ts';
 import { say, text } from '../texts/say.ts';
 
@@ -69,4 +69,16 @@ export function workRestInWords({ category, workMin, restMin, avoid, work }: Day
 /** @returns what a wet-bulb globe temperature means, in words. */
 export function heatInWords(wbgtC: number): string {
   return say(HEAT_MEANS[heatCategory(wbgtC)] ?? HEAT_MEANS[0]);
+}
+
+/** The stretch on which most water is carried; `undefined` where nobody walks. */
+export function hardestStretch({
+  days,
+}: Pick<WaterPlan, 'days'>): (WaterStretch & { readonly day: number }) | undefined {
+  return days
+    .flatMap(({ day, stretches }) => stretches.map((stretch) => ({ ...stretch, day })))
+    .reduce<(WaterStretch & { readonly day: number }) | undefined>(
+      (most, stretch) => (most && most.start.totalMl >= stretch.start.totalMl ? most : stretch),
+      undefined,
+    );
 }
