@@ -35,6 +35,8 @@ const DONE = {
   'food-planned': text('The plan counts on this food now. It is marked until it is there.'),
   'food-unplanned': text('The food is out of the plan.'),
   'plan-filled': text('The plan is filled as far as one would eat of each food.'),
+  'place-saved': text('The place is saved. Packs, boxes and fuel follow.'),
+  'place-removed': text('The place is removed.'),
   'food-bought': text('The food is on the shelf.'),
   'pouches-packed': text('The pouches are packed.'),
   'trip-finished': text(

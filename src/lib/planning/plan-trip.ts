@@ -1,3 +1,4 @@
+import { allPacks } from './carry/all-packs.ts';
 import { sharePacks } from './carry/share-packs.ts';
 import { demandNotices, demandOf, type WalkingLoad } from './demand/day-demand.ts';
 import { heatOfDays, withHeatRests } from './hydration/heat-rests.ts';
@@ -199,6 +200,7 @@ export function targetChangeKcal(before: readonly DayDemand[], after: readonly D
 
 function totalsOf(menu: MenuPlan, stock: Stock, carry: TripPlan['carry'], fuel: TripPlan['fuel']): Totals {
   const lots = new Map(stock.map((lot) => [lot.code, lot]));
+  const packs = allPacks(carry);
   const opened = menu.meals.flatMap((meal) => meal.opened);
   const servingsOpened = opened.reduce((sum, { servings }) => sum + servings, 0);
   const priced = opened.flatMap(({ code, servings }) => {
@@ -212,8 +214,8 @@ function totalsOf(menu: MenuPlan, stock: Stock, carry: TripPlan['carry'], fuel: 
     targetKcal: menu.energy.reduce((sum, row) => sum + row.targetKcal, 0),
     eatenKcal: menu.energy.reduce((sum, row) => sum + row.eatenKcal, 0),
     missingKcal: menu.energy.reduce((sum, row) => sum + row.missingKcal, 0),
-    foodG: carry.packs.reduce((sum, pack) => sum + pack.foodG, 0),
-    packagingG: carry.packs.reduce((sum, pack) => sum + pack.packagingG, 0),
+    foodG: packs.reduce((sum, pack) => sum + pack.foodG, 0),
+    packagingG: packs.reduce((sum, pack) => sum + pack.packagingG, 0),
     fuelGrossG: fuel.grossG,
     ...(priced.length > 0
       ? { costMinor: Math.round(priced.reduce((sum, lot) => sum + lot.costMinor, 0)) }

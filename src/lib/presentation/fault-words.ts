@@ -128,6 +128,7 @@ const WORDS: WordsOf = {
       stir: shownExactly(stirMin),
       steep: shownExactly(waitMin),
     }),
+  'place-twice': (params) => say('"{place}" is in the list twice', params),
   'code-twice': ({ lot }) => say('"{code}" is used by two lots; give each its own code', { code: lot }),
 
   'piece-without-weight': text('pieces need the weight of one: state it below'),

@@ -55,6 +55,8 @@ export type Taken = {
   readonly pouches?: number | undefined;
   readonly packets?: number | undefined;
   readonly packetG?: number | undefined;
+  /** The shop on the way where it is bought; empty: before departure. */
+  readonly at?: string | undefined;
 };
 
 /**
@@ -113,17 +115,19 @@ export async function changePlannedAmount(
   app: App,
   id: string,
   code: string,
-  amount?: Pick<Taken, 'pouches' | 'packets' | 'packetG'>,
+  amount?: Pick<Taken, 'pouches' | 'packets' | 'packetG' | 'at'>,
 ): Promise<void> {
   await changePlanned(app, id, ({ stored: { trip }, stock }) => {
     const own = trip.planned?.find(({ lot }) => lot.code === code);
     if (!own || !amount) return takeOut(trip, code, stock);
-    const changed = withAmount(own, amount);
-    const sized = {
+    const { at: before, ...sized } = withAmount(own, amount);
+    const at = amount.at === undefined ? before : amount.at;
+    const changed: PlannedLot = { ...sized, ...(at && { at }) };
+    const resized = {
       ...trip,
       planned: (trip.planned ?? []).map((other) => (other === own ? changed : other)),
     };
-    return takeOut(sized, code, stock, changed.lot.pouches);
+    return takeOut(resized, code, stock, changed.lot.pouches);
   });
 }
 

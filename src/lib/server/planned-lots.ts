@@ -73,7 +73,8 @@ export async function takeBought(
     );
   if (!Number.isSafeInteger(pouches) || pouches < 1 || pouches > MOST_BAGS)
     return say('must be a whole number from 1 to {most}', { most: MOST_BAGS });
-  if (stage === 'packed' || stage === 'finished')
+  const isOnTheWay = stage === 'packed' && planned.at !== undefined;
+  if ((stage === 'packed' && !isOnTheWay) || stage === 'finished')
     return say(
       '"{trip}" has left, so nothing more can be bought for it. Add the food to the shelf by hand.',
       {
@@ -84,6 +85,7 @@ export async function takeBought(
   await sealLot(trx, at, lot, say('bought for "{trip}"', { trip: trip.name }), null);
   await writeTrip(trx, at, id, putInPlace(trip, code, { code: lot.code, pouches }));
   if (stage === 'set aside') await setAsideAlso(trx, at, id, lot.code, pouches);
+  if (isOnTheWay) await packAlso(trx, at, id, lot.code, pouches);
   return undefined;
 }
 
@@ -165,6 +167,25 @@ async function writeTrip(trx: Transaction<Tables>, at: string, id: string, trip:
     .set((eb) => ({ trip: JSON.stringify(Trip.parse(trip)), version: eb('version', '+', 1), updatedAt: at }))
     .where('id', '=', id)
     .execute();
+}
+
+/** What is bought on the way goes into the packs. */
+async function packAlso(
+  trx: Transaction<Tables>,
+  at: string,
+  tripId: string,
+  code: string,
+  pouches: number,
+): Promise<void> {
+  const { id: lotId } = await trx
+    .selectFrom('lots')
+    .select('id')
+    .where('code', '=', code)
+    .executeTakeFirstOrThrow();
+  await append(trx, at, '', [
+    { kind: 'set aside', lotId, pouches, tripId },
+    { kind: 'packed', lotId, pouches, tripId },
+  ]);
 }
 
 /** What comes for a trip that has its pouches set aside is set aside with them, as far as its menu opens it. */

@@ -494,10 +494,10 @@ function refuseWhileOpen({ stage, trip }: StoredTrip, what: Text): void {
     );
 }
 
-/** Packs hold what is there: planned food has to come first, or leave the plan. */
+/** Packs hold what is there: planned food has to come first, or leave the plan; but for what is bought on the way. */
 function refuseUnlessThere({ trip }: StoredTrip): void {
   const used = new Set(trip.menu.flatMap(({ opened }) => opened.map(({ code }) => code)));
-  const toCome = (trip.planned ?? []).filter(({ lot }) => used.has(lot.code));
+  const toCome = (trip.planned ?? []).filter(({ at, lot }) => at === undefined && used.has(lot.code));
   if (toCome.length > 0)
     throw new UserError(
       'Refused',

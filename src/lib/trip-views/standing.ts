@@ -50,6 +50,7 @@ export const TRIP_PAGES = [
   { slug: 'loads', label: text('Pack weights') },
   { slug: 'water', label: text('Water and fuel') },
   { slug: 'missing', label: text('Shortfall') },
+  { slug: 'resupply', label: text('Resupply') },
   { slug: 'card', label: text('Trail card') },
   { slug: 'pouches', label: text('Set aside') },
   { slug: 'afterwards', label: text('After the trip') },

@@ -1,7 +1,8 @@
 import { mayEat } from '../menu/exclusions.ts';
 import { keepsOpen } from '../menu/lot-rules.ts';
 import type { PouchLot } from '../model/pouch-lot.ts';
-import type { ResolvedEater } from '../model/resolve-trip.ts';
+import type { ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
+import { carriedFromStage } from '../model/resupply.ts';
 import type { MenuPlan } from '../model/trip-plan.ts';
 import { pouchFoodG } from '../model/pouch-totals.ts';
 import { MEAL_KINDS, type MealKind } from '../model/words.ts';
@@ -14,6 +15,8 @@ export type FoodItem = {
   readonly lot: PouchLot;
   /** The meal that opens it; undefined for the reserve. */
   readonly at: { readonly day: number; readonly meal: MealKind; readonly group: string } | undefined;
+  /** From which it is carried. */
+  readonly stage: number;
   readonly foodG: number;
   readonly tareG: number;
   /** When its food is eaten: food that keeps is carried on when it is open. */
@@ -27,7 +30,12 @@ export const mayCarry = (lot: PouchLot, eater: ResolvedEater): boolean =>
 type Eating = { readonly day: number; readonly meal: MealKind; servings: number };
 
 /** Every pouch of the menu and its reserve, the last meal first and of a meal the heaviest first, the reserve before all. */
-export function foodItems(menu: MenuPlan, lots: ReadonlyMap<string, PouchLot>): FoodItem[] {
+export function foodItems(
+  menu: MenuPlan,
+  lots: ReadonlyMap<string, PouchLot>,
+  { resupplies, planned }: Pick<ResolvedTrip, 'resupplies' | 'planned'>,
+): FoodItem[] {
+  const boughtAt = new Map(planned.map(({ lot, at }) => [lot.code, at]));
   const lotOf = (code: string): PouchLot => {
     const lot = lots.get(code);
     if (!lot) throw new RangeError(`the menu opens lot ${code}, which is not in the stock`);
@@ -35,7 +43,12 @@ export function foodItems(menu: MenuPlan, lots: ReadonlyMap<string, PouchLot>): 
   };
   const weights = (lot: PouchLot) => ({ lot, foodG: pouchFoodG(lot), tareG: lot.tareG });
   const carriedHome = menu.reserve.flatMap(({ code, pouches }) =>
-    Array.from({ length: pouches }, (): FoodItem => ({ ...weights(lotOf(code)), at: undefined, leaves: [] })),
+    Array.from({ length: pouches }, (): FoodItem => ({
+      ...weights(lotOf(code)),
+      at: undefined,
+      stage: 0,
+      leaves: [],
+    })),
   );
   const eatings = new Map<string, Eating[]>();
   const opened = menu.meals.flatMap((meal) =>
@@ -48,6 +61,7 @@ export function foodItems(menu: MenuPlan, lots: ReadonlyMap<string, PouchLot>): 
       return Array.from({ length: pouches }, (): FoodItem => ({
         ...weights(lot),
         at,
+        stage: carriedFromStage(resupplies, at, boughtAt.get(code)),
         leaves: keepsOpen(lot) ? takeFrom(eaten, lot, at) : [{ ...at, foodG: pouchFoodG(lot) }],
       }));
     }),

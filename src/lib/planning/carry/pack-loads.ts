@@ -3,6 +3,8 @@ import { lunchStretch } from '../hydration/lunch-stretch.ts';
 import type { ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { DayLoad, FuelPlan, WaterPlan } from '../model/trip-plan.ts';
 import type { MealKind } from '../model/words.ts';
+import { stageOfBoil } from '../stove/plan-fuel.ts';
+import { isPickedUp, stageAt } from '../model/resupply.ts';
 import type { FoodItem } from './food-items.ts';
 
 export type FuelItem = {
@@ -10,6 +12,8 @@ export type FuelItem = {
   readonly group: string;
   readonly netG: number;
   readonly tareG: number;
+  /** From which it is carried. */
+  readonly stage: number;
 };
 /** An item in the pack of the eater of that place in the party. */
 export type Dealt<Item> = Item & { readonly carrier: number };
@@ -34,11 +38,28 @@ export function loadOf(
   index: number,
   day: number,
 ): DayLoad {
-  const own = food.filter((item) => item.carrier === index);
+  const all = food.filter((item) => item.carrier === index);
   const roomShare = headroomG(eater) / trip.party.reduce((sum, other) => sum + headroomG(other), 0);
   const baseG = eater.baseLoadG;
-  const packagingG = own.reduce((sum, item) => sum + item.tareG, 0);
+  // what is empty stays at the next place on the way, where there are bins
+  const packedAt = (time: 'morning' | 'afternoon') => {
+    const isThere = (stage: number) => isPickedUp(trip.resupplies, stage, day, time);
+    return {
+      own: all.filter(({ stage }) => isThere(stage)),
+      isThere: ({ stage }: { stage: number }) => isThere(stage),
+      isLeft: ({ stage, at }: FoodItem) =>
+        at !== undefined &&
+        trip.resupplies.some(
+          ({ kind }, place) =>
+            kind !== 'cache' &&
+            place + 1 > stageAt(trip.resupplies, at) &&
+            place + 1 > stage &&
+            isThere(place + 1),
+        ),
+    };
+  };
   const leftAfter = (meals: readonly MealKind[]) => {
+    const { own, isThere, isLeft } = packedAt(meals.includes('lunch') ? 'afternoon' : 'morning');
     const isOver = (item: { day: number; meal?: MealKind | undefined }) =>
       item.day < day || (item.day === day && item.meal !== undefined && meals.includes(item.meal));
     return {
@@ -47,11 +68,18 @@ export function loadOf(
           sum + item.foodG - item.leaves.filter(isOver).reduce((eaten, leaving) => eaten + leaving.foodG, 0),
         0,
       ),
-      fuelG: fuelLeftG(containers, index, fuel.boils.filter(isOver)),
+      packagingG: own.filter((item) => !isLeft(item)).reduce((sum, item) => sum + item.tareG, 0),
+      fuelG: fuelLeftG(
+        trip,
+        containers.filter(isThere),
+        index,
+        fuel.boils.filter(isOver),
+        trip.resupplies.filter((_, place) => isThere({ stage: place + 1 })).length,
+      ),
     };
   };
-  const total = (parts: { foodG: number; fuelG: number }, waterG: number) =>
-    baseG + packagingG + parts.foodG + parts.fuelG + waterG;
+  const total = (parts: { foodG: number; packagingG: number; fuelG: number }, waterG: number) =>
+    baseG + parts.packagingG + parts.foodG + parts.fuelG + waterG;
 
   const stretches = water.days[day - 1]?.stretches ?? [];
   const lunchAt = lunchStretch(
@@ -99,7 +127,7 @@ export function loadOf(
     eater: eater.name,
     baseG,
     foodG: morning.parts.foodG,
-    packagingG,
+    packagingG: morning.parts.packagingG,
     fuelG: morning.parts.fuelG,
     waterG: morning.waterG,
     totalG: morning.startG,
@@ -126,16 +154,25 @@ export function loadOf(
   };
 }
 
-/** Fuel and containers in one pack after some fuel is burnt, g. The containers of a group are emptied one after the other; the empty ones are carried out. */
+/**
+ * Fuel and containers in one pack after some fuel is burnt, g. The containers of a group are emptied one after the other; the empty ones are carried to the next place
+ * on the way, where what the stage has left stays with them.
+ *
+ * @param stage that is walked
+ */
 function fuelLeftG(
+  trip: ResolvedTrip,
   containers: readonly Dealt<FuelItem>[],
   carrier: number,
   burnt: FuelPlan['boils'],
+  stage: number,
 ): number {
   const toBurnG = new Map<string, number>();
-  for (const { group, fuelG } of burnt) toBurnG.set(group, (toBurnG.get(group) ?? 0) + fuelG);
+  for (const { group, fuelG, ...boil } of burnt)
+    if (stageOfBoil(trip, boil) === stage) toBurnG.set(group, (toBurnG.get(group) ?? 0) + fuelG);
   let leftG = 0;
-  for (const { group, netG, tareG, carrier: holder } of containers) {
+  for (const { group, netG, tareG, carrier: holder, stage: from } of containers) {
+    if (from !== stage) continue;
     const fromThisG = Math.min(netG, toBurnG.get(group) ?? 0);
     toBurnG.set(group, (toBurnG.get(group) ?? 0) - fromThisG);
     if (holder === carrier) leftG += netG - fromThisG + tareG;

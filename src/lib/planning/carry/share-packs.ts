@@ -1,7 +1,8 @@
 import { notice, type Notice } from '../model/notices.ts';
-import type { Stock } from '../model/pouch-lot.ts';
+import type { PouchLot, Stock } from '../model/pouch-lot.ts';
 import type { ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
-import type { CarryPlan, DayLoad, FuelPlan, MenuPlan, Pack, WaterPlan } from '../model/trip-plan.ts';
+import type { CarryPlan, DayLoad, FuelPlan, MenuPlan, Pack, PickUp, WaterPlan } from '../model/trip-plan.ts';
+import type { Resupply } from '../model/trip.ts';
 import { bodyLoadNotices, gearNotices } from './body-loads.ts';
 import { foodItems, mayCarry, type FoodItem } from './food-items.ts';
 import { headroomG, loadOf, type Carried, type FuelItem } from './pack-loads.ts';
@@ -23,46 +24,52 @@ export function sharePacks(
   fuel: FuelPlan,
 ): { carry: CarryPlan; notices: Notice[] } {
   const lots = new Map(stock.map((lot) => [lot.code, lot]));
-  const dealtG = trip.party.map(() => 0);
+  const dealtG = [0, ...trip.resupplies].map(() => trip.party.map(() => 0));
   const everyone = trip.party.map((_, index) => index);
-  const deal = (grossG: number, may: readonly number[]): number => {
+  const deal = (stage: number, grossG: number, may: readonly number[]): number => {
+    const dealt = dealtG[stage] ?? [];
     const filled = (index: number) => {
       const eater = trip.party[index];
-      return eater ? ((dealtG[index] ?? 0) + grossG) / headroomG(eater) : Infinity;
+      return eater ? ((dealt[index] ?? 0) + grossG) / headroomG(eater) : Infinity;
     };
     const carrier = may.reduce(
       (best, index) => (filled(index) < filled(best) - 1e-12 ? index : best),
       may[0] ?? 0,
     );
-    dealtG[carrier] = (dealtG[carrier] ?? 0) + grossG;
+    dealt[carrier] = (dealt[carrier] ?? 0) + grossG;
     return carrier;
   };
 
   const containers = fuel.containers
-    .flatMap(({ label, group, count, netG, tareG }) =>
-      Array.from({ length: count }, (): FuelItem => ({ label, group, netG, tareG })),
+    .flatMap(({ label, group, count, netG, tareG, stage = 0 }) =>
+      Array.from({ length: count }, (): FuelItem => ({ label, group, netG, tareG, stage })),
     )
     .map((item) => {
       const own = menu.groups.find(({ name }) => name === item.group)?.eaters ?? [];
       const may = everyone.filter((index) => own.includes(trip.party[index]?.name ?? ''));
-      return { ...item, carrier: deal(item.netG + item.tareG, may.length > 0 ? may : everyone) };
+      return { ...item, carrier: deal(item.stage, item.netG + item.tareG, may.length > 0 ? may : everyone) };
     });
   const uncarried = new Set<string>();
-  const food = foodItems(menu, lots).map((item) => {
+  const food = foodItems(menu, lots, trip).map((item) => {
     const may = everyone.filter((index) => {
       const eater = trip.party[index];
       return eater !== undefined && mayCarry(item.lot, eater);
     });
     if (may.length === 0) uncarried.add(item.lot.recipe);
-    return { ...item, carrier: deal(item.foodG + item.tareG, may.length > 0 ? may : everyone) };
+    return { ...item, carrier: deal(item.stage, item.foodG + item.tareG, may.length > 0 ? may : everyone) };
   });
 
-  const packs = trip.party.map((eater, index) =>
-    packOf(
-      eater,
-      food.filter((item) => item.carrier === index),
-      containers.filter((item) => item.carrier === index),
-    ),
+  const packsOf = (stage: number) =>
+    trip.party.map((eater, index) =>
+      packOf(
+        eater,
+        food.filter((item) => item.carrier === index && item.stage === stage),
+        containers.filter((item) => item.carrier === index && item.stage === stage),
+      ),
+    );
+  const packs = packsOf(0);
+  const pickUps = trip.resupplies.map((place, index) =>
+    pickUpOf(place, trip.resupplies[index + 1]?.day ?? trip.days.length, packsOf(index + 1), lots),
   );
   const carried: Carried = { trip, food, containers, water, fuel };
   const loads = trip.days.flatMap(({ day }) =>
@@ -70,7 +77,7 @@ export function sharePacks(
   );
   const avoiders = trip.party.filter(({ allergens }) => allergens.length > 0).map(({ name }) => name);
   return {
-    carry: { packs, loads },
+    carry: { packs, pickUps, loads },
     notices: [
       ...[...uncarried].sort().map((recipe) => notice('nobody-may-carry', { recipe, avoiders })),
       ...overloadNotices(loads),
@@ -78,6 +85,66 @@ export function sharePacks(
       ...gearNotices(trip.party),
       ...swellingNotices(trip),
     ],
+  };
+}
+
+/** What is picked up at a place, with what it comes to. */
+function pickUpOf(
+  { place, kind, day, from, postBy, boxG, label }: Resupply,
+  untilDay: number,
+  packs: readonly Pack[],
+  lots: ReadonlyMap<string, PouchLot>,
+): PickUp {
+  const sum = (of: (pack: Pack) => number) => packs.reduce((all, pack) => all + of(pack), 0);
+  const together = <Row extends { readonly grossG: number }>(
+    rows: readonly Row[],
+    key: (row: Row) => string,
+    count: (row: Row) => number,
+  ) =>
+    [...Map.groupBy(rows, key)].map(([name, own]) => ({
+      name,
+      first: own[0],
+      count: own.reduce((all, row) => all + count(row), 0),
+      grossG: own.reduce((all, row) => all + row.grossG, 0),
+    }));
+  const pouches = together(
+    packs.flatMap((pack) => pack.pouches),
+    ({ code }) => code,
+    (row) => row.pouches,
+  ).map(({ name, first, count, grossG }) => ({
+    code: name,
+    recipe: first?.recipe ?? '',
+    pouches: count,
+    grossG,
+  }));
+  const fuelContainers = together(
+    packs.flatMap((pack) => pack.fuelContainers),
+    ({ label: of }) => of,
+    (row) => row.count,
+  ).map(({ name, count, grossG }) => ({ label: name, count, grossG }));
+  const [foodG, packagingG, fuelGrossG] = [
+    sum((pack) => pack.foodG),
+    sum((pack) => pack.packagingG),
+    sum((pack) => pack.fuelGrossG),
+  ];
+  const dates = pouches.flatMap(({ code }) => lots.get(code)?.bestBefore ?? []).sort();
+  return {
+    place,
+    kind,
+    day,
+    from,
+    untilDay,
+    ...(postBy !== undefined && { postBy }),
+    label,
+    ...(dates[0] !== undefined && { bestBefore: dates[0] }),
+    pouches: pouches.sort((a, b) => (a.code < b.code ? -1 : 1)),
+    fuelContainers,
+    foodG,
+    packagingG,
+    fuelGrossG,
+    boxG,
+    totalG: foodG + packagingG + fuelGrossG + boxG,
+    packs: [...packs],
   };
 }
 

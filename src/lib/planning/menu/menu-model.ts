@@ -299,7 +299,7 @@ function modelLot(lot: PouchLot, index: number, dish: number, problem: MenuProbl
     servingKcal: lot.energyKcal,
     servings: lot.servingsPerPouch,
     feeds: party.map((eater) => mayEat(lot, eater) && tasteOf(lot.recipe, eater) !== 'never'),
-    firstDay: window ? Math.max(0, dayIndex(window.firstDay)) : 0,
+    firstDay: window ? (dayIndex(window.firstDay) < 0 ? demand.length : dayIndex(window.firstDay)) : 0,
     lastDay: window ? Math.min(lastInDate, dayIndex(window.lastDay)) : lastInDate,
     grossG: pouchGrossG(lot),
     tareG: lot.tareG,

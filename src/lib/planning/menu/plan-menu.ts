@@ -1,6 +1,7 @@
 import { cookGroupsOf } from '../model/meal-rules.ts';
 import { notice, type Notice } from '../model/notices.ts';
 import type { Stock } from '../model/pouch-lot.ts';
+import { firstDayOf } from '../model/resupply.ts';
 import type { ResolvedTrip } from '../model/resolve-trip.ts';
 import type { Settings } from '../model/settings.ts';
 import type { DayDemand, MenuPlan, ReservePouches } from '../model/trip-plan.ts';
@@ -36,7 +37,16 @@ export function poseMenu(
   const { reserve, rest, notices } = setReserveAside(trip, demand, listed.rest);
   const { kept } = listed;
   return {
-    problem: { demand, party: trip.party, tasks, stock: rest, windows: {}, kept, burdens, settings },
+    problem: {
+      demand,
+      party: trip.party,
+      tasks,
+      stock: rest,
+      windows: windowsOf(trip),
+      kept,
+      burdens,
+      settings,
+    },
     kept,
     reserve,
     notices: [...listed.notices, ...notices, ...groupNotices(trip), ...olderNotices(kept)],
@@ -84,6 +94,15 @@ function estimateNotices({ meals }: Pick<MenuPlan, 'meals'>): Notice[] {
     .filter((lot) => lot.estimated?.some((field) => field === 'energyKcal' || field === 'waterMl'));
   const lots = [...new Set(estimated.map(({ code }) => code))].sort();
   return lots.length > 0 ? [notice('lots-estimated', { lots })] : [];
+}
+
+/** Food bought on the way can be eaten once the shop is reached. */
+function windowsOf({ planned, resupplies, days }: ResolvedTrip): MenuProblem['windows'] {
+  return Object.fromEntries(
+    planned
+      .filter(({ at }) => at !== undefined)
+      .map(({ at, lot }) => [lot.code, { firstDay: firstDayOf(resupplies, at), lastDay: days.length }]),
+  );
 }
 
 /** Pouches that the menu opens and the reserve holds, by lot code, sorted: what has to be set aside and packed. */

@@ -122,6 +122,7 @@ export type FaultParams = {
   'no-water': { readonly waterKind: WaterKind };
   'stir-outside-wait': { readonly stirMin: number; readonly waitMin: number };
   'code-twice': { readonly lot: string };
+  'place-twice': { readonly place: string };
 
   // recipes, batches and equipment
   'piece-without-weight': None;

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { wrong } from './faults.ts';
-import { CalendarDate } from './kinds.ts';
+import { CalendarDate, ShortText } from './kinds.ts';
 import { PouchLot, type Stock } from './pouch-lot.ts';
 import { pouchFoodG } from './pouch-totals.ts';
 import { PLANNED_WAYS } from './words.ts';
@@ -20,6 +20,7 @@ export const PlannedLot = z.strictObject({
     .max(50_000, wrong('over', { most: 50, unit: 'kg' }))
     .optional()
     .describe('Food in one packet as it is bought, g; left out: bought by weight'),
+  at: ShortText.optional().describe('The shop on the way where it is bought; left out: before departure'),
   by: CalendarDate.optional().describe(
     'Last day to begin: to cook what is dried, or to buy; left out: in time for departure',
   ),

@@ -2,9 +2,10 @@ import { addDays } from './calendar.ts';
 import { wholeBody, type Body, type BodyData } from './body.ts';
 import { isMinor } from './minors.ts';
 import type { PlannedLot } from './planned-lot.ts';
+import { inOrder } from './resupply.ts';
 import type { Terrain, WalkingTimeMethod } from './route.ts';
 import { TRIP_DEFAULTS, usualLoads, type Default } from './trip-defaults.ts';
-import type { CookGroup, DayConditions, Eater, MealRule, StartedContainer, Trip } from './trip.ts';
+import type { CookGroup, DayConditions, Eater, MealRule, Resupply, StartedContainer, Trip } from './trip.ts';
 import type { CanisterGas, FuelKind, MainMeal, ServingStyle } from './words.ts';
 import type { Why } from './why.ts';
 
@@ -73,6 +74,8 @@ export type ResolvedTrip = {
   readonly servingStyle: ServingStyle;
   readonly mealRules: readonly MealRule[];
   readonly reserveMeals: number;
+  /** In the order of the way. */
+  readonly resupplies: readonly Resupply[];
   readonly planned: readonly PlannedLot[];
   readonly menu: Trip['menu'];
   readonly assumptions: readonly Assumption[];
@@ -224,6 +227,7 @@ export function resolveTrip(
     servingStyle: orDefault('servingStyle', trip.servingStyle, TRIP_DEFAULTS.servingStyle),
     mealRules: trip.mealRules ?? [],
     reserveMeals: orDefault('reserveMeals', trip.reserveMeals, TRIP_DEFAULTS.reserveMeals),
+    resupplies: inOrder(trip.resupplies),
     planned: trip.planned ?? [],
     menu: trip.menu,
     assumptions,

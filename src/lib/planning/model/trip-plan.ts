@@ -15,7 +15,7 @@ import { Notice } from './notices.ts';
 import { Reason } from './reasons.ts';
 import { PlannedLot, PlannedWay } from './planned-lot.ts';
 import { DishStyle } from './trip.ts';
-import { LEG_BASES } from './words.ts';
+import { LEG_BASES, RESUPPLY_KINDS } from './words.ts';
 import { Term } from './terms.ts';
 import { Why } from './why.ts';
 
@@ -288,6 +288,11 @@ export const FuelPlan = z.strictObject({
       netG: Amount.describe('Fuel in one'),
       tareG: Amount,
       started: z.boolean().describe('From home, part full'),
+      stage: z
+        .int()
+        .positive()
+        .optional()
+        .describe('Place on the way where it is picked up, from 1; left out: from the start'),
     }),
   ),
   takenG: Amount.describe('Fuel in the containers'),
@@ -351,7 +356,41 @@ export const DayLoad = z.strictObject({
   overG: Amount.describe('Peak above what this eater may carry'),
 });
 export type DayLoad = z.infer<typeof DayLoad>;
-export const CarryPlan = z.strictObject({ packs: z.array(Pack), loads: z.array(DayLoad) });
+/** What is picked up on the way, and into which packs it goes. */
+export const PickUp = z.strictObject({
+  place: z.string(),
+  kind: z.enum(RESUPPLY_KINDS),
+  day: Day,
+  from: MealKind.describe('First meal that is eaten from it'),
+  untilDay: Day.describe('Last day that it feeds'),
+  postBy: CalendarDate.optional(),
+  label: z.string(),
+  bestBefore: CalendarDate.optional().describe('Of the food in it that expires first'),
+  pouches: z
+    .array(
+      z.strictObject({
+        code: LotCode,
+        recipe: z.string(),
+        pouches: z.int().positive(),
+        grossG: Amount,
+        toCome: ToCome,
+      }),
+    )
+    .describe('Food in it, lot by lot'),
+  fuelContainers: z.array(z.strictObject({ label: z.string(), count: z.int().positive(), grossG: Amount })),
+  foodG: Amount,
+  packagingG: Amount,
+  fuelGrossG: Amount,
+  boxG: Amount.describe('The empty box'),
+  totalG: Amount.describe('The box as it is sent'),
+  packs: z.array(Pack).describe('Where it goes, for each eater'),
+});
+export type PickUp = z.infer<typeof PickUp>;
+export const CarryPlan = z.strictObject({
+  packs: z.array(Pack).describe('What each carries from the start'),
+  pickUps: z.array(PickUp).describe('What comes into the packs on the way, in order'),
+  loads: z.array(DayLoad),
+});
 export type CarryPlan = z.infer<typeof CarryPlan>;
 
 // shortfall
@@ -404,6 +443,7 @@ export const ComingLot = z.strictObject({
   code: LotCode,
   recipe: z.string(),
   way: PlannedWay,
+  at: z.string().optional().describe('The shop on the way where it is bought; left out: before departure'),
   by: CalendarDate.optional().describe('Last day to begin; left out: in time for departure'),
   pouches: z.int().nonnegative().describe('To come; of bought food, bags of one portion'),
   needed: z.int().nonnegative().describe('Of these, in the menu and the reserve'),

@@ -19,7 +19,7 @@ import { PlannedLot } from './planned-lot.ts';
 import { LotCode } from './pouch-lot.ts';
 import { Reason } from './reasons.ts';
 import { Route, Terrain, WalkingTimeMethod } from './route.ts';
-import { CANISTER_GASES } from './words.ts';
+import { CANISTER_GASES, RESUPPLY_KINDS } from './words.ts';
 
 const DailyEnergyKcal = z
   .number(wrong('not-kcal'))
@@ -300,6 +300,31 @@ export const ChosenMeal = z.strictObject({
 });
 export type ChosenMeal = z.infer<typeof ChosenMeal>;
 
+/** A place on the way where food and fuel are picked up. */
+export const Resupply = z.strictObject({
+  place: ShortText.describe('Name of the place, unique on the trip'),
+  kind: z.enum(RESUPPLY_KINDS).describe('A box that was sent ahead, a shop there, or a cache'),
+  day: z
+    .int(wrong('not-whole'))
+    .min(1, wrong('under', { least: 1 }))
+    .describe('Day of the trip, from 1'),
+  from: MainMeal.default('dinner').describe('First meal of that day that is eaten from it'),
+  postBy: CalendarDate.optional().describe('Last day to post the box, or to leave the cache'),
+  boxG: z
+    .number(wrong('not-a-weight'))
+    .nonnegative(wrong('negative'))
+    .max(20_000, wrong('over', { most: 20, unit: 'kg' }))
+    .default(0)
+    .describe('Empty box with its wrapping, g'),
+  label: z
+    .string()
+    .trim()
+    .max(500, wrong('too-long', { most: 500 }))
+    .default('')
+    .describe('What is written on it'),
+});
+export type Resupply = z.infer<typeof Resupply>;
+
 const TripFields = z.strictObject({
   name: ShortText.describe('Name of the trip'),
   startDate: CalendarDate.describe('Date of day 1'),
@@ -381,6 +406,11 @@ const TripFields = z.strictObject({
     .max(30, wrong('over', { most: 30, unit: 'meals' }))
     .optional()
     .describe('Main meals for everyone that are carried and not planned to be eaten'),
+  resupplies: z
+    .array(Resupply)
+    .max(40, wrong('too-many', { most: 40 }))
+    .optional()
+    .describe('Places on the way where food and fuel are picked up'),
   planned: z
     .array(PlannedLot)
     .max(200, wrong('too-many', { most: 200 }))
@@ -457,6 +487,14 @@ export const Trip = TripFields.superRefine((trip, context) => {
     trip.party.forEach(({ name }) => {
       if (!groupOf.has(name)) fail(['cookGroups'], wrong('in-no-group', { name }));
     });
+
+  const places = new Set<string>();
+  trip.resupplies?.forEach(({ place, day }, index) => {
+    if (day > trip.dayCount)
+      fail(['resupplies', index, 'day'], wrong('day-after-trip', { day, most: trip.dayCount }));
+    if (places.has(place)) fail(['resupplies', index, 'place'], wrong('place-twice', { place }));
+    places.add(place);
+  });
 
   const planned = new Set<string>();
   trip.planned?.forEach(({ lot: { code } }, index) => {

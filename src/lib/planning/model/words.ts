@@ -206,6 +206,16 @@ export const LEG_BASIS_WORDS: Readonly<Record<(typeof LEG_BASES)[number], Text>>
   'hours only': text('hours only'),
 };
 
+/** Where food and fuel come from on the way. */
+export const RESUPPLY_KINDS = ['box', 'shop', 'cache'] as const;
+export type ResupplyKind = (typeof RESUPPLY_KINDS)[number];
+/** How each is called. */
+export const RESUPPLY_WORDS: Readonly<Record<ResupplyKind, Text>> = {
+  box: text('box sent ahead'),
+  shop: text('shop there'),
+  cache: text('cache left before'),
+};
+
 /** How food that is not there yet comes to a trip. */
 export const PLANNED_WAYS = ['buy', 'dry'] as const;
 export type PlannedWay = (typeof PLANNED_WAYS)[number];

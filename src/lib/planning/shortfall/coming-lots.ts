@@ -3,7 +3,7 @@ import { packetsOf, type PlannedLot } from '../model/planned-lot.ts';
 import { notice, type Notice } from '../model/notices.ts';
 import type { Stock } from '../model/pouch-lot.ts';
 import { pouchEnergyKcal, pouchFoodG } from '../model/pouch-totals.ts';
-import type { CarryPlan, ComingLot, MenuPlan, TrailCard } from '../model/trip-plan.ts';
+import type { CarryPlan, ComingLot, MenuPlan, Pack, TrailCard } from '../model/trip-plan.ts';
 import type { PlannedWay } from '../model/words.ts';
 
 /** Planned lots that are not on the shelf: a code that is there already is there. */
@@ -16,7 +16,7 @@ export function stillToCome(planned: readonly PlannedLot[], shelf: Stock): Plann
 export function comingLots(planned: readonly PlannedLot[], menu: MenuPlan): ComingLot[] {
   const needed = new Map(pouchesNeeded(menu).map(({ code, pouches }) => [code, pouches]));
   return planned.map((own): ComingLot => {
-    const { lot, way, by, packetG } = own;
+    const { lot, way, at, by, packetG } = own;
     const packets = packetsOf(own);
     const eaters = new Set(
       menu.meals.flatMap(({ portions }) =>
@@ -27,6 +27,7 @@ export function comingLots(planned: readonly PlannedLot[], menu: MenuPlan): Comi
       code: lot.code,
       recipe: lot.recipe,
       way,
+      ...(at !== undefined && { at }),
       ...(by !== undefined && { by }),
       pouches: lot.pouches,
       needed: needed.get(lot.code) ?? 0,
@@ -61,6 +62,11 @@ export function markToCome({ menu, carry, card }: Shown, planned: readonly Plann
       const toCome = ways.get(row.code);
       return toCome ? { ...row, toCome } : row;
     });
+  const markedPack = (pack: Pack): Pack => ({
+    ...pack,
+    pouches: marked(pack.pouches),
+    reserve: marked(pack.reserve),
+  });
   return {
     menu: {
       ...menu,
@@ -69,10 +75,11 @@ export function markToCome({ menu, carry, card }: Shown, planned: readonly Plann
     },
     carry: {
       ...carry,
-      packs: carry.packs.map((pack) => ({
-        ...pack,
-        pouches: marked(pack.pouches),
-        reserve: marked(pack.reserve),
+      packs: carry.packs.map(markedPack),
+      pickUps: carry.pickUps.map((pickUp) => ({
+        ...pickUp,
+        pouches: marked(pickUp.pouches),
+        packs: pickUp.packs.map(markedPack),
       })),
     },
     card: {

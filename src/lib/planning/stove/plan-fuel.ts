@@ -4,6 +4,7 @@ import type { Assumption, ResolvedDay, ResolvedTrip } from '../model/resolve-tri
 import type { Settings } from '../model/settings.ts';
 import { STOVE_EFFICIENCY } from '../model/trip-defaults.ts';
 import { cookGroupsOf } from '../model/meal-rules.ts';
+import { stageAt } from '../model/resupply.ts';
 import { notice, type Notice } from '../model/notices.ts';
 import type { Boil, FuelPlan, MenuPlan, WaterPlan } from '../model/trip-plan.ts';
 import type { FuelKind, MealKind } from '../model/words.ts';
@@ -220,15 +221,21 @@ export function planFuel(
 
   const burntG = boils.reduce((sum, boil) => sum + boil.fuelG, 0);
   const withReserveG = burntG * (1 + reserve);
-  const containers = containersByGroup(
-    groups.map(({ name }) => ({
-      name,
-      needG:
-        boils.filter(({ group }) => group === name).reduce((sum, boil) => sum + boil.fuelG, 0) *
-        (1 + reserve),
-    })),
-    settings.fuelContainers.filter((size) => size.fuel === fuel),
-    trip.stove.started.filter((container) => container.fuel === fuel),
+  const stages = [0, ...trip.resupplies.map((_, index) => index + 1)];
+  // each stage has containers of its own; those that are started are at home
+  const containers = stages.flatMap((stage) =>
+    containersByGroup(
+      groups.map(({ name }) => ({
+        name,
+        needG:
+          boils
+            .filter((boil) => boil.group === name && stageOfBoil(trip, boil) === stage)
+            .reduce((sum, boil) => sum + boil.fuelG, 0) *
+          (1 + reserve),
+      })),
+      settings.fuelContainers.filter((size) => size.fuel === fuel),
+      stage === 0 ? trip.stove.started.filter((container) => container.fuel === fuel) : [],
+    ).map((container) => (stage === 0 ? container : { ...container, stage })),
   );
   const heatKJ = boils.reduce((sum, boil) => sum + boil.heatKJ, 0);
   const waterMl = boils.reduce((sum, boil) => sum + boil.waterMl, 0);
@@ -273,6 +280,12 @@ export function planFuel(
       stove.basis === 'entered' ? [] : [{ field: 'stove.efficiency', value: stove.value, why: stove.why }],
   };
 }
+
+/** The stage whose fuel a boil burns: drinking water is made at camp, after dinner. */
+export const stageOfBoil = (
+  { resupplies }: Pick<ResolvedTrip, 'resupplies'>,
+  { day, meal = 'drink' }: Pick<Boil, 'day' | 'meal'>,
+): number => stageAt(resupplies, { day, meal });
 
 /** Containers for each group's own stove. Started ones from home go to the groups in turn, to whoever burns most first. */
 function containersByGroup(

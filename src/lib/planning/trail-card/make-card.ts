@@ -1,3 +1,4 @@
+import { allPacks } from '../carry/all-packs.ts';
 import { say } from '../../texts/say.ts';
 import { waterInto } from '../hydration/plan-water.ts';
 import { exclusionsOf, mayEat } from '../menu/exclusions.ts';
@@ -218,7 +219,7 @@ function carriersOf(
   const same = meal.opened.filter(({ code }) => code === opened.code);
   let before = same.slice(0, same.indexOf(opened)).reduce((sum, { pouches }) => sum + pouches, 0);
   let wanted = opened.pouches;
-  return carry.packs.flatMap(({ eater, pouches: items }) =>
+  return allPacks(carry).flatMap(({ eater, pouches: items }) =>
     items
       .filter(
         (item) =>
@@ -256,7 +257,7 @@ function openLine(
       openSinceDay: Math.min(...rows.map(({ sinceDay }) => sinceDay)),
       waterMl,
       waterMlPerPouch: servings > 0 ? waterMl / servings : 0,
-      carriedBy: cooked.carry.packs.flatMap((pack) =>
+      carriedBy: allPacks(cooked.carry).flatMap((pack) =>
         pack.pouches
           .filter(
             (item) =>

@@ -19,6 +19,7 @@ export const load: PageServerLoad = async ({ locals, params }) => {
   return {
     shortfall: { ...plan.shortfall, shopping },
     coming: plan.coming,
+    shops: (stored.trip.resupplies ?? []).filter(({ kind }) => kind === 'shop').map(({ place }) => place),
     mayChange,
     toDry: await planDryingIfUseful(app, planned),
     reasons: { missing: missingAssumptions(), drying: dryingAssumptions(await app.settings.getKitchen()) },
@@ -90,6 +91,7 @@ function amountIn(read: FormReader) {
     packets: amount('packets', true),
     pouches: amount('pouches', true),
     packetG: amount('packetG', false),
+    at: read.entered['at']?.[0],
   };
 }
 

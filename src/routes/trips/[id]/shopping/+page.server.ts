@@ -4,7 +4,7 @@ import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { changePlannedAmount } from '$lib/server/fill-plan.ts';
 import { planDryingIfUseful } from '$lib/server/plan-drying-for-trip.ts';
-import { packedWords, plannedForPage } from '$lib/server/plan-stored-trip.ts';
+import { plannedForPage } from '$lib/server/plan-stored-trip.ts';
 import { shopLines } from '$lib/trip-views/shop-lines.ts';
 import { sheetPaper } from '$lib/trip-views/sheet-papers.ts';
 import type { Actions, PageServerLoad } from './$types';
@@ -16,8 +16,11 @@ export const load: PageServerLoad = async ({ locals, params, parent, url }) => {
   const { shown } = await parent();
   return {
     plan: { tripName, startDate, shortfall, fuel, coming },
-    ticks: shopLines(coming, planned.stored.trip.planned ?? []),
-    mayTick: !locals.readsOnly && packedWords(planned.stored) === undefined,
+    ticks: shopLines(coming, planned.stored.trip.planned ?? []).filter(
+      // once the packs are packed, only what is bought on the way
+      ({ lot }) => planned.stored.stage !== 'packed' || lot.at !== undefined,
+    ),
+    mayTick: !locals.readsOnly && planned.stored.stage !== 'finished',
     paper: sheetPaper(url, shown.unitSystem),
     drying: toDry,
   };
