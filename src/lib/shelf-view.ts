@@ -77,6 +77,7 @@ export const ENTRY_WORDS: Readonly<Record<EntryKind, Text>> = {
   'brought back': text('brought back'),
   unpacked: text('unpacked'),
   reopened: text('reopened'),
+  'eaten at home': text('eaten at home'),
   discarded: text('discarded'),
   counted: text('counted'),
 };

@@ -158,3 +158,16 @@ export const foodsImportReasons = (): Reasons => ({
     },
   },
 });
+
+/** What the form for pouches eaten at home begins with. */
+export const eatenReasons = (): Reasons => ({
+  eaten: {
+    of: {
+      eaten: {
+        label: say('Pouches'),
+        value: '1',
+        why: say('most meals at home are one pouch (rule of thumb)'),
+      },
+    },
+  },
+});

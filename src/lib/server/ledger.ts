@@ -22,6 +22,8 @@ const ROUTES = {
   unpacked: ['packed', 'shelf'],
   /** Counted as eaten when the trip was finished, and back in the packs as it was opened again. */
   reopened: ['outside', 'packed'],
+  /** Without a trip. */
+  'eaten at home': ['shelf', 'outside'],
   discarded: ['shelf', 'outside'],
   counted: ['outside', 'shelf'],
 } as const satisfies Record<string, readonly [from: Place, to: Place]>;

@@ -81,6 +81,33 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
       expect(await app.shelf.lotsCalled([])).toEqual([]);
     });
 
+    test('what is eaten at home leaves the shelf, once and no more than is free', async () => {
+      const app = await openTestApp();
+      await app.shelf.addLot(madeUpLot());
+      await promise(app, 'LENT-01', 4);
+      const seen = (await app.shelf.history('LENT-01'))[0]?.id ?? 0;
+      expect(await app.shelf.eatAtHome('LENT-01', 1, 'good', seen)).toMatchObject({
+        onShelf: 1,
+        setAside: 4,
+      });
+      expect((await app.shelf.history('LENT-01'))[0]).toMatchObject({
+        kind: 'eaten at home',
+        fromPlace: 'shelf',
+        toPlace: 'outside',
+        pouches: 1,
+        tripId: null,
+        note: 'good',
+      });
+      await expectUserError(app.shelf.eatAtHome('LENT-01', 1, '', seen), 'StaleVersion', 'none was entered');
+      await expectUserError(
+        app.shelf.eatAtHome('LENT-01', 2, ''),
+        'Refused',
+        'has 1 on the shelf',
+        '4 are set',
+      );
+      await expectUserError(app.shelf.eatAtHome('gone', 1, ''), 'NotFound', '"gone"');
+    });
+
     test('a lot that is not there', async () => {
       const app = await openTestApp();
       expect(await app.shelf.getLot('gone')).toBeUndefined();

@@ -190,36 +190,40 @@ export class ShelfRepository {
    * @throws UserError `NotFound`, `StaleVersion`, or `Refused` where there are not as many on the shelf and free
    */
   discardPouches(code: string, pouches: number, note: string, lastEntry?: number): Promise<ShelfLot> {
+    return this.#takeOff('discarded', code, pouches, note, lastEntry);
+  }
+
+  /** Pouches that were eaten without a trip; with the errors of `discardPouches`. */
+  eatAtHome(code: string, pouches: number, note: string, lastEntry?: number): Promise<ShelfLot> {
+    return this.#takeOff('eaten at home', code, pouches, note, lastEntry);
+  }
+
+  #takeOff(
+    kind: 'discarded' | 'eaten at home',
+    code: string,
+    pouches: number,
+    note: string,
+    lastEntry: number | undefined,
+  ): Promise<ShelfLot> {
     refuseUnlessWhole(pouches, 1);
     return writing(this.#db, async (trx) => {
       const { id, onShelf, setAside } = await takeLot(trx, code);
       if (lastEntry !== undefined && lastEntry !== (await lastEntryOf(trx, id)))
         throw new UserError(
           'StaleVersion',
-          say(
-            'The pouches of lot "{code}" were changed elsewhere since this page was opened, so none was discarded. Look at the history below. If these pouches are not among them, send this again.',
-            { code },
-          ),
+          kind === 'discarded'
+            ? say(
+                'The pouches of lot "{code}" were changed elsewhere since this page was opened, so none was discarded. Look at the history below. If these pouches are not among them, send this again.',
+                { code },
+              )
+            : say(
+                'The pouches of lot "{code}" were changed elsewhere since this page was opened, so none was entered as eaten. Look at the history below. If these pouches are not among them, send this again.',
+                { code },
+              ),
         );
       if (pouches > onShelf)
-        throw new UserError(
-          'Refused',
-          [
-            say('Lot "{code}" has only {onShelf} on the shelf, so {pouches} cannot be discarded.', {
-              code,
-              onShelf: String(onShelf),
-              pouches: String(pouches),
-            }),
-            ...(setAside > 0
-              ? [
-                  say('Another {setAside} are set aside for trips: release them there first.', {
-                    setAside: String(setAside),
-                  }),
-                ]
-              : []),
-          ].join(' '),
-        );
-      await append(trx, this.#now(), note, [{ kind: 'discarded', lotId: id, pouches }]);
+        throw new UserError('Refused', tooFewFree(kind, code, pouches, onShelf, setAside));
+      await append(trx, this.#now(), note, [{ kind, lotId: id, pouches }]);
       return shelfLot(await takeLot(trx, code));
     });
   }
@@ -297,6 +301,32 @@ export class ShelfRepository {
       });
     });
   }
+}
+
+/** Why so many pouches cannot be taken off the shelf. */
+function tooFewFree(
+  kind: 'discarded' | 'eaten at home',
+  code: string,
+  pouches: number,
+  onShelf: number,
+  setAside: number,
+): string {
+  const counts = { code, onShelf: String(onShelf), pouches: String(pouches) };
+  return [
+    kind === 'discarded'
+      ? say('Lot "{code}" has only {onShelf} on the shelf, so {pouches} cannot be discarded.', counts)
+      : say(
+          'Lot "{code}" has only {onShelf} on the shelf, so {pouches} cannot have been eaten. Enter a count first.',
+          counts,
+        ),
+    ...(setAside > 0
+      ? [
+          say('Another {setAside} are set aside for trips: release them there first.', {
+            setAside: String(setAside),
+          }),
+        ]
+      : []),
+  ].join(' ');
 }
 
 /** @returns the id of a lot's newest entry; 0 where it has none */

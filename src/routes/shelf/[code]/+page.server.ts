@@ -8,18 +8,27 @@ import { addUserError } from '$lib/forms/user-error.ts';
 import { codeInAddress, lotHref } from '$lib/lot-href.ts';
 import { blankFields, shownEstimates } from '$lib/presentation/lot-estimates.ts';
 import { knownToHousehold } from '$lib/server/known-to-household.ts';
+import { eatenReasons } from '$lib/reasons/lot.ts';
 import { shelfRow } from '$lib/shelf-view.ts';
 import { say } from '$lib/texts/say.ts';
+import { dishName } from '$lib/planning/model/complete-lot.ts';
+import type { Recipe, WaterNote } from '$lib/planning/model/recipe.ts';
+import { WATER_FINDING_WORDS, WATER_FINDINGS } from '$lib/planning/model/words.ts';
+import type { App } from '$lib/server/app.ts';
+import { UserError } from '$lib/server/errors.ts';
+import type { Stored } from '$lib/server/records.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 /** What an action hands back: of which form of the page, what is odd, and what was saved meanwhile. */
 type Refusal = RefusedForm & {
-  readonly of: 'save' | 'count' | 'discard';
+  readonly of: 'save' | 'count' | 'eaten' | 'discard';
   readonly odd?: Odd;
   readonly newer?: { readonly version: number; readonly changes: readonly Difference[] };
 };
 
 const MOST_POUCHES = 100_000;
+/** The most notes that a recipe keeps; the oldest make room. */
+const MOST_WATER_NOTES = 200;
 
 const noSuchLot = (code: string): never =>
   error(
@@ -53,8 +62,10 @@ export const load: PageServerLoad = async ({ locals: { app, readsOnly }, params,
       label: say(LOT_LABELS[field]!),
       whole,
     })),
+    hasRecipe: !readsOnly && (await recipeCalled(app, lot.recipe)) !== undefined,
     history,
     lastEntry: history[0]?.id ?? 0,
+    reasons: eatenReasons(),
     promised,
   };
 };
@@ -104,6 +115,27 @@ export const actions: Actions = {
     redirect(303, lotHref(code));
   },
 
+  eaten: async ({ request, locals: { app }, cookies, params }) => {
+    const code = codeInAddress(params.code);
+    const read = new FormReader(await request.formData(), 'metric');
+    const pouches = wholePouches(read, 'eaten', 1);
+    const finding = WATER_FINDINGS.find((each) => each === read.text('finding'));
+    if (pouches === undefined) return fail<Refusal>(422, { ...read.refused(), of: 'eaten' });
+    const said = [finding && say(WATER_FINDING_WORDS[finding]), read.text('eatenNote')]
+      .filter(Boolean)
+      .join('; ');
+    try {
+      const { recipe } = await app.shelf.eatAtHome(code, pouches, said, read.number('lastEntry'));
+      if (finding)
+        await noteWater(app, recipe, { date: app.today(), finding, note: read.text('eatenNote') ?? '' });
+    } catch (caught) {
+      const status = addUserError(read, caught, 'eaten');
+      return fail<Refusal>(status, { ...read.refused(), of: 'eaten' });
+    }
+    sayDone(cookies, 'pouches-eaten');
+    redirect(303, lotHref(code));
+  },
+
   discard: async ({ request, locals: { app }, cookies, params }) => {
     const code = codeInAddress(params.code);
     const read = new FormReader(await request.formData(), 'metric');
@@ -123,6 +155,24 @@ export const actions: Actions = {
     redirect(303, lotHref(code));
   },
 };
+
+/** The recipe that a lot is named after, which learns from how its water turned out. */
+async function recipeCalled(app: App, name: string): Promise<Stored<Recipe> | undefined> {
+  const wanted = dishName(name);
+  return (await app.kitchen.recipes.list()).find(({ value }) => dishName(value.name) === wanted);
+}
+
+/** A note that does not reach its recipe is in the history of the lot all the same. */
+async function noteWater(app: App, name: string, note: WaterNote): Promise<void> {
+  const stored = await recipeCalled(app, name);
+  if (!stored) return;
+  const waterNotes = [...stored.value.waterNotes, note].slice(-MOST_WATER_NOTES);
+  await app.kitchen.recipes
+    .update(stored.id, { ...stored.value, waterNotes }, stored.version)
+    .catch((caught: unknown) => {
+      if (!(caught instanceof UserError)) throw caught;
+    });
+}
 
 function wholePouches(read: FormReader, name: string, least: number): number | undefined {
   const pouches = read.number(name);
