@@ -98,6 +98,17 @@ describe('readQuickLots', () => {
     ]);
   });
 
+  it('takes the sealing date of all rows where a row has none', () => {
+    const dates = (all: object, row: object = {}) =>
+      read([{ ...CHILI, ...row }], { all }).lots.map(({ lot }) => [lot.sealedOn, lot.bestBefore]);
+    // middling fat, dehydrated, in a foil pouch with an absorber: as the storage table says, from that day on
+    const [[, undated] = []] = dates({});
+    const [[sealed, best] = []] = dates({ sealedOn: '2026-12-01' });
+    expect(sealed).toBe('2026-12-01');
+    expect(best! > undated!).toBe(true);
+    expect(dates({ sealedOn: '2026-12-01' }, { sealedOn: '2026-10-15' })[0]?.[0]).toBe('2026-10-15');
+  });
+
   it('takes a small pouch for one serving, and asks about a large one', () => {
     const row = { recipe: 'Soup', pouches: '3', pouchG: '90' };
     expect(read([row]).lots[0]?.lot.servingsPerPouch).toBe(1);

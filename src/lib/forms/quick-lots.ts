@@ -135,7 +135,7 @@ function readRow(read: FormReader, shown: ShownIn, line: number): Row | undefine
     waterKind: waterKindOf(water),
     steepMin: numberOf(steep),
     mealKinds: said('mealKinds')?.value as StatedLot['mealKinds'],
-    sealedOn: said('sealedOn')?.value as string | undefined,
+    sealedOn: (said('sealedOn')?.value as string | undefined) ?? read.text('sealedOn'),
     bestBefore: said('bestBefore')?.value as string | undefined,
     allergens: allergens?.value as StatedLot['allergens'],
     allergensOpen: allergens?.open,

@@ -95,6 +95,10 @@ export function quickLotReasons({ unitSystem }: ShownIn): Reasons {
           label: say('Energy, water and meals'),
           why: say('your recipe of that name, else another lot of that name, else the kind of dish'),
         },
+        sealedOn: {
+          label: say(QUICK_LABELS['sealedOn']!),
+          why: say('today: most lots are entered when they are sealed'),
+        },
         bestBefore: {
           label: say(QUICK_LABELS['bestBefore']!),
           why: say('how long food from your dryer keeps, from six months ago where no date is known'),

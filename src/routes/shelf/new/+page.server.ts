@@ -14,9 +14,9 @@ import type { Actions, PageServerLoad } from './$types';
 const MOST_ROWS = 200;
 const MORE_ROWS = 5;
 
-export const load: PageServerLoad = async ({ parent }) => {
+export const load: PageServerLoad = async ({ locals, parent }) => {
   const { shown } = await parent();
-  return { reasons: quickLotReasons(shown) };
+  return { today: locals.app.today(), reasons: quickLotReasons(shown) };
 };
 
 /** What an action hands back: the rows as they were typed, what they come to, and what is odd about them. */
