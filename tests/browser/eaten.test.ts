@@ -16,7 +16,8 @@ test.each([true, false])(
   async (scripts) => {
     const page = await app.open('/kitchen', { scripts, expected: /422/ });
     await page.getByRole('link', { name: 'Bean chilli with beef', exact: true }).click();
-    const share = async () => Number(/gets back (\d+) %/.exec(await page.locator('#water').innerText())?.[1]);
+    const share = async () =>
+      Number(/Add back (\d+)\s?%/.exec(await page.locator('#water').innerText())?.[1]);
     await page.locator('#water').waitFor();
     const recipe = page.url();
     const before = await share();
