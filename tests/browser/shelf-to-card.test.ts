@@ -240,6 +240,11 @@ test.each([
     expect(Math.abs(sheet.heightPt - heightPt)).toBeLessThan(1);
     expect(sheet.text.trim()).not.toBe('');
   }
+  // A side for each day at most, none torn over two, and one for what holds all trip.
+  expect(pages.length).toBeLessThanOrEqual(trip.dayCount + 1);
+  for (const { day } of card.days)
+    expect(pages.filter((sheet) => sheet.text.includes(`Day ${day} ·`))).toHaveLength(1);
+  for (const sheet of pages.slice(1)) expect(sheet.text.trim()).toMatch(/^(Day \d+ ·|Take care)/);
   const text = pages
     .map((sheet) => sheet.text)
     .join('\n')
