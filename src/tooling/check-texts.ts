@@ -3,6 +3,7 @@ import { glob } from 'node:fs/promises';
 import { join } from 'node:path';
 import { IntlMessageFormat } from 'intl-messageformat';
 import { LANGUAGES, type Language } from '../lib/texts/say.ts';
+import { readability, type Readability } from './plain-english.ts';
 import { findTexts, speakingSources, type SaidText } from './find-texts.ts';
 
 /** What `npm run texts` prints and the test of the catalogs wants empty. */
@@ -11,6 +12,8 @@ export type TextProblems = {
   readonly missing: Readonly<Record<string, readonly SaidText[]>>;
   /** Sentences that say what is wrong where. */
   readonly wrong: readonly string[];
+  /** How the English texts read; what breaks the rules of language is among the wrong. */
+  readonly reading: Readability;
   /** Words that stand in a source and are not said: those of the markup, and what looks like some in the scripts. */
   readonly looseInMarkup: readonly string[];
   readonly looseInScript: readonly string[];
@@ -51,7 +54,13 @@ export async function checkTexts(root: string, part = ''): Promise<TextProblems>
         said.findIndex((other) => other.source === source) === index,
     );
   }
-  return { missing, wrong, looseInMarkup, looseInScript };
+  const reading = readability(
+    said
+      .filter(({ at, source }) => at.includes(part) && patternFault(source) === undefined)
+      .map(({ source }) => source),
+  );
+  wrong.push(...reading.refused);
+  return { missing, wrong, reading, looseInMarkup, looseInScript };
 }
 
 type Pattern = { readonly names: readonly string[]; readonly tags: readonly string[] };
@@ -73,13 +82,19 @@ function patternOf(text: string, language: string): Pattern {
   return { names: [...names].sort(), tags };
 }
 
-function wrongAtCall({ source, at, values }: SaidText): string[] {
-  let names: readonly string[];
+function patternFault(source: string): string | undefined {
   try {
-    ({ names } = patternOf(source, 'en'));
+    patternOf(source, 'en');
+    return undefined;
   } catch (error) {
-    return [`${at} ${JSON.stringify(source)} is no pattern: ${String(error)}`];
+    return String(error);
   }
+}
+
+function wrongAtCall({ source, at, values }: SaidText): string[] {
+  const fault = patternFault(source);
+  if (fault !== undefined) return [`${at} ${JSON.stringify(source)} is no pattern: ${fault}`];
+  const { names } = patternOf(source, 'en');
   if (values === undefined || (values.length === 0 && names.length > 0)) return [];
   const given = [...values].sort();
   return given.join() === names.join()

@@ -60,6 +60,7 @@ const READING: Readonly<Record<string, string>> = {
   types: 'svelte-check --fail-on-warnings --output human && tsc --project src/service-worker',
   lint: 'eslint . --max-warnings 0',
   format: 'prettier --check --log-level warn .',
+  texts: 'node src/tooling/texts.ts --brief',
   schema: 'node src/tooling/schema.ts --check',
   licences: 'node src/tooling/licences.ts --check',
 };

@@ -46,7 +46,7 @@ test('the trip is packed, with an eater, the stove and the pace left to the usua
   await press(page, /^Set aside \d+ pouches$/);
   await said(page, 'set aside for this trip');
   await press(page, 'Pack');
-  await said(page, 'Pouches packed.');
+  await said(page, 'The pouches are packed.');
   const rows = page.getByRole('region', { name: 'Pouches, lot by lot' }).locator('tbody tr');
   const lots = await rows.evaluateAll((all) =>
     all.map((row) => [...row.children].map((cell) => (cell as HTMLElement).innerText.trim())),

@@ -61,7 +61,7 @@ test('from a file to the printed card', async () => {
   const trip = page.getByRole('navigation', { name: 'Trip' });
   await trip.waitFor();
   await press(at.link('Group', trip));
-  const second = page.getByRole('group', { name: 'Eater 2' });
+  const second = page.getByRole('group', { name: 'Person 2' });
   await type(at.field('Name', second), 'Ada');
   await type(at.field('Carry limit', second), 12);
   await press(second.getByText('Allergens:'));
@@ -133,7 +133,7 @@ test('from a recipe to sealed pouches', async () => {
   for (const box of await load.getByRole('checkbox').all()) await tick(box);
   await submit(at.button('Save', load));
 
-  const dryG = Number(/Expected dry\s*([\d,]+) g/.exec(await load.innerText())?.[1]?.replace(',', ''));
+  const dryG = Number(/Target dry weight\s*([\d,]+) g/.exec(await load.innerText())?.[1]?.replace(',', ''));
   const dry = at.part('3. Dry');
   for (const { afterH, grossG } of [
     { afterH: 20, grossG: dryG + 2 },

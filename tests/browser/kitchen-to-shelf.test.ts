@@ -68,7 +68,7 @@ test('a recipe is entered from the tables and from a label', async () => {
     'food.composition.carbohydrateG': 6,
   });
   await press(page, 'Add ingredient');
-  expect(await problems(page)).toMatch(/Water: there is no figure for its water.*would leave 60 g/);
+  expect(await problems(page)).toMatch(/Water: the water content is missing.*leaves 60 g/);
   expect(await page.locator('[name="food.composition.fatG"]').inputValue()).toBe('30');
   await fill(page, { 'food.composition.waterG': 58 });
   await page.getByLabel('only those ticked below').check();
@@ -77,7 +77,7 @@ test('a recipe is entered from the tables and from a label', async () => {
   await saidOn(page, 'Ingredient added.');
 
   const text = await page.locator('main').innerText();
-  expect(text).toMatch(/cereals with gluten, celery/);
+  expect(text).toMatch(/cereals containing gluten, celery/);
   expect(text).toMatch(/without Barley, pearled, raw/); // no price was entered
   await checkPage(app, recipeAddress);
 });
@@ -92,17 +92,15 @@ test('a batch is cooked and loaded; what cannot be is named and stays on the for
   batchAddress = path(page);
 
   const sheet = await printed(page);
-  expect(sheet).toMatch(
-    /1\. Cook.*Cooked dish, weighed g Safety, checked at this step ☐ Washed hands, boards/,
-  );
+  expect(sheet).toMatch(/1\. Cook.*Cooked weight g Safety checks for this step ☐ Washed hands, boards/);
   expect(sheet).toMatch(/☐ Cooked through before drying: poultry.* Read, cooked poultry: °C/);
   expect(sheet).toMatch(
     /2\. Load.* with its wet food, in g Tray Empty With wet food 1 2 3 4 .*☐ No more than 2 hours/,
   );
   expect(sheet).toMatch(
-    /3\. Dry Dry when it loses at most .* Tray (after h ){5}Felt in the middle 1 2 3 4 4\. Portion/,
+    /3\. Dry Dry when it loses at most .* Tray (after h ){5}Feel in the middle 1 2 3 4 4\. Portion/,
   );
-  expect(sheet).toMatch(/A cup of it holds ml and weighs, filled g .*5\. Seal.*☐ Seams flat/);
+  expect(sheet).toMatch(/Size of the cup ml weight of a full cup g .*5\. Seal.*☐ Seams flat/);
   expect(sheet).not.toContain('Save');
 
   const cook = page.locator('#cook');
@@ -142,7 +140,7 @@ test('it is weighed until it is dry', async () => {
   const sheet = await printed(page);
   expect(sheet).toMatch(/☑ Cooked through before drying: poultry.* Read, cooked poultry: 78 °C/);
   expect(sheet).toMatch(/2\. Load.* Tray 4: 1,000 g, \d+ mm deep .*☑ No more than 2 hours/);
-  expect(sheet).toMatch(/Tray (after h ){5}Felt in the middle 1 2 3 4 /);
+  expect(sheet).toMatch(/Tray (after h ){5}Feel in the middle 1 2 3 4 /);
   expect(sheet).not.toContain('Cooked weight');
 
   await weigh(20, 1700, 'not felt');
@@ -156,7 +154,7 @@ test('it is weighed until it is dry', async () => {
 
   // dry on to the weight that the sheet expects
   const expectedG = Number(
-    /Expected dry\s*([\d,]+) g/.exec(await page.locator('#load').innerText())?.[1]?.replace(',', ''),
+    /Target dry weight\s*([\d,]+) g/.exec(await page.locator('#load').innerText())?.[1]?.replace(',', ''),
   );
   const trayG = Math.round(600 + expectedG / 4);
   await weigh(25, trayG + 3, 'dry through');
@@ -210,7 +208,7 @@ test('its labels are printed, one for each pouch', async () => {
   const text = await printed(page);
   for (const code of lots) expect(text).toContain(code);
   expect(text).toContain('Turkey and barley pot');
-  expect(text).toMatch(/Contains: cereals with gluten[^.]*celery/);
+  expect(text).toMatch(/Contains: cereals containing gluten[^.]*celery/);
   expect(text).toMatch(/oxygen absorber/i);
 });
 

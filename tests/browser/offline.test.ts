@@ -84,7 +84,7 @@ beforeAll(async () => {
   const page = await app.open(`${trip}/pouches`);
   await page.getByRole('button', { name: /^Set aside \d+ pouches$/ }).click();
   await page.getByRole('button', { name: 'Pack', exact: true }).click();
-  await page.getByText('Pouches packed.').first().waitFor();
+  await page.getByText('The pouches are packed.').first().waitFor();
   await visit(page, `${trip}/card`);
   await openDay(page);
   const lines = await page.getByRole('group', { name: /of day \d+$/ }).evaluateAll((groups) =>

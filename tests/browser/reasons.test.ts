@@ -130,9 +130,7 @@ test('a reason is read by keyboard and without scripts, leads into the method, a
   const summary = page.locator('#water summary', { hasText: 'Defaults and why' });
   await summary.focus();
   await page.keyboard.press('Enter');
-  await page
-    .getByText('the most widespread way on the trail (common practice)')
-    .waitFor({ state: 'visible' });
+  await page.getByText('the most common method on the trail (rule of thumb)').waitFor({ state: 'visible' });
   await page.emulateMedia({ media: 'print' });
   expect(await summary.isVisible()).toBe(false);
 });

@@ -97,7 +97,7 @@ test('counting and discarding go into the history, and more than there is cannot
   await press(page, 'Remove from shelf');
   const problems = page.getByRole('region', { name: 'Not removed:' });
   await problems.waitFor();
-  expect(await problems.innerText()).toContain('has 5 on the shelf');
+  expect(await problems.innerText()).toContain('has only 5 on the shelf');
   expect(await field(page, 'discardReason').inputValue()).toBe('torn');
   await fill(page, { discarded: '1' });
   await press(page, 'Remove from shelf');
@@ -123,7 +123,7 @@ test('the second of two who change a lot is told what the first one saved, and k
   await newer.waitFor();
   expect(await newer.locator('tbody tr').allInnerTexts()).toEqual([
     expect.stringMatching(/Recipe\s+Mango strips\s+Mango leather/),
-    expect.stringMatching(/Steep time\s+0\s+1/),
+    expect.stringMatching(/Rehydration time\s+0\s+1/),
   ]);
   expect(await field(mine, 'recipe').inputValue()).toBe('Mango strips');
   await press(mine, 'Save');
@@ -154,8 +154,8 @@ test('saving a lot in US units without a change leaves its grams as they are', a
   await said(page, 'The lot is saved');
 
   await visit(page, '/settings');
-  await page.locator('#units').getByText('Reset to defaults').click();
-  await press(page, 'Bring back the usual values of Units and money');
+  await page.locator('#units summary', { hasText: 'Reset to defaults' }).click();
+  await press(page, 'Reset to defaults: Units and money');
   await said(page, 'Defaults restored.');
   await visit(page, '/shelf/D01');
   expect(await field(page, 'dryWeightG').inputValue()).toBe('150');
@@ -164,7 +164,7 @@ test('saving a lot in US units without a change leaves its grams as they are', a
 test('settings that do not add up are refused in their part, and lists can be added to and cut', async () => {
   const page = await app.open('/settings', { expected: REFUSED });
   await fill(page, { 'mealShares.dinner': '45' });
-  await press(page, 'Save Energy by meal');
+  await press(page, 'Save Energy split by meal');
   const problems = page.getByRole('region', { name: 'Not saved.' });
   await problems.waitFor();
   expect(await problems.innerText()).toContain('must add up to 100 %');

@@ -276,7 +276,7 @@ test('sets the pouches aside, releases them, packs them and takes back what was 
   const other = await app.open('/shelf/D02');
   expect(await other.locator('main').innerText()).toMatch(/set aside/i);
 
-  await press('Pack', 'Pouches packed.');
+  await press('Pack', 'The pouches are packed.');
   await page
     .getByRole('link', { name: /^(Afterwards|After the trip)$/ })
     .last()

@@ -24,10 +24,12 @@ beforeAll(async () => {
 test('one suggestion is taken into the plan with the packet that the shop has, and out again, without scripts', async () => {
   const page = await app.open(`${trip}/missing`, { scripts: false });
   const first = page.getByRole('listitem').filter({ hasText: 'Buy certified gluten-free oats' }).last();
-  await first.getByLabel('Grams in a packet').fill('1000');
+  await first.getByLabel('Grams per package').fill('1000');
   await first.getByRole('button', { name: 'Take into plan' }).click();
   await done(page, 'The plan counts on this food now');
-  expect(await planned(page).innerText()).toMatch(/certified gluten-free oats: \d packets? of 1,000 g/);
+  expect(await planned(page).innerText()).toMatch(
+    /certified gluten-free oats: \d pack(?:et|age)s? of 1,000 g/,
+  );
   await planned(page).getByRole('button', { name: 'Remove from plan' }).click();
   await done(page, 'The food is out of the plan');
   expect(await planned(page).count()).toBe(0);

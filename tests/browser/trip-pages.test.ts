@@ -55,7 +55,7 @@ test('eaters come and go without losing what was typed', async () => {
     `party[${before.length}].name`,
   );
   await page.keyboard.type('One more');
-  await page.getByRole('button', { name: 'Remove eater 2' }).click();
+  await page.getByRole('button', { name: 'Remove person 2' }).click();
   await eventually(names).toEqual(['Somebody else', ...before.slice(2), 'One more']);
 
   await field(page, 'days[0].walkingH').fill('');
@@ -78,11 +78,11 @@ test('bad input is named by eater and field, and the party cannot be nobody', as
   const problems = page.getByRole('region', { name: 'Not saved.' });
   await problems.waitFor();
   expect(await problems.getByRole('link').allInnerTexts()).toEqual([
-    'Eater 2, may carry',
+    'Person 2, carry limit',
     'Day 3, walking',
     'Efficiency',
   ]);
-  await problems.getByRole('link', { name: 'Eater 2, may carry' }).click();
+  await problems.getByRole('link', { name: 'Person 2, carry limit' }).click();
   expect(await field(page, 'party[1].maxLoadG').inputValue()).toBe('a lot');
 
   await visit(page, `${trip}/party`);

@@ -99,8 +99,8 @@ describe('readSettingsPart', () => {
     };
     const { problems } = read(fields, 'costs', METRIC);
     expect(problems.map(({ field }) => settingsLabel(field)).sort()).toEqual([
-      'A kcal missing from a day',
-      'A recipe again too soon, per person',
+      'A recipe repeated too soon, per person',
+      'One kcal short on a day',
     ]);
     expect(problems.find(({ field }) => field.endsWith('missingKcal'))?.message).toBe('must not be negative');
   });

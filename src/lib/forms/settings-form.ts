@@ -48,7 +48,7 @@ export const COST_FIELDS: readonly {
 }[] = [
   {
     cost: 'missingKcal',
-    label: text('A kcal missing from a day'),
+    label: text('One kcal short on a day'),
     hint: text('The measure for all the others.'),
   },
   {
@@ -63,12 +63,12 @@ export const COST_FIELDS: readonly {
   },
   {
     cost: 'repeat',
-    label: text('A recipe again too soon, per person'),
+    label: text('A recipe repeated too soon, per person'),
     hint: text('At 15, someone would miss 15 kcal to avoid it. 0 if no one minds.'),
   },
   {
     cost: 'disliked',
-    label: text('A plate that its eater would rather not have'),
+    label: text('A plate that someone would rather not have'),
     hint: text('At 20, someone would miss 20 kcal to avoid it.'),
   },
   {

@@ -118,7 +118,7 @@ export const PROCESS_FIELDS: FieldsOf<ProcessFigures> = {
     label: text('Dry when hourly loss is below'),
     kind: 'number',
     quantity: 'share',
-    hint: text('Of what a tray holds, from one weighing to the next.'),
+    hint: text('Of the food on a tray, from one weighing to the next.'),
   },
   waterShare: {
     label: text('Water to add'),
@@ -159,7 +159,7 @@ const POUCH_FIELDS: FieldsOf<PouchSize> = {
     isOptional: true,
   },
   noEating: { label: text('Eating'), kind: 'box', box: text('Not to be eaten from'), isOptional: true },
-  stands: { label: text('Standing'), kind: 'box', box: text('Stands by itself'), isOptional: true },
+  stands: { label: text('Standing'), kind: 'box', box: text('Stands up on its own'), isOptional: true },
 };
 
 const ABSORBER_FIELDS: FieldsOf<AbsorberSize> = {
@@ -213,7 +213,7 @@ export const FIGURES = {
     label: text('Headspace'),
     kind: 'number',
     quantity: 'share',
-    hint: text('Part of a pouch left empty for stirring and sealing.'),
+    hint: text('Part of a pouch kept free for stirring and sealing.'),
   },
   absorberReserve: {
     label: text('Reserve of absorber'),
@@ -228,7 +228,7 @@ export const FIGURES = {
     hint: text('The smallest change that it shows.'),
   },
   storageTemperatureC: {
-    label: text('Temperature where the shelf stands'),
+    label: text('Temperature at the shelf'),
     kind: 'number',
     quantity: 'temperature',
     hint: text('Use the temperature of a warm week.'),

@@ -48,7 +48,7 @@ describe('how a dish is made', () => {
         exampleLot({ servingsPerPouch: 1, pouches: 2, energyKcal: 900, waterMl: 300 }),
       ]),
     );
-    expect(makingTexts(line, 'metric')[0]).toBe('300 ml boiling water into each pouch, 600 ml in all.');
+    expect(makingTexts(line, 'metric')[0]).toBe('300 ml boiling water into each pouch, 600 ml in total.');
     expect(platesTexts(line)).toEqual(['Ada and Ben: 1 whole pouch each']);
   });
 

@@ -59,7 +59,7 @@ function pourTexts(line: CardPouches, system: UnitSystem): string[] {
     isPot || pouches === 1
       ? say('{amount} {water}.', { amount: total, water })
       : pouches === 0
-        ? say('{each} {water} per serving, {total} in all.', { each, water, total })
+        ? say('{each} {water} per serving, {total} total.', { each, water, total })
         : say('{each} {water} into each pouch, {total} in total.', { each, water, total });
   return [empty, poured].filter(Boolean);
 }

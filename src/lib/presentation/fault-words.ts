@@ -150,12 +150,12 @@ const WORDS: WordsOf = {
     say('must be later than the weighing before it, after {hours} h', { hours: shownExactly(beforeH) }),
   'tray-without-weight': text('must have a line for each tray'),
   'hotter-than-moist-food': (params) =>
-    say('must be at most {most} °C; the middle of food that holds water gets no hotter', params),
+    say('must be at most {most} °C; the middle of moist food gets no hotter', params),
   'no-weekday': text('must name at least one day of the week'),
   'listed-twice': (params) => say('"{name}" is listed twice; tell them apart', params),
   'storage-rule-twice': ({ process, fatClass, barrier, absorber }) =>
     say(
-      'stands in the table twice: {process}, {fat}, {barrier}, {absorber, select, yes {with absorber} other {without absorber}}; leave one of the two',
+      'is in the table twice: {process}, {fat}, {barrier}, {absorber, select, yes {with absorber} other {without absorber}}; keep one of the two',
       {
         absorber: absorber ? 'yes' : 'no',
         process: say(PROCESS_WORDS[process]),
@@ -173,7 +173,7 @@ const WORDS: WordsOf = {
     say('"{name}" is in the group twice; tell them apart, for instance by an initial', params),
   'child-too-small': (params) =>
     say(
-      'must be at least {least} years; for a smaller child ask a professional and enter a daily figure',
+      'must be at least {least} years; for a younger child, ask a professional and enter a daily value',
       params,
     ),
   'trip-too-long': (params) =>
@@ -189,7 +189,7 @@ const WORDS: WordsOf = {
       first: say(MEAL_WORDS[first]),
     }),
   'group-twice': (params) => say('"{name}" is used by two cook groups', params),
-  'not-in-party': (params) => say('"{name}" is not in the party', params),
+  'not-in-party': (params) => say('"{name}" is not in the group', params),
   'in-two-groups': (params) => say('"{name}" is in two cook groups', params),
   'in-no-group': (params) => say('leave "{name}" out; put everyone in one', params),
   'day-after-trip': (params) => say('is day {day}, but the trip has only {most} days', params),

@@ -29,6 +29,7 @@ const EXAMPLES: readonly Notice[] = [
       ['Cy', 'Di'],
     ],
   }),
+  notice('food-to-come', { toBuy: 2, toDry: 1 }),
   notice('nobody-may-carry', { recipe: 'nut bar', avoiders: ['Ada'] }),
   notice('hungry', { missingKcal: 812, days: [1, 3] }, { eater: 'Ada' }),
   notice(
@@ -92,7 +93,7 @@ describe('the words of a notice', () => {
       'The dinner on day 2 needs 3 of lot CH-01 (chili), but only 1 is free for this trip. Choose another pouch or seal more.',
     );
     expect(text('hungry-by-exclusions')).toBe(
-      'Ada (no tree nuts, vegan) is 812 kcal short on day 2: 2 lots would fit but are not suitable for Ada. See Missing.',
+      'Ada (no tree nuts, vegan) is 812 kcal short on day 2: 2 lots would fit but are not suitable for Ada. See Shortfall.',
     );
     expect(text('beyond-walking-equation', 'us')).toContain('0.7 mi is steeper');
     expect(text('minor-in-party')).toContain('an active child');

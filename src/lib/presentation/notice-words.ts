@@ -80,12 +80,12 @@ const WORDS: WordsOf = {
     ),
   hungry: ({ eater = '', params }, units) =>
     say(
-      '{eater} is {missing} short on {count, plural, one {day} other {days}} {days}. See Missing.',
+      '{eater} is {missing} short on {count, plural, one {day} other {days}} {days}. See Shortfall.',
       hungerOf(eater, params, units),
     ),
   'hungry-by-exclusions': ({ eater = '', params }, units) =>
     say(
-      '{eater} ({exclusions}) is {missing} short on {count, plural, one {day} other {days}} {days}: {lots, plural, one {# lot would fit but is} other {# lots would fit but are}} not suitable for {eater}. See Missing.',
+      '{eater} ({exclusions}) is {missing} short on {count, plural, one {day} other {days}} {days}: {lots, plural, one {# lot would fit but is} other {# lots would fit but are}} not suitable for {eater}. See Shortfall.',
       {
         ...hungerOf(eater, params, units),
         exclusions: exclusionWords(params).join(', '),
@@ -245,7 +245,7 @@ const WORDS: WordsOf = {
     ),
   'water-not-treated': () =>
     say(
-      'Water from the land is not treated on this trip. Clear water can make you seriously ill. Boil, filter or treat it, unless it comes from a tap that is safe.',
+      'Natural water is not treated on this trip. Clear water can make you seriously ill. Boil, filter or treat it, unless it comes from a tap that is safe.',
     ),
   'no-fuel-container': ({ params: { fuel } }) =>
     say(
@@ -282,7 +282,7 @@ const WORDS: WordsOf = {
     ),
   'gear-of-minors': ({ params: { eaters } }) =>
     say(
-      'Add the sleeping bag and clothes of {names} to the base load of whoever carries them. Children get a small base load by default.',
+      'Add the sleeping bag and clothes of {names} to the base weight of the person who carries them. Children get a small base weight by default.',
       { names: sayList(eaters) },
     ),
   'over-carry-limit': ({ eater = '', day = 0, params: { days, when } }) =>

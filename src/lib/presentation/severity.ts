@@ -10,11 +10,11 @@ export const SEVERITY_WORDS: Readonly<Record<NoticeSeverity, Text>> = {
   note: text('Note:'),
 };
 
-/** The look of a notice; `note` alone is quiet. */
-export const SEVERITY_LOOK: Readonly<Record<NoticeSeverity, 'wrong' | 'caution' | 'note'>> = {
+/** The classes of a notice: its colour, and its mark, which no two severities share. `note` alone is quiet. */
+export const SEVERITY_LOOK: Readonly<Record<NoticeSeverity, string>> = {
   attention: 'wrong',
-  warning: 'caution',
+  warning: 'caution warning',
   caution: 'caution',
-  check: 'caution',
+  check: 'caution check',
   note: 'note',
 };

@@ -19,11 +19,11 @@ const USUAL: Readonly<Record<UsualValue, Text>> = {
   bottles: text('two bottles and a bag'),
   'bottle of a minor': text('a bottle of their own'),
   range: text('the central estimate'),
-  deficit: text('nobody goes hungry unless you choose it'),
+  deficit: text('no one goes hungry unless you choose it'),
   acclimatised: text('the body takes 10 to 14 days to get used to heat'),
   treatment: text('the most common method on the trail'),
   'serving style': text('a pot or pouches of their own, whichever costs less food, fuel and weight'),
-  'reserve meals': text('take a meal or two more where weather or a late bus can hold you up'),
+  'reserve meals': text('take a meal or two more where weather or a late bus can delay you'),
   'party factor': text("the group walks at the method's pace"),
   rests: text("about ten minutes' break per hour"),
   'walking hours': text('a usual day on the trail'),
@@ -37,12 +37,12 @@ const USUAL: Readonly<Record<UsualValue, Text>> = {
   'camp water': text('camps are mostly chosen near water'),
   'water on the way': text('streams or huts twice a day'),
   fuel: text('the most widespread stove'),
-  gas: text('what most canisters for hiking hold'),
+  gas: text('the size of most canisters for hiking'),
   pot: text('a light pot of 1.5 l with its lid'),
   'water in a pot': text('a pot for two to four'),
   'fuel reserve': text('wind, spills and an extra hot drink'),
   'efficiency of canister-gas': text(
-    'canister stoves bring 40 to 60 % of the heat into water and pot, more with a heat exchanger',
+    'canister stoves put 40 to 60% of the heat into water and pot, more with a heat exchanger',
   ),
   'efficiency of naphtha': text(
     'pressure stoves bring 35 to 55 % of the heat into water and pot, less what priming burns',
@@ -50,7 +50,7 @@ const USUAL: Readonly<Record<UsualValue, Text>> = {
   'efficiency of kerosene': text(
     'pressure stoves bring 35 to 55 % of the heat into water and pot, less what priming burns',
   ),
-  'efficiency of ethanol': text('open spirit burners bring 30 to 50 % of the heat into water and pot'),
+  'efficiency of ethanol': text('open alcohol burners put 30 to 50% of the heat into water and pot'),
 };
 
 /** @returns why a value holds that nobody entered, without a full stop. */

@@ -22,7 +22,7 @@ import type { Reason, ReasonList, Reasons } from './reason.ts';
 /** Why the figures of a way of drying are what they are. */
 const PROCESS_WHY: Readonly<Record<keyof typeof PROCESS_FIELDS, Text>> = {
   residualShare: text('freeze drying takes out nearly all water, warm air leaves more (rule of thumb)'),
-  mostResidualShare: text('a little above what is expected (common practice); damper food may spoil'),
+  mostResidualShare: text('a little above what is expected (rule of thumb); damper food may spoil'),
   lossBoundPerH: text('about the smallest loss a kitchen scale can show (rule of thumb)'),
   waterShare: text('a little less than all of it: you can add more, but not take any away (rule of thumb)'),
   steepMin: text('one wait with a stir half-way; food dried in warm air takes longer (rule of thumb)'),
@@ -30,13 +30,13 @@ const PROCESS_WHY: Readonly<Record<keyof typeof PROCESS_FIELDS, Text>> = {
 };
 
 const FIGURE_WHY: Readonly<Record<keyof typeof FIGURES, Text>> = {
-  headspaceShare: text('a fifth leaves room to stir in and to seal (common practice)'),
-  absorberReserve: text('air hides in the food, and absorbers age (common practice)'),
-  scaleStepG: text('that of a usual kitchen scale (common practice)'),
+  headspaceShare: text('a fifth leaves room to stir in and to seal (rule of thumb)'),
+  absorberReserve: text('air hides in the food, and absorbers age (rule of thumb)'),
+  scaleStepG: text('that of a usual kitchen scale (rule of thumb)'),
   storageTemperatureC: text('room temperature (rule of thumb); use that of a warm week'),
   electricityMinorPerKwh: text('only an example; use the price on your bill'),
   shopServingMinor: text('nothing is taken for it'),
-  readyDaysBefore: text('time for a run that takes longer (common practice)'),
+  readyDaysBefore: text('time for a run that takes longer (rule of thumb)'),
 };
 
 /** @returns why the usual values of the equipment are what they are, by part of the page. */
@@ -92,7 +92,7 @@ export function equipmentReasons(shown: ShownIn): Reasons {
       method: 'kitchen',
       of: {
         pouches: {
-          label: say('The pouches listed at first'),
+          label: say('The pouches listed to start with'),
           why: say('rules of thumb in round figures: weigh and fill yours'),
         },
         'pouches.priceMinor': price,
@@ -103,13 +103,13 @@ export function equipmentReasons(shown: ShownIn): Reasons {
       method: 'kitchen',
       of: {
         absorbers: {
-          label: say('The absorbers listed at first'),
+          label: say('The absorbers listed to start with'),
           why: say('rules of thumb in round figures: put in yours'),
         },
         'absorbers.tareG': {
           label: say('Weight of one'),
           value: show(2, 'food', shown.unitSystem),
-          why: say('a small one (common practice)'),
+          why: say('a small one (rule of thumb)'),
         },
         'absorbers.priceMinor': price,
         ...figure('absorberReserve'),
@@ -121,7 +121,7 @@ export function equipmentReasons(shown: ShownIn): Reasons {
         'storage.months': {
           label: say('Months in the table'),
           why: say(
-            'freeze-dried: a rule of thumb; dehydrated: University of Georgia Extension, and meat dried in warm air keeps two weeks. Rules where you live go before them',
+            'freeze-dried: a rule of thumb; dehydrated: University of Georgia Extension, and meat dried in warm air keeps two weeks. Your local rules override them',
           ),
         },
         ...figure('storageTemperatureC'),
@@ -160,7 +160,7 @@ function dishReasons(shown: ShownIn): ReasonList {
       mealKinds: {
         label: recipeLabel('mealKinds'),
         value: say(MEAL_WORDS.dinner),
-        why: say('most dried meals are cooked for the evening (common practice)'),
+        why: say('most dried meals are cooked for the evening (rule of thumb)'),
       },
       cookingYield: {
         label: recipeLabel('cookingYield'),
@@ -175,7 +175,7 @@ function dishReasons(shown: ShownIn): ReasonList {
       bulkGPerMl: {
         label: recipeLabel('bulkGPerMl'),
         value: '1 g',
-        why: say('as water, as most wet dishes (common practice)'),
+        why: say('as water, as most wet dishes (rule of thumb)'),
       },
       energyFactors: {
         label: recipeLabel('energyFactors'),
@@ -189,7 +189,7 @@ function dishReasons(shown: ShownIn): ReasonList {
       waterKind: {
         label: recipeLabel('waterKind'),
         value: say(WATER_WORDS.boiling),
-        why: say('it softens dried food soonest (common practice)'),
+        why: say('it softens dried food soonest (rule of thumb)'),
       },
       waterShare: {
         label: recipeLabel('waterShare'),
@@ -284,7 +284,7 @@ export function batchReasons(kitchen: Kitchen): Reasons {
         'trays.tareG': {
           label: say('Empty tray'),
           value: '0',
-          why: say('most scales are set to zero with the empty tray on them (common practice)'),
+          why: say('most scales are set to zero with the empty tray on them (rule of thumb)'),
         },
         preFrozen: {
           label: say('Not frozen before'),
@@ -357,7 +357,7 @@ export function batchReasons(kitchen: Kitchen): Reasons {
         'fills.absorbers': {
           label: say('Absorbers each'),
           why: say(
-            'oxygen of the air in the pouch, with a reserve of {reserve} for air in the food (common practice)',
+            'oxygen of the air in the pouch, with a reserve of {reserve} for air in the food (rule of thumb)',
             {
               reserve: show(kitchen.absorberReserve, 'share', 'metric'),
             },
@@ -388,7 +388,7 @@ export function batchReasons(kitchen: Kitchen): Reasons {
         bestBefore: {
           label: batchLabel('bestBefore'),
           why: say(
-            'by the table of the equipment for {temperature}, halved for each {step} °C more (University of Georgia Extension); it says how long it is good, not that it is safe',
+            'from the shelf-life table for {temperature}, halved for each {step} °C more (University of Georgia Extension). It shows quality, not safety',
             { temperature: show(TABLE_C, 'temperature', 'metric'), step: shownFixed(HALVED_BY_C, 0) },
           ),
         },

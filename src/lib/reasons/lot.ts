@@ -17,7 +17,7 @@ function usualLot({ unitSystem }: Pick<ShownIn, 'unitSystem'>): ReasonList['of']
     tareG: {
       label: label('tareG'),
       value: show(USUAL_LOT.tareG, 'food', unitSystem),
-      why: say('a foil pouch of about a litre with one absorber (common practice); weigh yours'),
+      why: say('a foil pouch of about a litre with one absorber (rule of thumb); weigh yours'),
     },
     ...Object.fromEntries(
       ['mealKinds', 'energyKcal', 'waterKind', 'waterMl'].map((name) => [
@@ -36,7 +36,7 @@ function usualLot({ unitSystem }: Pick<ShownIn, 'unitSystem'>): ReasonList['of']
       label: label('steepMin'),
       value: `${USUAL_LOT.steepMin} min`,
       why: say(
-        'between what freeze-dried and what dehydrated dishes take (common practice); try one and note yours',
+        'between what freeze-dried and what dehydrated dishes take (rule of thumb); try one and note yours',
       ),
     },
   };
@@ -82,7 +82,7 @@ export function quickLotReasons({ unitSystem }: ShownIn): Reasons {
         tareG: {
           label: say('Empty pouch with absorber'),
           value: food(USUAL_LOT.tareG),
-          why: say('a foil pouch of about a litre with one absorber (common practice); weigh yours'),
+          why: say('a foil pouch of about a litre with one absorber (rule of thumb); weigh yours'),
         },
         servingsPerPouch: {
           label: say(QUICK_LABELS['servingsPerPouch']!),
@@ -119,9 +119,9 @@ export function importReasons(): Reasons {
     columns: {
       of: {
         'columns.field': {
-          label: say('What a column holds'),
+          label: say('Column contents'),
           why: say(
-            'its heading is a usual name for it in English, German or French; an earlier file with the same columns goes before that',
+            'its heading is a common name for it in English, German or French; an earlier file with the same columns overrides that',
           ),
         },
         'columns.unit': {

@@ -37,7 +37,7 @@ export const waterAssumptions = (system: UnitSystem, settings: Settings): Reason
       label: say('A day at rest'),
       value: show(settings.waterAtRestMl, 'water', system),
       why: say(
-        'with the water in the food, by age and sex; usual is the middle of EFSA 2010, and the settings hold yours',
+        'including the water in food, by age and sex; the default is the middle of EFSA 2010, and you can change it in Settings',
       ),
     },
     leastDrunk: {
@@ -63,12 +63,12 @@ export const waterAssumptions = (system: UnitSystem, settings: Settings): Reason
     drunkAtCamp: {
       label: say('Drunk at camp'),
       value: percent(AT_CAMP_SHARE),
-      why: say('of what is drunk apart from walking (common practice); the rest on the way'),
+      why: say('of what is drunk apart from walking (rule of thumb); the rest on the way'),
     },
     work: {
       label: say('Without body data'),
       value: show(USUAL_MASS_G, 'pack', system),
-      why: say('of body mass, for how hard the walk is: about the mean of the trials (common practice)'),
+      why: say('of body mass, for how hard the walk is: about the mean of the trials (rule of thumb)'),
     },
     heat: {
       label: say('Heat of the day'),
@@ -90,17 +90,17 @@ export const fuelAssumptions = (system: UnitSystem): ReasonList => ({
         breezy: percent(1 - WIND_FACTOR.breezy),
         windy: percent(1 - WIND_FACTOR.windy),
       }),
-      why: say('breezy or windy, behind a shield (common practice)'),
+      why: say('breezy or windy, behind a shield (rule of thumb)'),
     },
     enteredEfficiency: {
       label: say('An efficiency that was entered'),
       value: `± ${percent(ENTERED_SPREAD)}`,
-      why: say('of it (common practice); one measured over several boils has the range that these show'),
+      why: say('of it (rule of thumb); one measured over several boils has the range that these show'),
     },
     cold: {
       label: say('Cold air'),
       value: say('{share} % less for each °C', { share: sayNumber(COLD_LOSS_PER_DEGREE * 100) }),
-      why: say('below {temperature} the pot loses more (common practice)', {
+      why: say('below {temperature} the pot loses more (rule of thumb)', {
         temperature: show(MILD_C, 'temperature', system),
       }),
     },
@@ -111,17 +111,17 @@ export const fuelAssumptions = (system: UnitSystem): ReasonList => ({
         high: safeBoilMin(2001),
         altitude: show(2000, 'altitude', system),
       }),
-      why: say('after the CDC, at about {power} kW (common practice)', { power: sayNumber(ROLLING_BOIL_KW) }),
+      why: say('after the CDC, at about {power} kW (rule of thumb)', { power: sayNumber(ROLLING_BOIL_KW) }),
     },
     melted: {
       label: say('Melted snow to drink'),
       value: show(MELTED_C, 'temperature', system),
-      why: say('no warmer than it has to be (common practice)'),
+      why: say('no warmer than it has to be (rule of thumb)'),
     },
     heatInFuel: {
       label: say('Heat in the fuel'),
       why: say(
-        'net calorific values, a rule of thumb that the data sheet of the fuel would replace; canister gas taken as 80 % isobutane and 20 % propane, spirit with 93 % ethanol (common practice)',
+        'net calorific values, a rule of thumb that the data sheet of the fuel would replace; canister gas is treated as 80% isobutane and 20% propane, alcohol as 93% ethanol',
       ),
     },
     pot: {
@@ -165,35 +165,35 @@ export const menuAssumptions = (settings: Settings): ReasonList => ({
     fed: {
       label: say('A day counts as covered'),
       value: percent(FED_SHARE),
-      why: say('of its target: labels are no more exact (common practice)'),
+      why: say('of its target: labels are no more exact (rule of thumb)'),
     },
     sitting: {
       label: say('Most at one sitting'),
       value: percent(SITTING_SHARE),
-      why: say('of what the meal should bring: nobody eats much more at once (common practice)'),
+      why: say('of what the meal should bring: no one eats much more at once (rule of thumb)'),
     },
     mealSize: {
       label: say('Meal size'),
       value: say('{from} to {to}', { from: percent(MEAL_FREE_FROM), to: percent(MEAL_FREE_TO) }),
-      why: say('of what is planned is as good as exact: pouches do not come out even (common practice)'),
+      why: say('of what is planned is as good as exact: pouches do not come out even (rule of thumb)'),
     },
     portions: {
       label: say('Portions'),
-      why: say('quarters of a serving from a pot, half pouches from the hand (common practice)'),
+      why: say('quarters of a serving from a pot, half pouches from the hand (rule of thumb)'),
     },
     openFood: {
       label: say('Opened dry food'),
       value: say('{days, plural, one {# day} other {# days}}', { days: settings.dryOpenDays }),
-      why: say('eaten from until then (common practice); the settings have your value'),
+      why: say('eaten from until then (rule of thumb); the settings have your value'),
     },
     leftOver: {
-      label: say('What is left over'),
+      label: say('Leftovers'),
       why: say('wasted: rehydrated food is not kept (rule of thumb)'),
     },
     allergens: {
       label: say('Allergens not stated'),
       why: say(
-        'such a lot is served to nobody who has to avoid any; cereals with gluten count as wheat and the other way round',
+        'such a lot is not served to anyone who avoids an allergen; cereals containing gluten count as wheat, and wheat as cereals containing gluten',
       ),
     },
   },
@@ -218,12 +218,12 @@ export const missingAssumptions = (): ReasonList => ({
     fed: {
       label: say('A day counts as covered'),
       value: percent(FED_SHARE),
-      why: say('of its target: labels are no more exact (common practice)'),
+      why: say('of its target: labels are no more exact (rule of thumb)'),
     },
     serving: { label: say('A serving'), why: say('the mean serving of your shelf for that meal') },
     bought: {
       label: say('Staples to buy'),
-      why: say('a rule of thumb; the packet decides'),
+      why: say('a rule of thumb; check the package'),
     },
   },
 });
@@ -234,7 +234,7 @@ export const dryingAssumptions = (kitchen: Kitchen): ReasonList => ({
     ready: {
       label: say('Sealed before departure'),
       value: say('{days, plural, one {# day} other {# days}}', { days: kitchen.readyDaysBefore }),
-      why: say('time for a run that takes longer (common practice); the equipment holds yours'),
+      why: say('time for a run that takes longer (rule of thumb); set yours under Equipment'),
     },
     runHours: {
       label: say('Hours of a run'),
@@ -243,12 +243,12 @@ export const dryingAssumptions = (kitchen: Kitchen): ReasonList => ({
     quarters: {
       label: say('Amounts cooked'),
       value: `1/${STEPS_PER_COOKING}`,
-      why: say('of a recipe is the finest step a kitchen measures well (common practice)'),
+      why: say('of a recipe is the finest step a kitchen measures well (rule of thumb)'),
     },
     variety: {
       label: say('The same dish'),
       why: say(
-        'at most half of a line while another still fits, so that nobody eats one dish all week (common practice)',
+        'at most half of a line while another still fits, so that no one eats one dish all week (rule of thumb)',
       ),
     },
   },
@@ -260,17 +260,17 @@ export const cardAssumptions = (): ReasonList => ({
     steeping: {
       label: say('Longer waits at altitude'),
       value: say('twice as long for 10 °C less'),
-      why: say('a rule of thumb (common practice); published factors lie between 1.5 and 3'),
+      why: say('a rule of thumb (rule of thumb); published factors lie between 1.5 and 3'),
     },
     cover: {
       label: say('In an insulating cover'),
       value: percent(INSULATED_SHARE),
-      why: say('of the extra wait (common practice), where the settings say that there is one'),
+      why: say('of the extra wait (rule of thumb), where the settings say that there is one'),
     },
     boiling: {
       label: say('Where water boils'),
       why: say(
-        'by the standard atmosphere (ISO 2533) and IAPWS R7-97; weather moves it by less than a degree',
+        'by the standard atmosphere (ISO 2533) and IAPWS R7-97; weather changes it by less than a degree',
       ),
     },
   },

@@ -9,9 +9,9 @@ import type { Reason, Reasons } from './reason.ts';
 const WHY = {
   unitSystem: text('most of the world measures so'),
   currency: text('one had to be chosen; nothing is converted when you change it'),
-  mealShares: text('what a hiking day is mostly split into (common practice)'),
-  repeatAfterDays: text('the same on two days running is what people tire of first (common practice)'),
-  dryOpenDays: text('bars and powders draw damp once they are open; in damp air take less (common practice)'),
+  mealShares: text('what a hiking day is mostly split into (rule of thumb)'),
+  repeatAfterDays: text('the same on two days running is what people tire of first (rule of thumb)'),
+  dryOpenDays: text('bars and powders draw damp once they are open; in damp air take less (rule of thumb)'),
   proteinFloorG: text('a floor, as a rule of thumb; the range of IOM 2005 begins at 10% of the energy, 25 g'),
   waterAtRestMl: text(
     'between the 2.0 l for women and 2.5 l for men of EFSA 2010, moderate weather, food included; age and sex change it',
@@ -20,21 +20,21 @@ const WHY = {
     'what soldiers drank at will on a march, 383 ± 150 ml an hour (Nolte et al. 2010); heat and hard work raise it by the table of TB MED 507',
   ),
   hotWaterC: text(
-    'it spares a third of the fuel where food needs no boiling water (common practice); water from the land is made safe apart from it',
+    'it saves a third of the fuel where food needs no boiling water (rule of thumb); natural water is treated separately',
   ),
   insulatedSteep: text('no cover, so that waits are too long rather than too short'),
 } as const satisfies Partial<Record<keyof Settings, Text>>;
 
 const COST_WHY: Readonly<Record<keyof MenuCosts, Text>> = {
   missingKcal: text('the measure for all the others'),
-  leftOverKcal: text('waste is a third as bad as hunger (common practice)'),
-  secondDish: text('another pot costs fuel, water and time (common practice)'),
-  repeat: text('for a group of four, as much as 60 kcal (common practice)'),
-  disliked: text('a little worse than the same dish again (common practice)'),
-  carriedKgH: text('one would go 1 kcal hungry for a kilogram less in an hour (common practice)'),
-  fuelG: text('a gram burnt is a gram bought and carried (common practice)'),
-  shelfLifeYear: text('enough to take the older of two like pouches, no more (common practice)'),
-  proteinG: text('it sorts menus that are otherwise alike (common practice)'),
+  leftOverKcal: text('waste is a third as bad as hunger (rule of thumb)'),
+  secondDish: text('another pot costs fuel, water and time (rule of thumb)'),
+  repeat: text('for a group of four, as much as 60 kcal (rule of thumb)'),
+  disliked: text('a little worse than the same dish again (rule of thumb)'),
+  carriedKgH: text('one would go 1 kcal hungry for a kilogram less in an hour (rule of thumb)'),
+  fuelG: text('a gram burnt is a gram bought and carried (rule of thumb)'),
+  shelfLifeYear: text('enough to take the older of two like pouches, no more (rule of thumb)'),
+  proteinG: text('it sorts menus that are otherwise alike (rule of thumb)'),
 };
 
 /** @returns why the usual settings are what they are, by part of the page. */
@@ -81,8 +81,8 @@ export function settingsReasons(system: UnitSystem): Reasons {
       method: 'stove-and-fuel',
       of: {
         fuelContainers: {
-          label: say('The containers listed at first'),
-          why: say('sizes commonly sold, with usual empty weights (common practice); weigh your own'),
+          label: say('The containers listed to start with'),
+          why: say('sizes commonly sold, with usual empty weights (rule of thumb); weigh your own'),
         },
       },
     },
@@ -90,9 +90,9 @@ export function settingsReasons(system: UnitSystem): Reasons {
       method: 'what-is-missing',
       of: {
         staples: {
-          label: say('The foods listed at first'),
+          label: say('The foods listed to start with'),
           why: say(
-            'sold nearly everywhere and eaten without a kitchen; energy is a rule of thumb, and the packet decides, for allergens too',
+            'sold almost everywhere and eaten without cooking; energy is a rule of thumb, so check the package, for allergens too',
           ),
         },
       },
@@ -112,12 +112,12 @@ export const linkReasons = (): Reasons => ({
         label: say('Valid for (days)'),
         value: '14',
         why: say(
-          'a week before the trip and one on it (common practice); the shorter, the less a lost link opens',
+          'a week before the trip and one on it (rule of thumb); the shorter, the less a lost link opens',
         ),
       },
       mayNote: {
         label: say('Trail notes'),
-        value: say('not let in'),
+        value: say('cannot sign in'),
         why: say('someone who only reads a card does not need to change the stock'),
       },
     },

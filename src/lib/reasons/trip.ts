@@ -27,7 +27,7 @@ export function newTripReasons(usual: UsualValues): Reasons {
   return {
     start: {
       of: {
-        partySize: { label: say('People'), value: '2', why: say('the smallest party that shares its packs') },
+        partySize: { label: say('People'), value: '2', why: say('the smallest group that shares its packs') },
         dayCount: { label: say('Days'), value: '3', why: say('a long weekend') },
         startDate: { label: say('Start date'), why: say('today, so that only dates have to be changed') },
         name: { label: say('Name of the trip'), why: say('from the start date; it can be changed later') },
@@ -81,14 +81,14 @@ const bodyReasons = (): ReasonList => ({
     camp: {
       label: say('At camp'),
       value: `± ${percent(SPREAD.camp)}`,
-      why: say('at {met} times the resting rate: a quarter work, three quarters sitting (common practice)', {
+      why: say('at {met} times the resting rate: a quarter work, three quarters sitting (rule of thumb)', {
         met: sayNumber(MET.camp),
       }),
     },
     digesting: {
       label: say('Digesting'),
       value: percent(DIGESTION),
-      why: say('of what is spent at rest and at camp (common practice)'),
+      why: say('of what is spent at rest and at camp (rule of thumb)'),
     },
     walking: {
       label: say('Walking'),
@@ -217,7 +217,7 @@ export const routeReasons = (system: UnitSystem): Reasons => ({
       campSource: {
         label: say('Source near a camp'),
         value: show(CAMP_SOURCE_WITHIN_M, 'distance', system),
-        why: say('so near it is the source of the camp: a short walk with a bag (common practice)'),
+        why: say('so near it is the source of the camp: a short walk with a bag (rule of thumb)'),
       },
       ends: {
         label: say('Ends of days left open'),

@@ -28,9 +28,7 @@ export class AfterwardsRepository {
     );
     const { name, afterwards } = row ?? {};
     return afterwards
-      ? parseStored(Afterwards, afterwards, () =>
-          say('What was said of the trip "{name}"', { name: name ?? '' }),
-        )
+      ? parseStored(Afterwards, afterwards, () => say('Feedback on the trip "{name}"', { name: name ?? '' }))
       : undefined;
   }
 

@@ -85,7 +85,7 @@ export class ImportRepository {
     const repairs =
       row.repairs === null
         ? NO_REPAIRS
-        : parseStored(Repairs, row.repairs, () => say('What was corrected in a file'));
+        : parseStored(Repairs, row.repairs, () => say('Corrections to a file'));
     return { ...row, repairs, path: this.#path(row.id) };
   }
 
@@ -101,7 +101,7 @@ export class ImportRepository {
       const before =
         row.repairs === null
           ? NO_REPAIRS
-          : parseStored(Repairs, row.repairs, () => say('What was corrected in a file'));
+          : parseStored(Repairs, row.repairs, () => say('Corrections to a file'));
       const isSame = (one: Repairs['everywhere'][number]) =>
         more.everywhere.some(({ column, from }) => column === one.column && from === one.from);
       const repairs: Repairs = {

@@ -180,8 +180,5 @@ const isHttp = (failure: unknown): boolean =>
   typeof failure === 'object' && failure !== null && 'status' in failure;
 
 function broken(): never {
-  error(
-    400,
-    say('What was sent broke off, or is not in the form of a file, so nothing was changed. Send it again.'),
-  );
+  error(400, say('The upload broke off, or is not a file, so nothing was changed. Send it again.'));
 }

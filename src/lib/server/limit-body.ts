@@ -27,7 +27,7 @@ export function limitBody(request: Request, route: string | null): Request {
   if (coding !== 'identity')
     error(
       415,
-      say('What was sent is compressed ({coding}), which is not taken. Send it as it is.', { coding }),
+      say('The request is compressed ({coding}), which is not accepted. Send it uncompressed.', { coding }),
     );
   if (!request.body || TAKING_FILES.includes(route)) return request;
   let bytes = 0;
@@ -53,10 +53,7 @@ export function rememberForm(request: Request, locals: Pick<App.Locals, 'sent'>)
   request.formData = async () => {
     locals.sent = await read().catch((failure: unknown) => {
       if (typeof failure === 'object' && failure !== null && 'status' in failure) throw failure;
-      return error(
-        400,
-        say('What was sent broke off, or is no form, so nothing was changed. Send it again.'),
-      );
+      return error(400, say('The form broke off or is incomplete, so nothing was changed. Send it again.'));
     });
     return locals.sent;
   };

@@ -195,7 +195,7 @@ function toRefusal(caught: unknown): never {
   throw new UserError(
     'Refused',
     say(
-      'The search could not be run on this machine, so the menu is as it was. The reason stands in the log of the program; starting it again may help.',
+      "The search could not run on this machine, so the menu has not changed. The program's log shows why; restarting it may help.",
     ),
   );
 }

@@ -138,7 +138,7 @@ const readLearned = (trx: Transaction<Tables>): Promise<Observation[]> =>
     trx,
     LEARNED,
     Learned,
-    () => say('What was learned from trips'),
+    () => say('Values learned from trips'),
     () => [],
   );
 

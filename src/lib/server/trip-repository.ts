@@ -161,7 +161,7 @@ export class TripRepository {
    */
   setAside(id: string, version: number, need: readonly PouchCount[]): Promise<StoredTrip> {
     return this.#change(id, version, async (trx, { stored, lines }) => {
-      refuseOnceLeft(stored, text('set aside anew'));
+      refuseOnceLeft(stored, text('set aside again'));
       const needed = countsByCode(need);
       const promised = new Map(lines.map((line) => [line.code, line]));
       const free = await freePouches(trx, [...needed.keys()]);

@@ -144,7 +144,7 @@ export function columnQuestions(
       column: '',
       field: 'pouches',
       about: 'count',
-      question: say('How many pouches does each row stand for?'),
+      question: say('How many pouches does each row describe?'),
       answers: [],
     });
   return questions;

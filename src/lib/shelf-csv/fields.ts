@@ -271,7 +271,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
     kind: 'yes or no',
     heading: 'eat from pouch',
   },
-  { field: 'pouchStands', label: text('Pouch stands'), kind: 'yes or no', heading: 'pouch stands' },
+  { field: 'pouchStands', label: text('Pouch stands up'), kind: 'yes or no', heading: 'pouch stands' },
   { field: 'cookAfter', label: text('Cook after rehydrating'), kind: 'cook after', heading: 'cook after' },
   {
     field: 'grossWeightG',

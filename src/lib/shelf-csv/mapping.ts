@@ -219,14 +219,13 @@ export function mappingProblems(mapping: Mapping): Problem[] {
         entry.sameForAll
           ? {
               field: `constants.${entry.field}`,
-              message: say(
-                'no column has {field}; choose the one that does, or give one value for all rows',
-                { field: sayWithin(entry.label) },
-              ),
+              message: say('no column contains {field}; choose one, or set one value for all rows', {
+                field: sayWithin(entry.label),
+              }),
             }
           : {
               field: entry.field,
-              message: say('no column has the {field}; choose the one that does', {
+              message: say('no column contains the {field}; choose one', {
                 field: sayWithin(entry.label),
               }),
             },

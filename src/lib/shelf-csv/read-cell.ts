@@ -876,7 +876,7 @@ function readAllergens(text: string): Reading<string[] | undefined> {
     }
     if (SAYS_FREE.test(part)) {
       unread.push(
-        say('"{text}" says what is not in it; list what it contains, or write "none"', { text: part }),
+        say('"{text}" says what the food is free of. List what it contains, or write "none"', { text: part }),
       );
       continue;
     }

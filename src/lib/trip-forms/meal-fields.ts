@@ -171,7 +171,7 @@ function elsewhereAt(
   if (chosen.includes(NO_ONE)) return NO_ONE;
   const gone = chosen.find((name) => !party.some((eater) => eater.name === name));
   if (gone !== undefined)
-    read.add([{ field, message: say('"{name}" is not in the party; choose again', { name: gone }) }]);
+    read.add([{ field, message: say('"{name}" is not in the group; choose again', { name: gone }) }]);
   return chosen;
 }
 

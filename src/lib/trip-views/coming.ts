@@ -21,7 +21,7 @@ export function comingAmount(
   system: UnitSystem,
 ): string {
   if (packets !== undefined && packetG !== undefined)
-    return say('{packets, plural, one {# packet} other {# packets}} of {weight}', {
+    return say('{packets, plural, one {# package} other {# packages}} of {weight}', {
       packets,
       weight: show(packetG, 'food', system),
     });

@@ -167,7 +167,7 @@ export function drawProfile(
           })
         : say('The altitudes on the way are not known.'),
       mostG > 0 ? say('The heaviest load on the way is {load}.', { load: show(mostG, 'pack', system) }) : '',
-      say('The tables hold the same figures.'),
+      say('The tables show the same numbers.'),
     ]
       .filter(Boolean)
       .join(' '),

@@ -33,7 +33,7 @@ export const shopLines = (coming: readonly ComingLot[], planned: readonly Planne
       const packets = most - index;
       // the planned number of packets is the planned number of bags, whatever was left over by the cut
       const pouches = packets === lot.packets ? lot.pouches : pouchesFrom(packets, packetG, own.lot);
-      return { pouches, label: say('{packets, plural, one {# packet} other {# packets}}', { packets }) };
+      return { pouches, label: say('{packets, plural, one {# package} other {# packages}}', { packets }) };
     }).filter(({ pouches }) => pouches > 0);
     return [{ lot, choices }];
   });

@@ -10,7 +10,7 @@ export const TREATMENT_TAKES: Readonly<Record<NonNullable<Trip['treatment']>, Te
     'about a minute per litre by hand (rule of thumb); does not remove viruses unless the manufacturer says so, and freezing ruins it',
   ),
   chemical: text(
-    'half an hour as a rule, up to four hours in cold water or against cysts, as its maker says',
+    'usually half an hour, up to four hours in cold water or against cysts: follow the manufacturer',
   ),
   none: text('for tap water only; a clear stream is no proof that water is safe'),
 };

@@ -98,7 +98,7 @@ function afterWater(lot: PouchLot, isWet: boolean): string | undefined {
 
 function allergenSentence({ allergens: held, contains }: PouchLot): string {
   if (held === undefined && contains && contains.length > 0)
-    return say('Contains: {allergens}. Others NOT STATED: not for anyone who has to avoid one.', {
+    return say('Contains: {allergens}. Others NOT DECLARED: not for anyone who avoids an allergen.', {
       allergens: contains.map(allergenLabel).join(', '),
     });
   if (held === undefined) return say('Allergens NOT DECLARED: not for anyone who avoids an allergen.');

@@ -97,7 +97,7 @@ export function waitText({
   }
   const waits = { first: minutes(stirAfterMin), rest: minutes(steepMin - stirAfterMin) };
   return longer
-    ? say('wait {first} min, stir, wait {rest} min more ({seaLevel} min in all at sea level)', {
+    ? say('wait {first} min, stir, wait {rest} min more ({seaLevel} min total at sea level)', {
         ...waits,
         seaLevel: minutes(steepSeaLevelMin),
       })

@@ -57,7 +57,7 @@ export async function admit(event: Event): Promise<void> {
     if (process.env[NEEDS_PASSPHRASE])
       error(
         503,
-        say('There is no passphrase any more, so nobody is let in from the network. Set one: {command}', {
+        say('There is no passphrase any more, so no one can sign in from the network. Set one: {command}', {
           command: SET_IT,
         }),
       );
@@ -83,7 +83,7 @@ const NOT_FOR_READERS = text(
   'At this address you can only read pouches and trail cards. For anything else, use the computer that runs Ridgelarder.',
 );
 const NOT_BY_LINK = text(
-  'The link that you came by does not open this. Ask whoever gave it to you, or sign in with the passphrase at /sign-in.',
+  'Your link does not open this. Ask the person who sent it, or sign in with the passphrase at /sign-in.',
 );
 
 /** A page leads to signing in. What was sent stays in the form that it was sent from, and a copy for later is not made of another page. */

@@ -61,7 +61,7 @@ export class Passphrase {
       throw new UserError(
         'Unusable',
         say(
-          'The passphrase of the data folder cannot be read, so nobody is let in. On the computer that Ridgelarder runs on, set it anew: {command}',
+          'The passphrase of the data folder cannot be read, so no one can sign in. Set it again on the computer that runs Ridgelarder: {command}',
           { command: SET_IT },
         ),
         { cause: error },

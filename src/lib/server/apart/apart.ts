@@ -230,5 +230,5 @@ const tooLong = (ms: number) =>
 const tooMuch = () =>
   new UserError(
     'TooLarge',
-    say('This takes more memory than there is for it. Try a smaller file, or fewer people, days or pouches.'),
+    say('This is too large for this computer. Try a smaller file, or fewer people, days or pouches.'),
   );

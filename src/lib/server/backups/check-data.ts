@@ -44,9 +44,7 @@ export async function checkData(db: Database, name: string): Promise<void> {
         .where((eb) => eb.or(tooLarge))
         .executeTakeFirst();
       if (odd)
-        throw refuse(
-          say('its table {table} has a whole number larger than can be reckoned with.', { table }),
-        );
+        throw refuse(say('its table {table} has a whole number too large to calculate with.', { table }));
     }
     for (const table of WITH_VERSIONS) {
       const odd = await trx
@@ -97,5 +95,5 @@ async function readAll(db: Database): Promise<void> {
     trx.selectFrom('trips').select(['name', 'afterwards']).where('afterwards', 'is not', null).execute(),
   );
   for (const { name, afterwards } of said)
-    parseStored(Afterwards, afterwards ?? '', () => say('What was said of the trip "{name}"', { name }));
+    parseStored(Afterwards, afterwards ?? '', () => say('Feedback on the trip "{name}"', { name }));
 }

@@ -87,10 +87,11 @@ function opened(table: DataTable, row: Row): Record<string, unknown> {
     } catch (error) {
       throw new UserError(
         'Unusable',
-        say(
-          'What is stored under {column} of {row} in the table {table} is not JSON, so nothing was written. Put back a copy of the data.',
-          { column, row: String(Object.values(row)[0]), table },
-        ),
+        say('{column} of {row} in the table {table} is not JSON, so nothing was saved. Restore a backup.', {
+          column,
+          row: String(Object.values(row)[0]),
+          table,
+        }),
         { cause: error },
       );
     }

@@ -83,15 +83,16 @@ const BY_CODE: readonly (readonly [start: string, words: Words])[] = [
   ['53100', FULL],
   [
     '53',
-    ['Busy', text('{name} is out of memory or other means; nothing was changed. Try again in a moment.')],
+    [
+      'Busy',
+      text('{name} is out of working space or other resources; nothing was changed. Try again in a moment.'),
+    ],
   ],
   [
     '55P03',
     [
       'Busy',
-      text(
-        '{name} holds what this change needs for another program, and for too long; nothing was changed. Try again in a moment.',
-      ),
+      text('Another program has kept {name} busy for too long; nothing was changed. Try again in a moment.'),
     ],
   ],
   [

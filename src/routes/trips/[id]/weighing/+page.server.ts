@@ -88,7 +88,7 @@ export const actions: Actions = {
   compare: (event) =>
     answer(event, async ({ locals, params }) => {
       await compareMenus(locals.app, params.id);
-      return say('Compared. The other menus stand below.');
+      return say('Compared. The other menus are below.');
     }),
   take: async (event) => {
     const read = new FormReader(await event.request.formData(), 'metric');
