@@ -254,7 +254,7 @@ const WORDS: WordsOf = {
     ),
   'cold-for-canister-gas': ({ day = 0, params: { gas, coldestC, gasBoilsC } }, units) =>
     say(
-      'Day {day} is cold for canister gas: down to about {coldest}, and its {gas, select, butane {butane} other {isobutane}} stops vaporising at {limit} there. A canister also cools itself as it burns. {gas, select, butane {Take canisters with isobutane.} other {Keep the canister warm in your clothes, never over a flame.}} Or take a liquid-fuel stove.',
+      'Day {day} is cold for canister gas: down to about {coldest}, and its {gas, select, butane {butane} other {isobutane}} stops vaporising at {limit} there. A canister also cools itself as it burns. {gas, select, butane {Take canisters with isobutane,} other {Keep the canister warm in your clothes,}} or take a liquid-fuel stove. Never warm a canister over a flame.',
       {
         day,
         gas,
