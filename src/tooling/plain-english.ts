@@ -48,7 +48,7 @@ const REFUSED: readonly (readonly [RegExp, string])[] = [
   [/\bis said\b/i, 'say who says it'],
   [/\bnote it\b/i, 'save'],
   [/\bbegun\b/i, 'started'],
-  [/\bin all\b/i, 'total'],
+  [/\bin all(?=[.,;:)]|$)/i, 'total'],
   [/\bat first\b/i, 'to start with'],
   [/\bspirits?\b/i, 'alcohol'],
   [/\bbesides\b|\ball the same\b|\bother way round\b/i, 'leave it out'],

@@ -17,7 +17,7 @@ describe('moversOf', () => {
         { input: 'fuel reserve', lower: BASE, higher: BASE, largestShare: 0 },
       ],
     });
-    expect(movers.map(({ input }) => input)).toEqual(['base load']);
+    expect(movers.map(({ input }) => input)).toEqual(['base weight']);
     expect(movers[0]?.changes[0]).toEqual({ key: 'packsG', lower: -2400, higher: 2400 });
     expect(idle).toEqual(['fuel reserve']);
   });
