@@ -53,7 +53,7 @@ describe('a plan that is filled', () => {
     holds(({ filled, after }) => {
       const ways = new Map((filled.planned ?? []).map(({ lot, way }) => [lot.code, way]));
       const rows = [
-        ...after.menu.meals.flatMap(({ opened }) => opened),
+        ...after.menu.meals.flatMap(({ opened, fromOpen }) => [...opened, ...fromOpen]),
         ...after.menu.reserve,
         ...after.carry.packs.flatMap(({ pouches, reserve }) => [...pouches, ...reserve]),
         ...after.card.days.flatMap(({ meals }) => meals.flatMap(({ pouches }) => pouches)),

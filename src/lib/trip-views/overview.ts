@@ -1,7 +1,7 @@
 import type { Notice } from '../planning/model/notices.ts';
 import type { Reason } from '../planning/model/reasons.ts';
 import type { DayLoad, MenuMeal, MissingMeal, TripPlan } from '../planning/model/trip-plan.ts';
-import type { LotKind, MealKind, WaterKind } from '../planning/model/words.ts';
+import type { LotKind, MealKind, PlannedWay, WaterKind } from '../planning/model/words.ts';
 import type { Stage } from '../server/ledger.ts';
 import { placeKey } from '../trip-forms/meal-place.ts';
 import { peakLoads } from './loads.ts';
@@ -12,6 +12,8 @@ import { tripDays, type TripDay } from './trip-days.ts';
 export type BoardDish = {
   readonly recipe: string;
   readonly codes: readonly string[];
+  /** How some of it has still to come. */
+  readonly toCome: PlannedWay | undefined;
   readonly role: LotKind;
   /** Pouches opened for it; none where it comes from an open one. */
   readonly pouches: number;
@@ -83,7 +85,8 @@ function dishesOf(meal: MenuMeal): BoardDish[] {
     }));
     return {
       recipe,
-      codes,
+      codes: [...new Set(rows.filter((row) => !row.toCome).map(({ code }) => code))],
+      toCome: rows.find((row) => row.toCome)?.toCome,
       role: first.role,
       pouches: rows.reduce((sum, { pouches }) => sum + pouches, 0),
       waterMl: rows.reduce((sum, { waterMl }) => sum + waterMl, 0),
@@ -129,7 +132,7 @@ export function answersOf(
   plan: TripPlan,
   trip: { readonly stage: Stage; readonly matches: boolean; readonly isOver: boolean },
 ): Answers {
-  const { shortfall, fuel, water, carry, totals } = plan;
+  const { shortfall, coming, fuel, water, carry, totals } = plan;
   const byMeal = Map.groupBy(shortfall.meals, ({ meal }) => meal);
   const containers = Map.groupBy(fuel.containers, ({ label }) => label);
   return {
@@ -146,19 +149,22 @@ export function answersOf(
     })),
     fuelGrossG: fuel.grossG,
     water: { peakMl: water.peakMl, day: water.peakDay },
-    next: nextStep(shortfall.missingKcal, trip),
+    next: nextStep(
+      shortfall.missingKcal > 0 || coming.some(({ needed, at }) => needed > 0 && at === undefined),
+      trip,
+    ),
     pouches: totals.pouches,
   };
 }
 
 function nextStep(
-  missingKcal: number,
+  lacksFood: boolean,
   { stage, matches, isOver }: { readonly stage: Stage; readonly matches: boolean; readonly isOver: boolean },
 ): NextStep {
   if (stage === 'finished') return 'nothing';
   if (hasLeft(stage)) return isOver ? 'record' : 'note';
   if (isOver) return stage === 'open' ? 'nothing' : 'record';
-  if (missingKcal > 0) return 'get food';
+  if (lacksFood) return 'get food';
   if (stage === 'open') return 'set aside';
   return matches ? 'pack' : 'set aside again';
 }

@@ -2,7 +2,7 @@ import { mayEat } from '../menu/exclusions.ts';
 import { keepsOpen } from '../menu/lot-rules.ts';
 import type { PouchLot } from '../model/pouch-lot.ts';
 import type { ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
-import { carriedFromStage } from '../model/resupply.ts';
+import { binAfter, carriedFromStage } from '../model/resupply.ts';
 import type { MenuPlan } from '../model/trip-plan.ts';
 import { pouchFoodG } from '../model/pouch-totals.ts';
 import { MEAL_KINDS, type MealKind } from '../model/words.ts';
@@ -17,6 +17,8 @@ export type FoodItem = {
   readonly at: { readonly day: number; readonly meal: MealKind; readonly group: string } | undefined;
   /** From which it is carried. */
   readonly stage: number;
+  /** From which its empty packaging is not: it stays at a place with bins. */
+  readonly binStage: number;
   readonly foodG: number;
   readonly tareG: number;
   /** When its food is eaten: food that keeps is carried on when it is open. */
@@ -47,6 +49,7 @@ export function foodItems(
       ...weights(lotOf(code)),
       at: undefined,
       stage: 0,
+      binStage: Infinity,
       leaves: [],
     })),
   );
@@ -62,6 +65,7 @@ export function foodItems(
         ...weights(lot),
         at,
         stage: carriedFromStage(resupplies, at, boughtAt.get(code)),
+        binStage: binAfter(resupplies, at),
         leaves: keepsOpen(lot) ? takeFrom(eaten, lot, at) : [{ ...at, foodG: pouchFoodG(lot) }],
       }));
     }),

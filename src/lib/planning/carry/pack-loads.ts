@@ -4,7 +4,7 @@ import type { ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { DayLoad, FuelPlan, WaterPlan } from '../model/trip-plan.ts';
 import type { MealKind } from '../model/words.ts';
 import { stageOfBoil } from '../stove/plan-fuel.ts';
-import { isPickedUp, stageAt } from '../model/resupply.ts';
+import { stageCarried } from '../model/resupply.ts';
 import type { FoodItem } from './food-items.ts';
 
 export type FuelItem = {
@@ -41,25 +41,9 @@ export function loadOf(
   const all = food.filter((item) => item.carrier === index);
   const roomShare = headroomG(eater) / trip.party.reduce((sum, other) => sum + headroomG(other), 0);
   const baseG = eater.baseLoadG;
-  // what is empty stays at the next place on the way, where there are bins
-  const packedAt = (time: 'morning' | 'afternoon') => {
-    const isThere = (stage: number) => isPickedUp(trip.resupplies, stage, day, time);
-    return {
-      own: all.filter(({ stage }) => isThere(stage)),
-      isThere: ({ stage }: { stage: number }) => isThere(stage),
-      isLeft: ({ stage, at }: FoodItem) =>
-        at !== undefined &&
-        trip.resupplies.some(
-          ({ kind }, place) =>
-            kind !== 'cache' &&
-            place + 1 > stageAt(trip.resupplies, at) &&
-            place + 1 > stage &&
-            isThere(place + 1),
-        ),
-    };
-  };
   const leftAfter = (meals: readonly MealKind[]) => {
-    const { own, isThere, isLeft } = packedAt(meals.includes('lunch') ? 'afternoon' : 'morning');
+    const stage = stageCarried(trip.resupplies, day, meals.includes('lunch') ? 'afternoon' : 'morning');
+    const own = all.filter((item) => item.stage <= stage);
     const isOver = (item: { day: number; meal?: MealKind | undefined }) =>
       item.day < day || (item.day === day && item.meal !== undefined && meals.includes(item.meal));
     return {
@@ -68,14 +52,8 @@ export function loadOf(
           sum + item.foodG - item.leaves.filter(isOver).reduce((eaten, leaving) => eaten + leaving.foodG, 0),
         0,
       ),
-      packagingG: own.filter((item) => !isLeft(item)).reduce((sum, item) => sum + item.tareG, 0),
-      fuelG: fuelLeftG(
-        trip,
-        containers.filter(isThere),
-        index,
-        fuel.boils.filter(isOver),
-        trip.resupplies.filter((_, place) => isThere({ stage: place + 1 })).length,
-      ),
+      packagingG: own.reduce((sum, item) => sum + (item.binStage <= stage ? 0 : item.tareG), 0),
+      fuelG: fuelLeftG(trip, containers, index, fuel.boils.filter(isOver), stage),
     };
   };
   const total = (parts: { foodG: number; packagingG: number; fuelG: number }, waterG: number) =>

@@ -47,15 +47,19 @@ export function firstDayOf(places: readonly Resupply[], boughtAt: string | undef
   return place.from === 'breakfast' ? place.day : place.day + 1;
 }
 
-/** Whether what is picked up for a stage is in the packs at a time of a day: in the morning after breakfast, or after the midday stop. */
-export function isPickedUp(
+/** The stage from which the packaging of a meal is not carried on: the next place after it that has bins, as a cache has none. */
+export function binAfter(places: readonly Resupply[], at: Moment): number {
+  const next = places.findIndex(({ kind }, index) => kind !== 'cache' && index >= stageAt(places, at));
+  return next < 0 ? Infinity : next + 1;
+}
+
+/** The stage that is walked at a time of a day, in the morning after breakfast or after the midday stop: what was picked up for it is in the packs. */
+export const stageCarried = (
   places: readonly Resupply[],
-  stage: number,
   day: number,
   time: 'morning' | 'afternoon',
-): boolean {
-  const place = places[stage - 1];
-  if (!place) return true;
-  if (place.day !== day) return place.day < day;
-  return place.from === 'breakfast' || (time === 'afternoon' && place.from === 'lunch');
-}
+): number =>
+  places.filter((place) => {
+    if (place.day !== day) return place.day < day;
+    return place.from === 'breakfast' || (time === 'afternoon' && place.from === 'lunch');
+  }).length;

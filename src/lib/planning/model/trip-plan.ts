@@ -117,6 +117,7 @@ export const FromOpen = z.strictObject({
   waterMl: Amount,
   waterKind: WaterKind,
   estimated: Estimated,
+  toCome: ToCome,
 });
 export type FromOpen = z.infer<typeof FromOpen>;
 

@@ -70,7 +70,11 @@ export function markToCome({ menu, carry, card }: Shown, planned: readonly Plann
   return {
     menu: {
       ...menu,
-      meals: menu.meals.map((meal) => ({ ...meal, opened: marked(meal.opened) })),
+      meals: menu.meals.map((meal) => ({
+        ...meal,
+        opened: marked(meal.opened),
+        fromOpen: marked(meal.fromOpen),
+      })),
       reserve: marked(menu.reserve),
     },
     carry: {
