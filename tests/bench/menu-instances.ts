@@ -3,21 +3,30 @@ import { addDays } from '../../src/lib/planning/model/calendar.ts';
 import { PouchLot, type Stock } from '../../src/lib/planning/model/pouch-lot.ts';
 import { pouchEnergyKcal } from '../../src/lib/planning/model/pouch-totals.ts';
 import { Trip } from '../../src/lib/planning/model/trip.ts';
-import type { MealKind } from '../../src/lib/planning/model/words.ts';
+import { SERVING_STYLES, type MealKind, type ServingStyle } from '../../src/lib/planning/model/words.ts';
 import { randomFrom } from '../../src/lib/planning/optimiser/random.ts';
 import { START, type Instance, type Size } from './instances.ts';
 
-export const SHELVES = ['scarce', 'ample', 'mixed'] as const;
+export const SUPPLIES = ['scarce', 'ample', 'mixed'] as const;
+export type Supply = (typeof SUPPLIES)[number];
+/** A household's shelf of many lots with a few pouches each, or a quarter as many lots as batches make them: of pouches of one to two servings, of one, or of four. */
+export const SHELVES = ['household', 'batches', 'one-serving', 'four-serving'] as const;
 export type Shelf = (typeof SHELVES)[number];
 export type MenuCase = Size & {
   readonly seed: number;
+  readonly supply: Supply;
   readonly shelf: Shelf;
   readonly exclusions: boolean;
   readonly dryCamps: boolean;
+  /** Cook groups. */
+  readonly tables: number;
+  readonly style: ServingStyle;
 };
 
 /** Energy on the shelf over the energy that the trip needs. */
-const SUPPLY: Readonly<Record<Shelf, number>> = { scarce: 0.75, ample: 3, mixed: 1.4 };
+const SUPPLY: Readonly<Record<Supply, number>> = { scarce: 0.75, ample: 3, mixed: 1.4 };
+/** Lots of a shelf that batches make, as a share of those of a household. */
+const BATCHES_SHARE = 0.25;
 
 /** What is dried at home, by the meals it suits (invented, in the range of dry meals): share of the recipes, g of a serving, kcal/g, water per g, g protein per 100 kcal. */
 const KINDS: readonly {
@@ -45,13 +54,15 @@ const ALLERGENS: readonly (readonly [Allergen, number])[] = [
 ];
 
 /** A household's shelf and a trip, invented: recipes dried more than once, lots of one to many pouches, some out of date before the end. */
-export function menuInstance({ eaters, days, lots, seed, shelf, exclusions, dryCamps }: MenuCase): Instance {
+export function menuInstance(of: MenuCase): Instance {
+  const { eaters, days, seed, supply, shelf, exclusions, dryCamps, tables, style } = of;
+  const lots = shelf === 'household' ? of.lots : Math.round(of.lots * BATCHES_SHARE);
   const random = randomFrom(seed * 7919 + eaters * 31 + days);
   const between = (low: number, high: number) => low + random() * (high - low);
   const whole = (low: number, high: number) => Math.floor(between(low, high + 1));
 
   const trip = Trip.parse({
-    name: `${eaters} eaters, ${days} days, ${shelf} shelf`,
+    name: caseName(of),
     startDate: START,
     dayCount: days,
     party: Array.from({ length: eaters }, (_, index) => ({
@@ -64,6 +75,13 @@ export function menuInstance({ eaters, days, lots, seed, shelf, exclusions, dryC
       walkingH: between(3, 8),
       campAltitudeM: between(300, 2600),
       campWater: dryCamps && index % 3 === 1 ? 'dry' : 'source',
+    })),
+    servingStyle: style,
+    cookGroups: Array.from({ length: tables }, (_, table) => ({
+      name: `Table ${table + 1}`,
+      eaters: Array.from({ length: eaters }, (_, index) => index)
+        .filter((index) => Math.floor((index * tables) / eaters) === table)
+        .map((index) => `Eater ${index + 1}`),
     })),
   });
 
@@ -89,12 +107,13 @@ export function menuInstance({ eaters, days, lots, seed, shelf, exclusions, dryC
   const needKcal = trip.party.reduce((sum, { energyKcal = 0 }) => sum + energyKcal, 0) * (days - 0.4);
   const drafts = Array.from({ length: lots }, (_, index) => {
     const recipe = index < recipes.length ? recipes[index]! : recipes[whole(0, recipes.length - 1)]!;
-    const servingsPerPouch = eaters <= 2 ? 1 : whole(1, 2);
+    const servings = eaters <= 2 ? 1 : whole(1, 2);
+    const servingsPerPouch = shelf === 'one-serving' ? 1 : shelf === 'four-serving' ? 4 : servings;
     const dryWeightG = Math.round(recipe.dryWeightG * between(0.97, 1.03));
     const waterMl = recipe.waterKind === 'none' ? 0 : Math.round(dryWeightG * recipe.water);
     const energyKcal = Math.round(dryWeightG * recipe.kcalPerG);
     return {
-      many: shelf === 'mixed' ? between(0.1, 1) ** 3 : between(0.4, 1.6),
+      many: supply === 'mixed' ? between(0.1, 1) ** 3 : between(0.4, 1.6),
       lot: {
         code: `L${String(index + 1).padStart(4, '0')}`,
         recipe: recipe.name,
@@ -117,7 +136,7 @@ export function menuInstance({ eaters, days, lots, seed, shelf, exclusions, dryC
     };
   });
   const manyKcal = drafts.reduce((sum, { many, lot }) => sum + many * pouchEnergyKcal(lot), 0);
-  const scale = (SUPPLY[shelf] * needKcal) / manyKcal;
+  const scale = (SUPPLY[supply] * needKcal) / manyKcal;
   let owed = 0;
   const stock: Stock = drafts.map(({ many, lot }) => {
     owed += many * scale;
@@ -128,22 +147,34 @@ export function menuInstance({ eaters, days, lots, seed, shelf, exclusions, dryC
   return { trip, stock };
 }
 
-const cases = (size: Size, count: number): MenuCase[] =>
+/** Every supply, shelf, style, number of tables, exclusions and dry camps, in turns of their own so that they come together differently. */
+const cases = (size: Size, count: number, tables: readonly number[]): MenuCase[] =>
   Array.from({ length: count }, (_, index) => ({
     ...size,
     seed: index + 1,
+    supply: (index + Math.floor(index / 4)) % 2 === 0 ? 'scarce' : 'ample',
     shelf: SHELVES[index % SHELVES.length]!,
-    exclusions: index % 2 === 1,
-    dryCamps: index % 4 >= 2,
+    exclusions: Math.floor(index / 2) % 2 === 1,
+    dryCamps: Math.floor(index / 3) % 2 === 1,
+    tables: tables[index % tables.length]!,
+    style: SERVING_STYLES[(index + 2) % SERVING_STYLES.length]!,
   }));
 
-/** The 32 instances of the benchmark, four sizes. */
+/** The 38 instances of the benchmark, four sizes. */
 export const MENU_CASES: readonly MenuCase[] = [
-  ...cases({ eaters: 2, days: 3, lots: 30 }, 10),
-  ...cases({ eaters: 4, days: 5, lots: 60 }, 10),
-  ...cases({ eaters: 6, days: 10, lots: 200 }, 6),
-  ...cases({ eaters: 12, days: 14, lots: 500 }, 6),
+  ...cases({ eaters: 2, days: 3, lots: 30 }, 12, [1]),
+  ...cases({ eaters: 4, days: 5, lots: 60 }, 12, [1, 1, 2]),
+  ...cases({ eaters: 6, days: 10, lots: 200 }, 8, [1, 1, 2]),
+  ...cases({ eaters: 12, days: 14, lots: 500 }, 6, [2, 3]),
 ];
 
-export const caseName = ({ eaters, days, lots, seed, shelf, exclusions, dryCamps }: MenuCase): string =>
-  `${eaters}×${days}×${lots} #${seed} ${shelf}${exclusions ? ', exclusions' : ''}${dryCamps ? ', dry camps' : ''}`;
+export const sizeName = ({ eaters, days, lots }: Size): string => `${eaters}×${days}×${lots}`;
+export const caseName = (of: MenuCase): string =>
+  [
+    `${sizeName(of)} #${of.seed} ${of.supply}`,
+    of.shelf,
+    of.style,
+    ...(of.tables > 1 ? [`${of.tables} tables`] : []),
+    ...(of.exclusions ? ['exclusions'] : []),
+    ...(of.dryCamps ? ['dry camps'] : []),
+  ].join(', ');

@@ -14,9 +14,12 @@ const instance = menuInstance({
   days: 3,
   lots: 40,
   seed: 5,
-  shelf: 'mixed',
+  supply: 'mixed',
+  shelf: 'household',
   exclusions: true,
   dryCamps: true,
+  tables: 1,
+  style: 'mixed',
 });
 
 test('a search finds a better menu than first expired, first out, says how good it is, and finds the same again', async () => {
@@ -91,8 +94,8 @@ test('one lot for one meal is opened as the eaters need it', async () => {
 test('what is asked of a search and what it finds are the same after JSON, through which they go from process to process', async () => {
   const throughJson = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
   const small = menuInstance({
-    ...{ eaters: 2, days: 2, lots: 12, seed: 3, shelf: 'mixed' },
-    ...{ exclusions: true, dryCamps: true },
+    ...{ eaters: 2, days: 2, lots: 12, seed: 3, supply: 'mixed', shelf: 'household' },
+    ...{ exclusions: true, dryCamps: true, tables: 1, style: 'mixed' },
   });
   const asked = { trip: small.trip, stock: small.stock, settings };
   expect(throughJson(asked)).toEqual(asked);

@@ -20,6 +20,7 @@ import {
 } from './menu-model.ts';
 import { OWN_POUCH_BELOW_SERVINGS } from './lot-rules.ts';
 import type { DishStyle } from './menu-problem.ts';
+import { serveAlone, type Candidate, type Served } from './serve-alone.ts';
 
 /** What one person at the table gets of a dish. */
 export type LaidPortion = { readonly place: number; readonly servings: number };
@@ -80,6 +81,8 @@ type Shared = {
   readonly best: (places: readonly number[], below: number, used?: Used) => Part | undefined;
 };
 type Used = ReadonlyMap<number, number>;
+/** A way to serve one person by themselves; nothing of it where they go without. */
+type Way = Candidate<Part | undefined>;
 
 const sumOver = (places: readonly number[], of: (place: number) => number): number => {
   let sum = 0;
@@ -152,19 +155,20 @@ function layPlaces(
 
   // somebody by themselves: nothing, a pouch of their own, or a pot of their own
   const single = new Float64Array(skip);
-  const singlePart: (Part | undefined)[] = slot.people.map(() => undefined);
+  const ways = skip.map((points): Way[] => [{ lot: undefined, pouches: 0, points, of: undefined }]);
+  const offer = (place: number, lot: number | undefined, part: Part, fee: number) => {
+    const points = part.priced + fee;
+    if (points >= (skip[place] ?? 0) - EPSILON) return;
+    ways[place]?.unshift({ lot, pouches: part.pouches[0] ?? 0, points, of: part });
+    single[place] = Math.min(single[place] ?? 0, points);
+  };
   const plates = platesOf(model, slot, around);
   const shelf = shelfAt(model, slot, around);
   const shared: Shared[] = [];
   for (const option of slot.options) {
     if (style !== 'shared pot')
-      for (const place of everyone) {
-        const part = ownPart(model, slot, option, place, around);
-        if (part && part.priced < (single[place] ?? 0) - EPSILON) {
-          single[place] = part.priced;
-          singlePart[place] = part;
-        }
-      }
+      for (const place of everyone)
+        for (const part of ownParts(model, slot, option, place, around)) offer(place, part.lots[0], part, 0);
     const pot = potOf(model, slot, option, around, plates, shelf, work);
     if (pot) shared.push(pot);
     if (style !== 'shared pot') {
@@ -175,16 +179,17 @@ function layPlaces(
   const secondDish = (shared: Shared) =>
     costs.secondDish * (shared.style === 'own pouch' ? OWN_SECOND_PART : 1);
   if (everyone.length > 1)
-    for (const one of shared)
-      for (const place of everyone) {
+    for (const place of everyone) {
+      let best: { part: Part; fee: number } | undefined;
+      for (const one of shared) {
         const fee = secondDish(one);
-        if ((one.least[place] ?? Infinity) + fee >= (single[place] ?? 0)) continue;
-        const part = one.best(sameSet([place]), (single[place] ?? 0) - fee);
-        if (part && part.priced + fee < (single[place] ?? 0) - EPSILON) {
-          single[place] = part.priced + fee;
-          singlePart[place] = part;
-        }
+        const limit = best ? best.part.priced + best.fee : (single[place] ?? 0);
+        if ((one.least[place] ?? Infinity) + fee >= limit) continue;
+        const part = one.best(sameSet([place]), limit - fee);
+        if (part && part.priced + fee < limit - EPSILON) best = { part, fee };
       }
+      if (best) offer(place, undefined, best.part, best.fee);
+    }
 
   const fits = (part: Part | undefined, used: Used) =>
     !part ||
@@ -196,37 +201,67 @@ function layPlaces(
     return more;
   };
   /** What serves somebody best by themselves where others have pouches already. */
-  const aloneBeside = (place: number, used: Used): { part: Part | undefined; priced: number } => {
-    let best: { part: Part | undefined; priced: number } = { part: undefined, priced: skip[place] ?? 0 };
+  const aloneBeside = (place: number, used: Used): Way => {
+    let best: Way | undefined;
+    for (const way of ways[place] ?? [])
+      if ((!best || way.points < best.points) && fits(way.of, used)) best = way;
     work.units += 20 + 2 * shared.length;
-    const left: Surroundings = { ...around, free: (lot) => (shelf.free[lot] ?? 0) - (used.get(lot) ?? 0) };
-    for (const option of style === 'shared pot' ? [] : slot.options) {
-      const part = ownPart(model, slot, option, place, left);
-      if (part && part.priced < best.priced - EPSILON) best = { part, priced: part.priced };
-    }
     for (const one of everyone.length > 1 ? shared : []) {
       const fee = secondDish(one);
-      if ((one.least[place] ?? Infinity) + fee >= best.priced) continue;
-      const part = one.best(sameSet([place]), best.priced - fee, used);
-      if (part && part.priced + fee < best.priced - EPSILON) best = { part, priced: part.priced + fee };
+      const limit = best?.points ?? Infinity;
+      if ((one.least[place] ?? Infinity) + fee >= limit) continue;
+      const part = one.best(sameSet([place]), limit - fee, used);
+      if (part && part.priced + fee < limit - EPSILON)
+        best = { lot: undefined, pouches: 0, points: part.priced + fee, of: part };
     }
-    return best;
+    return best ?? { lot: undefined, pouches: 0, points: skip[place] ?? 0, of: undefined };
   };
 
   type Found = { priced: number; parts: readonly Part[] };
-  const serveAlone = (order: readonly number[], taken: Used): Found => {
+  const foundOf = (chosen: readonly Way[]): Found => ({
+    priced: chosen.reduce((sum, { points }) => sum + points, 0),
+    parts: chosen.flatMap(({ of }) => of ?? []),
+  });
+  const fitTogether = (parts: readonly Part[], taken: Used): boolean => {
     let used = taken;
-    let priced = 0;
-    const parts: Part[] = [];
-    for (const place of order) {
-      const own = fits(singlePart[place], used)
-        ? { part: singlePart[place], priced: single[place] ?? 0 }
-        : aloneBeside(place, used);
-      used = withUse(used, own.part);
-      priced += own.priced;
-      if (own.part) parts.push(own.part);
+    for (const part of parts) {
+      if (!fits(part, used)) return false;
+      used = withUse(used, part);
     }
-    return { priced, parts };
+    return true;
+  };
+  const served = new Map<readonly number[], Served<Part | undefined>>();
+  /** Some people by themselves, beside nobody. */
+  const servedOf = (places: readonly number[]): Served<Part | undefined> => {
+    const before = served.get(places);
+    if (before) return before;
+    work.units += 4 * places.length;
+    const now = serveAlone(
+      places.map((place) => ways[place] ?? []),
+      (lot) => shelf.free[lot] ?? 0,
+    );
+    served.set(places, now);
+    return now;
+  };
+  const serveBeside = (places: readonly number[], taken: Used): Found => {
+    const { chosen } = servedOf(places);
+    const first = chosen && foundOf(chosen);
+    if (first && fitTogether(first.parts, taken)) return first;
+    work.units += 8 * places.length;
+    const again = serveAlone(
+      places.map((place) => ways[place] ?? []),
+      (lot) => (shelf.free[lot] ?? 0) - (taken.get(lot) ?? 0),
+    );
+    const second = again.chosen && foundOf(again.chosen);
+    if (second && fitTogether(second.parts, taken)) return second;
+    // one after the other
+    let used = taken;
+    const ownWays = places.map((place) => {
+      const way = aloneBeside(place, used);
+      used = withUse(used, way.of);
+      return way;
+    });
+    return foundOf(ownWays);
   };
   const alonePoints = (places: readonly number[]) => sumOver(places, (place) => single[place] ?? 0);
   let best: Found = { priced: Infinity, parts: [] };
@@ -234,22 +269,12 @@ function layPlaces(
   /** Nothing at this or above it is looked for. */
   const limit = () => Math.min(best.priced, below);
   const seen: Found[] = [];
-  let cheapest:
-    { fee: number; parts: readonly { part: Part; from: Shared }[]; alone: readonly number[] } | undefined;
   /** Dishes for several people, and others by themselves: as cheap as can be, and then from pouches that are there. */
   const take = (fee: number, parts: readonly { part: Part; from: Shared }[], alone: readonly number[]) => {
-    const relaxed = fee + parts.reduce((sum, { part }) => sum + part.priced, 0) + alonePoints(alone);
+    const relaxed =
+      fee + parts.reduce((sum, { part }) => sum + part.priced, 0) + servedOf(alone).least;
     if (relaxed >= limit() - EPSILON) return;
     least = Math.min(least, relaxed);
-    if (!around.free) {
-      // only whether it is the cheapest matters now; pouches are looked for when it is
-      best = { priced: relaxed, parts: [] };
-      cheapest = { fee, parts, alone };
-      return;
-    }
-    settle(fee, parts, alone);
-  };
-  const settle = (fee: number, parts: readonly { part: Part; from: Shared }[], alone: readonly number[]) => {
     let used: Used = new Map();
     let priced = fee;
     const laid: Part[] = [];
@@ -262,15 +287,9 @@ function layPlaces(
       priced += own.priced;
       laid.push(own);
     }
-    // who is served first has the choice where the last pouches do not do for all
-    let others: Found = { priced: Infinity, parts: [] };
-    for (const order of ordersOf(alone)) {
-      const tried = serveAlone(order, used);
-      if (tried.priced < others.priced - EPSILON) others = tried;
-      if (others.priced <= alonePoints(alone) + EPSILON) break;
-    }
+    const others = serveBeside(alone, used);
     const found = { priced: priced + others.priced, parts: [...laid, ...others.parts] };
-    if (alone.length < everyone.length) seen.push(found);
+    seen.push(found);
     if (found.priced < best.priced - EPSILON) best = found;
   };
   take(0, [], everyone);
@@ -330,10 +349,6 @@ function layPlaces(
     }
 
   least = Math.min(least, limit());
-  if (cheapest) {
-    best = { priced: Infinity, parts: [] };
-    settle(cheapest.fee, cheapest.parts, cheapest.alone);
-  }
   return {
     parts: best.parts,
     least,
@@ -343,16 +358,6 @@ function layPlaces(
       .slice(0, 6)
       .map(({ parts }) => parts),
   };
-}
-
-/** Orders in which people are served by themselves: each of them for a few, and each one first for more. */
-function* ordersOf(places: readonly number[]): Generator<readonly number[]> {
-  if (places.length > 3 || places.length < 2) {
-    for (let first = 0; first < Math.min(2, Math.max(1, places.length)); first++)
-      yield [...places.slice(first), ...places.slice(0, first)];
-    return;
-  }
-  for (const place of places) for (const rest of ordersOf(without(places, [place]))) yield [place, ...rest];
 }
 
 /** Sets of people of up to so many are all looked at; of larger tables, those that leave out people one at a time in the order of what leaving them out gains. */
@@ -747,23 +752,24 @@ function shareOut(
   return best;
 }
 
-/** A pouch of somebody's own, whole or half eaten, or some of them; only of pouches that are one person's. */
-function ownPart(
+/** Pouches of somebody's own, whole or half eaten: the best portion of each lot and number of them; only of pouches that are one person's. */
+function ownParts(
   model: MenuModel,
   slot: ModelSlot,
   option: SlotOption,
   place: number,
   around: Surroundings,
-): Part | undefined {
-  if (!Number.isFinite(option.taste[place])) return undefined;
+): Part[] {
+  if (!Number.isFinite(option.taste[place])) return [];
   const mostKcal = SITTING_SHARE * (slot.plannedKcal[place] ?? 0);
-  let best: Part | undefined;
+  const parts: Part[] = [];
   for (const index of option.lots) {
     const lot = model.lots[index];
     if (!lot || !lot.isOwnPouch || lot.servings >= OWN_POUCH_BELOW_SERVINGS) continue;
     if (!lot.feeds[slot.people[place] ?? -1]) continue;
     const free = Math.min(lot.stock, around.free?.(index) ?? Infinity);
     const pouch = around.pouch(index) + pouchPointsAt(model, slot, index);
+    let best: Part | undefined;
     for (let halves = 1; (halves / 2) * lot.kcal <= mostKcal + EPSILON; halves++) {
       const pouches = Math.ceil(halves / 2);
       if (pouches > free) break;
@@ -774,18 +780,21 @@ function ownPart(
         (around.opens?.(option.dish, pouches * lot.servings) ?? 0) +
         model.costs.leftOverKcal * (pouches - halves / 2) * lot.kcal +
         platePoints(model, slot, option, place, (halves / 2) * lot.kcal, servings * lot.lackG, around);
-      if (!best || priced < best.priced - EPSILON)
-        best = {
-          dish: option.dish,
-          style: 'own pouch',
-          lots: [index],
-          pouches: [pouches],
-          portions: [{ place, servings }],
-          priced,
-        };
+      // more pouches than another way must cost less
+      if (best && priced >= best.priced - EPSILON) continue;
+      if (best && best.pouches[0] === pouches) parts.pop();
+      best = {
+        dish: option.dish,
+        style: 'own pouch',
+        lots: [index],
+        pouches: [pouches],
+        portions: [{ place, servings }],
+        priced,
+      };
+      parts.push(best);
     }
   }
-  return best;
+  return parts;
 }
 
 /** Larger pouches handed out: each feeds one to as many people as it has whole servings, in whole servings. */

@@ -13,11 +13,13 @@ import type {
 /** Reduced costs above this are none. */
 const PAYS = 1e-6;
 /** Cuts by how often a dish can be opened in large parts. */
-const MOST_CUT_PARTS = 5;
+const MOST_CUT_PARTS = 12;
 const BREAKS = 0.02;
 const MOST_NEW_ROWS = 60;
 
-type Cut = { readonly row: number; readonly dish: number; readonly parts: number; readonly above: number };
+/** Of a dish that lasts for so many parts of a size, servings, no more such parts are opened. */
+type Cut = { readonly row: number; readonly dish: number; readonly parts: number; readonly size: number };
+const partsIn = (servings: number, size: number): number => Math.floor(servings / size);
 type RepeatRow = {
   readonly row: number;
   readonly group: number;
@@ -145,10 +147,12 @@ export class MasterProgram {
     return this.#columns - columns.length;
   }
 
-  #openedOf(laying: Laying, dish: number): number {
-    return laying.dishes
-      .filter((other) => other.dish === dish)
-      .reduce((sum, other) => sum + totalsOf(this.model, other).servings, 0);
+  /** How many parts of a size are opened at once of a dish. */
+  #partsOf(laying: Laying, dish: number, size: number): number {
+    let parts = 0;
+    for (const other of laying.dishes)
+      if (other.dish === dish) parts += partsIn(totalsOf(this.model, other).servings, size);
+    return parts;
   }
   #eatersOf(laying: Laying, dish: number): number {
     return laying.dishes
@@ -176,7 +180,10 @@ export class MasterProgram {
       if (laying.kcal[place]) add(this.#dayRow + person * days + slot.day, laying.kcal[place] ?? 0);
       if (laying.lackG[place]) add(this.#lackRow + person * days + slot.day, laying.lackG[place] ?? 0);
     });
-    for (const cut of this.#cuts) if (this.#openedOf(laying, cut.dish) > cut.above) add(cut.row, 1);
+    for (const cut of this.#cuts) {
+      const parts = this.#partsOf(laying, cut.dish, cut.size);
+      if (parts > 0) add(cut.row, parts);
+    }
     for (const repeat of this.#repeats)
       if (this.#isIn(repeat, slot)) {
         const eaters = this.#eatersOf(laying, repeat.dish);
@@ -236,7 +243,7 @@ export class MasterProgram {
       pouch: (lot) => Math.max(0, -(prices[this.#lotRow + lot] ?? 0)),
       opens: (dish, servings) =>
         (cutsOf.get(dish) ?? []).reduce(
-          (sum, cut) => sum + (servings > cut.above ? Math.max(0, -(prices[cut.row] ?? 0)) : 0),
+          (sum, cut) => sum + partsIn(servings, cut.size) * Math.max(0, -(prices[cut.row] ?? 0)),
           0,
         ),
       ...(free && { free }),
@@ -337,37 +344,39 @@ export class MasterProgram {
   }
 
   #addCuts(values: ArrayLike<number>): number {
-    const parts = new Map<number, { share: number; servings: number; column: number }[]>();
+    const opened = new Map<number, { share: number; laying: Laying }[]>();
     for (const { column, laying } of this.layings) {
       const share = values[column] ?? 0;
       if (share < 1e-6) continue;
       for (const dish of new Set(laying.dishes.map((other) => other.dish)))
-        parts.set(dish, [
-          ...(parts.get(dish) ?? []),
-          { share, servings: this.#openedOf(laying, dish), column },
-        ]);
+        opened.set(dish, [...(opened.get(dish) ?? []), { share, laying }]);
     }
-    const broken: { dish: number; parts: number; above: number; by: number }[] = [];
-    for (const [dish, opened] of parts)
-      for (let count = 0; count <= MOST_CUT_PARTS; count++) {
-        const above = (this.#servingsOfDish[dish] ?? 0) / (count + 1) + 1e-9;
-        const sum = opened.reduce((all, { share, servings }) => all + (servings > above ? share : 0), 0);
-        if (sum > count + BREAKS && !this.#cuts.some((cut) => cut.dish === dish && cut.parts === count))
-          broken.push({ dish, parts: count, above, by: sum - count });
+    const broken: { dish: number; parts: number; size: number; by: number }[] = [];
+    for (const [dish, shares] of opened)
+      for (let parts = 1; parts <= MOST_CUT_PARTS; parts++) {
+        // a little more than that part of it, so that one more would be too much
+        const size = (this.#servingsOfDish[dish] ?? 0) / (parts + 1) + 1e-6;
+        const sum = shares.reduce(
+          (all, { share, laying }) => all + share * this.#partsOf(laying, dish, size),
+          0,
+        );
+        if (sum > parts + BREAKS && !this.#cuts.some((cut) => cut.dish === dish && cut.parts === parts))
+          broken.push({ dish, parts, size, by: (sum - parts) / parts });
       }
     broken.sort((a, b) => b.by - a.by);
     const taken = broken.slice(0, MOST_NEW_ROWS);
     const first = this.#addRows(
-      taken.map(({ dish, parts: count, above }): ProgramRow => ({
+      taken.map(({ dish, parts, size }): ProgramRow => ({
         lower: -Infinity,
-        upper: count,
-        terms: this.layings.flatMap(({ column, laying }) =>
-          this.#openedOf(laying, dish) > above ? [[column, 1] as const] : [],
-        ),
+        upper: parts,
+        terms: this.layings.flatMap(({ column, laying }) => {
+          const own = this.#partsOf(laying, dish, size);
+          return own > 0 ? [[column, own] as const] : [];
+        }),
       })),
     );
-    taken.forEach(({ dish, parts: count, above }, index) =>
-      this.#cuts.push({ row: first + index, dish, parts: count, above }),
+    taken.forEach(({ dish, parts, size }, index) =>
+      this.#cuts.push({ row: first + index, dish, parts, size }),
     );
     return taken.length;
   }
