@@ -1,7 +1,7 @@
-import { daySlopes, DAY_FREE_FROM, DAY_FREE_TO, DAY_MILD_FROM, EXTRA_UNIT } from '../menu/menu-costs.ts';
+import { daySlopes, DAY_FREE_FROM, DAY_FREE_TO, DAY_MILD_FROM } from '../menu/menu-costs.ts';
 import { asLaying, layMeal, pricedOf, totalsOf, type Laying, type Surroundings } from '../menu/lay-meal.ts';
-import { MOST_UNITS, type MenuModel, type ModelSlot } from '../menu/menu-model.ts';
-import { extraPouchPoints } from '../menu/menu-state.ts';
+import type { MenuModel, ModelSlot } from '../menu/menu-model.ts';
+import { bestPlate, plateLots, type ExtraPlate, type PlateLot } from './extra-plates.ts';
 import type {
   GrowingProgram,
   OpenProgram,
@@ -9,6 +9,7 @@ import type {
   ProgramRow,
   ProgramSolution,
 } from './linear-program.ts';
+import { brokenRepeats, countIn, isIn, type RepeatRow } from './repeat-rows.ts';
 
 /** Reduced costs above this are none. */
 const PAYS = 1e-6;
@@ -20,20 +21,9 @@ const MOST_NEW_ROWS = 60;
 /** Of a dish that lasts for so many parts of a size, servings, no more such parts are opened. */
 type Cut = { readonly row: number; readonly dish: number; readonly parts: number; readonly size: number };
 const partsIn = (servings: number, size: number): number => Math.floor(servings / size);
-type RepeatRow = {
-  readonly row: number;
-  readonly group: number;
-  readonly dish: number;
-  readonly day: number;
-  readonly at: number | undefined;
-};
+type PlacedRow = RepeatRow & { readonly row: number };
 type LayingColumn = { readonly column: number; readonly laying: Laying };
-type UnitColumn = {
-  readonly column: number;
-  readonly extraDay: number;
-  readonly lot: number;
-  readonly place: number;
-};
+type PlateColumn = { readonly column: number; readonly plate: ExtraPlate };
 
 /** The relaxed menu: how much of each laying and of each extra; its points are never above those of the best menu. */
 export type Relaxed = {
@@ -44,16 +34,16 @@ export type Relaxed = {
 /**
  * The linear program over layings: each table is laid once, pouches are not opened more often than there are, and days, protein and repeats are paid for. Layings
  * are made when their price pays (column generation; Desrosiers & Lübbecke 2005, A Primer in Column Generation), rows of repeats and cuts as they are broken.
- * Extras are shared by the piece here, as if nothing of their pouches were left over: that makes the bound lower, never wrong.
+ * Extras are plates of whole pieces for one person and day, as if nothing of their pouches were left over: that makes the bound lower, never wrong.
  */
 export class MasterProgram {
   readonly model: MenuModel;
   readonly #program: GrowingProgram;
   readonly layings: LayingColumn[] = [];
-  readonly units: UnitColumn[] = [];
+  readonly plates: PlateColumn[] = [];
   readonly #keys = new Set<string>();
   readonly #cuts: Cut[] = [];
-  readonly #repeats: RepeatRow[] = [];
+  readonly #repeats: PlacedRow[] = [];
   readonly #repeatColumn = new Map<string, number>();
   #rows = 0;
   #columns = 0;
@@ -61,7 +51,8 @@ export class MasterProgram {
   readonly #lotRow: number;
   readonly #dayRow: number;
   readonly #lackRow: number;
-  readonly #capRow: Map<string, number> = new Map();
+  readonly #plateRow = new Map<string, number>();
+  readonly #plateLots = new Map<string, readonly PlateLot[]>();
   readonly #servingsOfDish: number[];
   work = { units: 0 };
   /** The best bound so far, points. */
@@ -92,24 +83,25 @@ export class MasterProgram {
         terms: [],
       })),
     );
-    const capRows = model.extraDays.flatMap((extraDay) =>
-      extraDay.people.map((_, place) => ({
-        key: `${extraDay.index} ${place}`,
-        most: extraDay.mostKcal[place] ?? 0,
-      })),
+    const plateKeys = model.extraDays.flatMap((extraDay) =>
+      extraDay.people.map((_, place) => {
+        const key = `${extraDay.index} ${place}`;
+        this.#plateLots.set(key, plateLots(model, extraDay, place));
+        return key;
+      }),
     );
     this.#slotRow = 0;
     this.#lotRow = slotRows.length;
     this.#dayRow = this.#lotRow + lotRows.length;
     this.#lackRow = this.#dayRow + dayRows.length;
-    const firstCap = this.#lackRow + lackRows.length;
-    capRows.forEach(({ key }, index) => this.#capRow.set(key, firstCap + index));
+    const firstPlate = this.#lackRow + lackRows.length;
+    plateKeys.forEach((key, index) => this.#plateRow.set(key, firstPlate + index));
     this.#addRows([
       ...slotRows,
       ...lotRows,
       ...dayRows,
       ...lackRows,
-      ...capRows.map(({ most }): ProgramRow => ({ lower: -Infinity, upper: most, terms: [] })),
+      ...plateKeys.map((): ProgramRow => ({ lower: -Infinity, upper: 1, terms: [] })),
     ]);
     const slopes = daySlopes(model.costs);
     this.#addColumns(
@@ -154,16 +146,6 @@ export class MasterProgram {
       if (other.dish === dish) parts += partsIn(totalsOf(this.model, other).servings, size);
     return parts;
   }
-  #eatersOf(laying: Laying, dish: number): number {
-    return laying.dishes
-      .filter((other) => other.dish === dish)
-      .reduce((sum, { portions }) => sum + portions.length, 0);
-  }
-  /** Whether a repeat row speaks of a slot. */
-  #isIn({ group, day, at }: RepeatRow, slot: ModelSlot): boolean {
-    return slot.group === group && (slot.day === day || slot.at === at);
-  }
-
   /** @returns whether it is a new one */
   addLaying(laying: Laying): boolean {
     const key = layingKey(laying);
@@ -184,11 +166,10 @@ export class MasterProgram {
       const parts = this.#partsOf(laying, cut.dish, cut.size);
       if (parts > 0) add(cut.row, parts);
     }
-    for (const repeat of this.#repeats)
-      if (this.#isIn(repeat, slot)) {
-        const eaters = this.#eatersOf(laying, repeat.dish);
-        if (eaters > 0) add(repeat.row, eaters);
-      }
+    for (const repeat of this.#repeats) {
+      const count = countIn(repeat, slot, laying, this.model.settings.repeatAfterDays);
+      if (count > 0) add(repeat.row, count);
+    }
     const column = this.#addColumns([{ cost: laying.points, upper: Infinity, terms: [...terms] }]);
     this.layings.push({ column, laying });
     return true;
@@ -233,13 +214,17 @@ export class MasterProgram {
     const dayPrice = slot.people.map((person) => prices[this.#dayRow + person * days + slot.day] ?? 0);
     const lackPrice = slot.people.map((person) => prices[this.#lackRow + person * days + slot.day] ?? 0);
     const cutsOf = Map.groupBy(this.#cuts, ({ dish }) => dish);
-    const repeatPoints = new Map<number, number>();
+    const repeatPoints = slot.people.map(() => new Map<number, number>());
     for (const repeat of this.#repeats)
-      if (this.#isIn(repeat, slot))
-        repeatPoints.set(repeat.dish, (repeatPoints.get(repeat.dish) ?? 0) - (prices[repeat.row] ?? 0));
+      slot.people.forEach((person, place) => {
+        const points = repeatPoints[place];
+        const price = prices[repeat.row] ?? 0;
+        if (points && price !== 0 && isIn(repeat, slot, person, this.model.settings.repeatAfterDays))
+          points.set(repeat.dish, (points.get(repeat.dish) ?? 0) - price);
+      });
     return {
       plate: (place, kcal, lackG) => -(dayPrice[place] ?? 0) * kcal - (lackPrice[place] ?? 0) * lackG,
-      eats: (_, dish) => repeatPoints.get(dish) ?? 0,
+      eats: (place, dish) => repeatPoints[place]?.get(dish) ?? 0,
       pouch: (lot) => Math.max(0, -(prices[this.#lotRow + lot] ?? 0)),
       opens: (dish, servings) =>
         (cutsOf.get(dish) ?? []).reduce(
@@ -270,69 +255,63 @@ export class MasterProgram {
       for (const other of laid.others.slice(0, 2))
         if (other.priced - own < -PAYS && this.addLaying(other.laying)) added++;
     }
-    const units = this.#priceUnits(prices);
-    return { added: added + units.added, below: below + units.below };
+    const plates = this.#pricePlates(prices);
+    return { added: added + plates.added, below: below + plates.below };
   }
 
-  #priceUnits(prices: ArrayLike<number>): { added: number; below: number } {
+  #pricePlates(prices: ArrayLike<number>): { added: number; below: number } {
     const { model } = this;
     const days = model.days.length;
     const columns: ProgramColumn[] = [];
     let below = 0;
     for (const extraDay of model.extraDays)
       extraDay.people.forEach((person, place) => {
-        const dayPrice = prices[this.#dayRow + person * days + extraDay.day] ?? 0;
-        const lackPrice = prices[this.#lackRow + person * days + extraDay.day] ?? 0;
-        const capRow = this.#capRow.get(`${extraDay.index} ${place}`) ?? -1;
-        const found: {
-          column: ProgramColumn;
-          key: string;
-          of: Omit<UnitColumn, 'column'>;
-          reduced: number;
-        }[] = [];
-        extraDay.lots.forEach((index, at) => {
-          const lot = model.lots[index];
-          if (!lot || !lot.feeds[person]) return;
-          const kcal = lot.kcal / lot.units;
-          const lackG = (lot.servings * lot.lackG) / lot.units;
-          // it may come from a pouch that was opened some days before, which was carried less far
-          const keeps = lot.keepsOpen ? model.settings.dryOpenDays : 1;
-          let pouch = Infinity;
-          for (let day = Math.max(0, extraDay.day - keeps + 1); day <= extraDay.day; day++)
-            pouch = Math.min(pouch, extraPouchPoints(model, index, day, extraDay.isDrink[at] ?? false));
-          const cost = EXTRA_UNIT + pouch / lot.units;
-          const reduced =
-            cost -
-            dayPrice * kcal -
-            lackPrice * lackG -
-            (prices[this.#lotRow + index] ?? 0) / lot.units -
-            (prices[capRow] ?? 0) * kcal;
-          if (reduced >= -PAYS) return;
-          const key = `x ${extraDay.index} ${index} ${place}`;
-          if (this.#keys.has(key)) return;
-          below += reduced * MOST_UNITS;
-          found.push({
-            key,
-            reduced,
-            of: { extraDay: extraDay.index, lot: index, place },
-            column: {
-              cost,
-              upper: MOST_UNITS,
-              terms: [
-                [this.#lotRow + index, 1 / lot.units],
-                [this.#dayRow + person * days + extraDay.day, kcal],
-                [this.#lackRow + person * days + extraDay.day, lackG],
-                [capRow, kcal],
-              ],
-            },
-          });
+        const key = `${extraDay.index} ${place}`;
+        const plateRow = this.#plateRow.get(key) ?? -1;
+        const dayRow = this.#dayRow + person * days + extraDay.day;
+        const lackRow = this.#lackRow + person * days + extraDay.day;
+        const gainOf = ({ lot, unitPoints, unitKcal, unitLackG, unitPouches }: PlateLot) =>
+          (prices[dayRow] ?? 0) * unitKcal +
+          (prices[lackRow] ?? 0) * unitLackG +
+          Math.min(0, prices[this.#lotRow + lot] ?? 0) * unitPouches -
+          unitPoints;
+        const { gain, units } = bestPlate(
+          this.#plateLots.get(key) ?? [],
+          extraDay.mostKcal[place] ?? 0,
+          extraDay.mostSorts[place] ?? 0,
+          gainOf,
+          this.work,
+        );
+        const reduced = -gain - Math.min(0, prices[plateRow] ?? 0);
+        if (reduced >= -PAYS) return;
+        below += reduced;
+        const chosen = [...units];
+        const plateKey = `x ${key} ${chosen.map(([{ lot }, count]) => `${lot}x${count}`).join()}`;
+        if (this.#keys.has(plateKey)) return;
+        this.#keys.add(plateKey);
+        const sumOf = (of: (lot: PlateLot) => number) =>
+          chosen.reduce((sum, [lot, count]) => sum + count * of(lot), 0);
+        this.plates.push({
+          column: this.#columns + columns.length,
+          plate: {
+            extraDay: extraDay.index,
+            place,
+            lots: chosen.map(([{ lot }]) => lot),
+            units: chosen.map(([, count]) => count),
+          },
         });
-        found.sort((a, b) => a.reduced - b.reduced);
-        for (const { column, key, of } of found.slice(0, 2)) {
-          this.#keys.add(key);
-          this.units.push({ column: this.#columns + columns.length, ...of });
-          columns.push(column);
-        }
+        columns.push({
+          cost: sumOf(({ unitPoints }) => unitPoints),
+          upper: Infinity,
+          terms: [
+            [plateRow, 1],
+            ...chosen.map(
+              ([{ lot, unitPouches }, count]) => [this.#lotRow + lot, count * unitPouches] as const,
+            ),
+            [dayRow, sumOf(({ unitKcal }) => unitKcal)],
+            [lackRow, sumOf(({ unitLackG }) => unitLackG)],
+          ],
+        });
       });
     this.#addColumns(columns);
     return { added: columns.length, below };
@@ -384,87 +363,43 @@ export class MasterProgram {
   #addRepeats(values: ArrayLike<number>): number {
     const { model } = this;
     const within = model.settings.repeatAfterDays;
-    if (within <= 0) return 0;
-    // by group and dish: how many eat it at each slot
-    const eaten = new Map<string, Map<number, number>>();
-    for (const { column, laying } of this.layings) {
+    const laid = this.layings.flatMap(({ column, laying }) => {
       const share = values[column] ?? 0;
-      const slot = model.slots[laying.slot];
-      if (share < 1e-6 || !slot) continue;
-      for (const dish of new Set(laying.dishes.map((other) => other.dish))) {
-        const key = `${slot.group} ${dish}`;
-        const bySlot = eaten.get(key) ?? new Map<number, number>();
-        eaten.set(key, bySlot);
-        bySlot.set(slot.index, (bySlot.get(slot.index) ?? 0) + share * this.#eatersOf(laying, dish));
-      }
-    }
-    const broken: {
-      group: number;
-      dish: number;
-      day: number;
-      at: number | undefined;
-      by: number;
-      people: number;
-    }[] = [];
-    for (const [key, bySlot] of eaten) {
-      const [group = 0, dish = 0] = key.split(' ').map(Number);
-      const people = (model.groups[group]?.people ?? []).filter((person) =>
-        model.lots.some((lot) => lot.dish === dish && lot.feeds[person]),
-      ).length;
-      const slots = [...bySlot].flatMap(([index, eaters]) => {
-        const slot = model.slots[index];
-        return slot ? [{ slot, eaters }] : [];
-      });
-      for (const day of new Set(slots.map(({ slot }) => slot.day))) {
-        const today = slots
-          .filter(({ slot }) => slot.day === day)
-          .reduce((sum, { eaters }) => sum + eaters, 0);
-        const column = this.#repeatColumn.get(`${group} ${dish} ${day}`);
-        const paid = column === undefined ? 0 : (values[column] ?? 0);
-        const before = slots.filter(({ slot }) => slot.day < day && slot.day >= day - within);
-        for (const { at, eaters } of [
-          { at: undefined, eaters: 0 },
-          ...before.map(({ slot, eaters: earlier }) => ({ at: slot.at, eaters: earlier })),
-        ]) {
-          const by = today + eaters - people - paid;
-          const isKnown = this.#repeats.some(
-            (row) => row.group === group && row.dish === dish && row.day === day && row.at === at,
-          );
-          if (by > BREAKS * people && !isKnown) broken.push({ group, dish, day, at, by, people });
-        }
-      }
-    }
-    broken.sort((a, b) => b.by - a.by);
-    const taken = broken.slice(0, MOST_NEW_ROWS);
-    for (const { group, dish, day } of taken) {
-      const key = `${group} ${dish} ${day}`;
-      if (this.#repeatColumn.has(key)) continue;
-      this.#repeatColumn.set(
-        key,
-        this.#addColumns([{ cost: model.costs.repeat, upper: Infinity, terms: [] }]),
-      );
-    }
+      return share < 1e-6 ? [] : [{ laying, share }];
+    });
+    const keyOf = (group: number, dish: number, day: number) => `${group} ${dish} ${day}`;
+    const paid = (group: number, dish: number, day: number) =>
+      values[this.#repeatColumn.get(keyOf(group, dish, day)) ?? -1] ?? 0;
+    const broken = brokenRepeats(model, laid, paid, BREAKS, MOST_NEW_ROWS);
+    const columnOf = (group: number, dish: number, day: number) => {
+      const key = keyOf(group, dish, day);
+      const column =
+        this.#repeatColumn.get(key) ??
+        this.#addColumns([{ cost: model.costs.repeat, upper: Infinity, terms: [] }]);
+      this.#repeatColumn.set(key, column);
+      return column;
+    };
+    const paying = broken.map(({ group, dish, day, isWindow }) =>
+      Array.from({ length: isWindow ? within + 1 : 1 }, (_, before) => day - before)
+        .filter((at) => at >= 0)
+        .map((at) => columnOf(group, dish, at)),
+    );
     const first = this.#addRows(
-      taken.map(({ group, dish, day, at, people }): ProgramRow => {
-        const row: RepeatRow = { row: 0, group, dish, day, at };
-        return {
-          lower: -Infinity,
-          upper: people,
-          terms: [
-            [this.#repeatColumn.get(`${group} ${dish} ${day}`) ?? 0, -1],
-            ...this.layings.flatMap(({ column, laying }) => {
-              const slot = model.slots[laying.slot];
-              const eaters = slot && this.#isIn(row, slot) ? this.#eatersOf(laying, dish) : 0;
-              return eaters > 0 ? [[column, eaters] as const] : [];
-            }),
-          ],
-        };
-      }),
+      broken.map((row, at): ProgramRow => ({
+        lower: -Infinity,
+        upper: row.since.size,
+        terms: [
+          ...(paying[at] ?? []).map((column) => [column, -1] as const),
+          ...this.layings.flatMap(({ column, laying }) => {
+            const slot = model.slots[laying.slot];
+            const count = slot ? countIn(row, slot, laying, within) : 0;
+            return count > 0 ? [[column, count] as const] : [];
+          }),
+        ],
+      })),
     );
-    taken.forEach(({ group, dish, day, at }, index) =>
-      this.#repeats.push({ row: first + index, group, dish, day, at }),
-    );
-    return taken.length;
+    broken.forEach((row, at) => this.#repeats.push({ ...row, row: first + at }));
+    return broken.length;
   }
 
   bounds(columns: readonly number[], lower: number, upper: number): void {

@@ -168,8 +168,11 @@ function cheapest(model: MenuModel, master: MasterProgram, most: number): Laying
 /** What an extra is worth by the prices of the relaxed menu: most where the relaxed menu eats of it. */
 function worthOf(model: MenuModel, master: MasterProgram): (lot: number) => number {
   const eaten = new Map<number, number>();
-  for (const { column, lot } of master.units)
-    eaten.set(lot, (eaten.get(lot) ?? 0) + (master.solution?.values[column] ?? 0));
+  for (const { column, plate } of master.plates)
+    plate.lots.forEach((lot, at) => {
+      const share = (master.solution?.values[column] ?? 0) * (plate.units[at] ?? 0);
+      eaten.set(lot, (eaten.get(lot) ?? 0) + share);
+    });
   return (lot) => (eaten.get(lot) ?? 0) * 1000 - lot;
 }
 
