@@ -18,10 +18,12 @@ import { unavoidableShortage } from './menu/shortage.ts';
 /** What a search of one instance came to. */
 type Outcome = {
   readonly points: number;
-  readonly bound: number;
+  /** None where the search ended before it had one. */
+  readonly bound: number | null;
   readonly firstExpired: number;
   /** Points that no menu avoids, however food could be shared. */
   readonly shortage: number;
+  /** Of the processor, the start of the program included. */
   readonly seconds: number;
   readonly memoryMb: number;
   readonly figures: PeopleFigures;
@@ -31,18 +33,18 @@ async function searchOne(of: MenuCase, effort: Effort): Promise<Outcome> {
   const { trip, stock } = menuInstance(of);
   const model = buildMenuModel(buildMenuProblem(trip, stock, defaultSettings()));
   const open = await highsPrograms();
-  const startedAt = performance.now();
   const steps = searchMenu(model, open, { effort });
   let next = steps.next();
   while (!next.done) next = steps.next();
-  const seconds = (performance.now() - startedAt) / 1000;
+  const used = process.cpuUsage();
+  const seconds = (used.user + used.system) / 1e6;
   const memoryMb = process.resourceUsage().maxRSS / 1000;
   const { menu, bound } = next.value;
   const broken = brokenRules(model, menu);
   if (broken.length > 0) throw new Error(`${caseName(of)}: breaks ${JSON.stringify(broken[0])}`);
   return {
     points: scoreMenu(model, menu).points,
-    bound,
+    bound: Number.isFinite(bound) ? bound : null,
     firstExpired: scoreMenu(model, layByExpiry(model)).points,
     shortage: unavoidableShortage(model, open),
     seconds,
@@ -51,7 +53,16 @@ async function searchOne(of: MenuCase, effort: Effort): Promise<Outcome> {
   };
 }
 
-const SHORT = ['2×3×30 #1 ', '2×3×30 #4 ', '2×3×30 #7 ', '4×5×60 #1 ', '4×5×60 #4 ', '4×5×60 #6 ', '6×10×200 #2 ', '6×10×200 #8 '];
+const SHORT = [
+  '2×3×30 #1 ',
+  '2×3×30 #4 ',
+  '2×3×30 #7 ',
+  '4×5×60 #1 ',
+  '4×5×60 #4 ',
+  '4×5×60 #6 ',
+  '6×10×200 #2 ',
+  '6×10×200 #8 ',
+];
 const { values, positionals } = parseArgs({
   allowPositionals: true,
   options: {
@@ -63,11 +74,14 @@ const { values, positionals } = parseArgs({
 const effort = EFFORTS.find((own) => own === values.effort);
 if (!effort) throw new Error(`--effort is one of ${EFFORTS.join(', ')}`);
 
-const median = (of: readonly number[]) => of.toSorted((a, b) => a - b)[Math.floor((of.length - 1) / 2)] ?? NaN;
+const median = (of: readonly number[]) =>
+  of.toSorted((a, b) => a - b)[Math.floor((of.length - 1) / 2)] ?? NaN;
 const percent = (value: number) => `${(100 * value).toFixed(1)} %`;
-const gapOf = ({ points, bound, shortage }: Outcome) =>
-  points - bound <= 1e-6 ? 0 : (points - bound) / Math.max(1e-6, points - shortage);
-const perDay = ({ points, bound, figures }: Outcome) => (points - bound) / figures.personDays;
+/** A search that was ended before it had a bound is bounded by what no menu avoids. */
+const boundOf = ({ bound, shortage }: Outcome) => Math.max(bound ?? -Infinity, shortage);
+const gapOf = (of: Outcome) =>
+  of.points - boundOf(of) <= 1e-6 ? 0 : (of.points - boundOf(of)) / (of.points - of.shortage);
+const perDay = (of: Outcome) => (of.points - boundOf(of)) / of.figures.personDays;
 
 if (values.one !== undefined) {
   const of = MENU_CASES[Number(values.one)];
@@ -82,7 +96,8 @@ if (values.one !== undefined) {
   const outcomes = chosen.map((of) => {
     const script = [import.meta.filename, '--one', String(MENU_CASES.indexOf(of)), '--effort', effort];
     const outcome = JSON.parse(execFileSync(process.execPath, script, { encoding: 'utf8' })) as Outcome;
-    const { figures, points, bound, shortage, seconds, memoryMb } = outcome;
+    const { figures, points, shortage, seconds, memoryMb } = outcome;
+    const bound = boundOf(outcome);
     console.log(
       [
         caseName(of).padEnd(78),

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { firstExpired } from '../../src/lib/planning/menu/first-expired.ts';
-import { asLaying, layMeal, pricedOf, type Surroundings } from '../../src/lib/planning/menu/lay-meal.ts';
+import { layMeal } from '../../src/lib/planning/menu/lay-meal.ts';
+import { asLaying, pricedOf, type Surroundings } from '../../src/lib/planning/menu/laying.ts';
 import { buildMenuModel, type ModelSlot } from '../../src/lib/planning/menu/menu-model.ts';
 import { mealKey, type MenuProblem } from '../../src/lib/planning/menu/menu-problem.ts';
 import { MenuState } from '../../src/lib/planning/menu/menu-state.ts';

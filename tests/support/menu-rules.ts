@@ -1,5 +1,5 @@
-import type { LaidDish } from '../../src/lib/planning/menu/lay-meal.ts';
-import { asLaying } from '../../src/lib/planning/menu/lay-meal.ts';
+import type { LaidDish } from '../../src/lib/planning/menu/laying.ts';
+import { asLaying } from '../../src/lib/planning/menu/laying.ts';
 import type { MenuModel, ModelSlot } from '../../src/lib/planning/menu/menu-model.ts';
 import type { EatenExtra, ModelMenu } from '../../src/lib/planning/menu/menu-state.ts';
 import { randomFrom, type Random } from '../../src/lib/planning/optimiser/random.ts';

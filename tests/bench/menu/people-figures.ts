@@ -1,5 +1,5 @@
 import { DAY_FREE_FROM, MEAL_FREE_FROM, MEAL_FREE_TO } from '../../../src/lib/planning/menu/menu-costs.ts';
-import { totalsOf } from '../../../src/lib/planning/menu/lay-meal.ts';
+import { totalsOf } from '../../../src/lib/planning/menu/laying.ts';
 import type { MenuModel } from '../../../src/lib/planning/menu/menu-model.ts';
 import { openExtras, type ModelMenu } from '../../../src/lib/planning/menu/menu-state.ts';
 
@@ -58,7 +58,9 @@ export function peopleFigures(model: MenuModel, menu: ModelMenu): PeopleFigures 
       const first = model.lots[dish.lots[0] ?? -1];
       const isSmall = dish.style === 'own pouch' && (first?.servings ?? 0) < 1.5;
       if (!isSmall) figures.dishes++;
-      dish.lots.forEach((lot, at) => (figures.grams += (dish.pouches[at] ?? 0) * (model.lots[lot]?.grossG ?? 0)));
+      dish.lots.forEach(
+        (lot, at) => (figures.grams += (dish.pouches[at] ?? 0) * (model.lots[lot]?.grossG ?? 0)),
+      );
       figures.leftOverKcal += opened;
       for (const { place, servings } of dish.portions) {
         figures.portions++;

@@ -52,7 +52,9 @@ export function unavoidableShortage(model: MenuModel, open: OpenProgram): number
       column(meals.pull + meals.off, Infinity, [[meal, 1]]);
       const lots = new Set(
         slot.options.flatMap((option) =>
-          Number.isFinite(option.taste[place]) ? option.lots.filter((lot) => model.lots[lot]?.feeds[person]) : [],
+          Number.isFinite(option.taste[place])
+            ? option.lots.filter((lot) => model.lots[lot]?.feeds[person])
+            : [],
         ),
       );
       const dayRow = dayRows[person]?.[slot.day] ?? -1;
@@ -68,7 +70,10 @@ export function unavoidableShortage(model: MenuModel, open: OpenProgram): number
   const sinksOf = (lot: number) => sinks.flatMap(({ lots }, at) => (lots.has(lot) ? [at] : []));
   const alike = Map.groupBy(model.lots, ({ index }) => sinksOf(index).join());
   for (const own of alike.values()) {
-    const energy = row(-Infinity, own.reduce((sum, lot) => sum + lot.stock * lot.kcal, 0));
+    const energy = row(
+      -Infinity,
+      own.reduce((sum, lot) => sum + lot.stock * lot.kcal, 0),
+    );
     for (const at of sinksOf(own[0]?.index ?? -1))
       column(0, Infinity, [[energy, 1], ...(sinks[at]?.rows ?? []).map((of) => [of, 1] as const)]);
   }

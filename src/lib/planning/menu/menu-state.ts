@@ -6,7 +6,8 @@ import {
   EXTRA_SORT,
   EXTRA_UNIT,
 } from './menu-costs.ts';
-import { layMeal, type Laying, type Surroundings } from './lay-meal.ts';
+import { layMeal } from './lay-meal.ts';
+import type { Laying, Surroundings } from './laying.ts';
 import {
   MOST_DRINKS,
   MOST_EXTRA_SORTS,

@@ -1,6 +1,6 @@
 import { MEAL_KINDS, type MealKind } from '../model/words.ts';
 import { dealRows } from './deal-rows.ts';
-import { asLaying, type LaidDish, type Laying } from './lay-meal.ts';
+import { asLaying, type LaidDish, type Laying } from './laying.ts';
 import { OWN_POUCH_BELOW_SERVINGS } from './lot-rules.ts';
 import { isExtraAt, type ExtraDay, type MenuModel, type ModelLot, type ModelSlot } from './menu-model.ts';
 import { mealKey, type Dish, type MealChoice } from './menu-problem.ts';

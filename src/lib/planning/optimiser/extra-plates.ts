@@ -9,6 +9,13 @@ export type ExtraPlate = {
   readonly lots: readonly number[];
   readonly units: readonly number[];
 };
+/** Extras that one person may choose from on a day, piece by piece: units of each lot at most. */
+export type ExtraPieces = {
+  readonly extraDay: number;
+  readonly place: number;
+  readonly lots: readonly number[];
+  readonly most: readonly number[];
+};
 /** An extra that a person may eat on a day, with what a unit of it costs by itself and brings. */
 export type PlateLot = {
   readonly lot: number;
@@ -107,4 +114,55 @@ export function bestPlate(
   };
   from(0, mostKcal, mostSorts, MOST_DRINKS, 0);
   return { gain: best, units: new Map(bestUnits) };
+}
+
+/**
+ * All plates of extras that gain more than so much, the empty one left out.
+ *
+ * @returns undefined where there are more than `most`
+ */
+export function platesAbove(
+  lots: readonly PlateLot[],
+  mostKcal: number,
+  mostSorts: number,
+  gainOf: (lot: PlateLot) => number,
+  above: number,
+  most: number,
+  work: { units: number },
+): (readonly (readonly [PlateLot, number])[])[] | undefined {
+  const worth = lots
+    .map((lot) => ({ lot, gain: gainOf(lot) }))
+    .sort((a, b) => b.gain * b.lot.most - a.gain * a.lot.most || a.lot.lot - b.lot.lot);
+  const found: (readonly (readonly [PlateLot, number])[])[] = [];
+  const chosen: (readonly [PlateLot, number])[] = [];
+  const from = (at: number, kcal: number, sorts: number, drinks: number, gain: number): boolean => {
+    work.units += 1;
+    if (chosen.length > 0 && gain > above) found.push([...chosen]);
+    if (found.length > most) return false;
+    for (let next = at; next < worth.length; next++) {
+      const one = worth[next];
+      if (!one) break;
+      if (one.gain > 0 && gain + (sorts + drinks) * one.gain * one.lot.most <= above) break;
+      if (one.gain <= 0 && gain + one.gain <= above) continue;
+      if (one.lot.isDrink ? drinks <= 0 : sorts <= 0) continue;
+      for (
+        let units = 1;
+        units <= Math.min(one.lot.most, Math.floor(kcal / one.lot.unitKcal + 1e-9));
+        units++
+      ) {
+        chosen.push([one.lot, units]);
+        const isEnough = from(
+          next + 1,
+          kcal - units * one.lot.unitKcal,
+          sorts - (one.lot.isDrink ? 0 : 1),
+          drinks - (one.lot.isDrink ? 1 : 0),
+          gain + units * one.gain,
+        );
+        chosen.pop();
+        if (!isEnough) return false;
+      }
+    }
+    return true;
+  };
+  return from(0, mostKcal, mostSorts, MOST_DRINKS, 0) ? found : undefined;
 }

@@ -1,7 +1,16 @@
 import { daySlopes, DAY_FREE_FROM, DAY_FREE_TO, DAY_MILD_FROM } from '../menu/menu-costs.ts';
-import { asLaying, layMeal, pricedOf, totalsOf, type Laying, type Surroundings } from '../menu/lay-meal.ts';
-import type { MenuModel, ModelSlot } from '../menu/menu-model.ts';
-import { bestPlate, plateLots, type ExtraPlate, type PlateLot } from './extra-plates.ts';
+import { layMeal } from '../menu/lay-meal.ts';
+import { asLaying, pricedOf, totalsOf, type Laying, type Surroundings } from '../menu/laying.ts';
+import type { ExtraDay, MenuModel, ModelSlot } from '../menu/menu-model.ts';
+import { layingsBelow } from '../menu/near-layings.ts';
+import {
+  bestPlate,
+  plateLots,
+  platesAbove,
+  type ExtraPieces,
+  type ExtraPlate,
+  type PlateLot,
+} from './extra-plates.ts';
 import type {
   GrowingProgram,
   OpenProgram,
@@ -25,10 +34,15 @@ type PlacedRow = RepeatRow & { readonly row: number };
 type LayingColumn = { readonly column: number; readonly laying: Laying };
 type PlateColumn = { readonly column: number; readonly plate: ExtraPlate };
 
-/** The relaxed menu: how much of each laying and of each extra; its points are never above those of the best menu. */
-export type Relaxed = {
+/**
+ * What prices prove: no menu is under `points`; with a laying or a plate that is priced above the least of its slot or person, no menu is under these points and what it is above.
+ * By slot, and by person and day of extras: the least, points.
+ */
+export type Proof = {
   readonly points: number;
-  readonly solution: ProgramSolution;
+  readonly prices: ArrayLike<number>;
+  readonly leastOfSlot: readonly number[];
+  readonly leastOfPlate: ReadonlyMap<string, number>;
 };
 
 /**
@@ -55,8 +69,8 @@ export class MasterProgram {
   readonly #plateLots = new Map<string, readonly PlateLot[]>();
   readonly #servingsOfDish: number[];
   work = { units: 0 };
-  /** The best bound so far, points. */
-  bound = -Infinity;
+  /** The best proof so far. */
+  proof: Proof | undefined;
   solution: ProgramSolution | undefined;
 
   constructor(model: MenuModel, open: OpenProgram) {
@@ -236,30 +250,107 @@ export class MasterProgram {
   }
 
   /**
-   * Makes layings that pay for some slots, and pieces of extras that do.
+   * Makes layings that pay for some slots, and plates of extras that do.
    *
-   * @returns how far below the program's points the best menu may be by what was looked at; the program's bound where all slots were
+   * @param free pouches that may be opened; left out: the whole stock
+   * @param mostPaired dishes looked at for a table that two share at most; left out: all, which proves a bound
+   * @returns how far below the program's points the best menu may be by what was looked at; the program's bound where that was all
    */
   price(
     slots: readonly ModelSlot[],
-    { prices }: ProgramSolution,
-    free?: (lot: number) => number,
+    { points, prices }: ProgramSolution,
+    { free, mostPaired }: { free?: (lot: number) => number; mostPaired?: number } = {},
   ): { added: number; below: number } {
     let [added, below] = [0, 0];
+    const leastOfSlot: number[] = [];
     for (const slot of slots) {
       const own = prices[this.#slotRow + slot.index] ?? 0;
-      const laid = layMeal(this.model, slot, this.around(slot, prices, free), this.work, own);
-      const least = laid.least - own;
-      if (least < 0) below += least;
+      const around = { ...this.around(slot, prices, free), ...(mostPaired !== undefined && { mostPaired }) };
+      const laid = layMeal(this.model, slot, around, this.work, own);
+      const least = Math.min(own, laid.least);
+      leastOfSlot.push(least);
+      below += least - own;
       if (laid.priced - own < -PAYS && this.addLaying(laid.laying)) added++;
       for (const other of laid.others.slice(0, 2))
         if (other.priced - own < -PAYS && this.addLaying(other.laying)) added++;
     }
-    const plates = this.#pricePlates(prices);
-    return { added: added + plates.added, below: below + plates.below };
+    const leastOfPlate = new Map<string, number>();
+    const plates = this.#pricePlates(prices, leastOfPlate);
+    below += plates.below;
+    if (
+      slots.length === this.model.slots.length &&
+      !free &&
+      mostPaired === undefined &&
+      points + below > (this.proof?.points ?? -Infinity)
+    )
+      this.proof = { points: points + below, prices: Float64Array.from(prices), leastOfSlot, leastOfPlate };
+    return { added: added + plates.added, below };
   }
 
-  #pricePlates(prices: ArrayLike<number>): { added: number; below: number } {
+  /** What a unit of an extra gains on a plate, points. */
+  #gainOf(extraDay: ExtraDay, place: number, prices: ArrayLike<number>): (lot: PlateLot) => number {
+    const at = (extraDay.people[place] ?? -1) * this.model.days.length + extraDay.day;
+    const dayPrice = prices[this.#dayRow + at] ?? 0;
+    const lackPrice = prices[this.#lackRow + at] ?? 0;
+    return ({ lot, unitPoints, unitKcal, unitLackG, unitPouches }) =>
+      dayPrice * unitKcal +
+      lackPrice * unitLackG +
+      Math.min(0, prices[this.#lotRow + lot] ?? 0) * unitPouches -
+      unitPoints;
+  }
+
+  /**
+   * All layings of a slot that are priced above its least by less than so much, by what the proof says.
+   *
+   * @returns undefined where there are more than `most`
+   */
+  layingsWithin(slot: ModelSlot, { prices, leastOfSlot }: Proof, within: number, most: number) {
+    const limit = (leastOfSlot[slot.index] ?? 0) + within;
+    return layingsBelow(this.model, slot, this.around(slot, prices), limit, most, this.work);
+  }
+
+  /** All plates of extras of a person and day within so much of the least. */
+  platesWithin(
+    extraDay: ExtraDay,
+    place: number,
+    { prices, leastOfPlate }: Proof,
+    within: number,
+    most: number,
+  ): ExtraPlate[] | undefined {
+    const key = `${extraDay.index} ${place}`;
+    const found = platesAbove(
+      this.#plateLots.get(key) ?? [],
+      extraDay.mostKcal[place] ?? 0,
+      extraDay.mostSorts[place] ?? 0,
+      this.#gainOf(extraDay, place, prices),
+      -((leastOfPlate.get(key) ?? 0) + within),
+      most,
+      this.work,
+    );
+    return found?.map((chosen) => plateOf(extraDay, place, chosen));
+  }
+
+  /** The pieces of extras of a person and day that a plate within so much of the least can have. */
+  piecesWithin(extraDay: ExtraDay, place: number, { prices }: Proof, within: number): ExtraPieces {
+    const gainOf = this.#gainOf(extraDay, place, prices);
+    const lots = (this.#plateLots.get(`${extraDay.index} ${place}`) ?? []).flatMap((lot) => {
+      // without a piece that costs, a plate would be cheaper by that
+      const gain = gainOf(lot);
+      const most = gain >= 0 ? lot.most : Math.min(lot.most, Math.floor(within / -gain));
+      return most > 0 ? [{ lot: lot.lot, most }] : [];
+    });
+    return {
+      extraDay: extraDay.index,
+      place,
+      lots: lots.map(({ lot }) => lot),
+      most: lots.map(({ most }) => most),
+    };
+  }
+
+  #pricePlates(
+    prices: ArrayLike<number>,
+    leastOfPlate: Map<string, number>,
+  ): { added: number; below: number } {
     const { model } = this;
     const days = model.days.length;
     const columns: ProgramColumn[] = [];
@@ -270,19 +361,16 @@ export class MasterProgram {
         const plateRow = this.#plateRow.get(key) ?? -1;
         const dayRow = this.#dayRow + person * days + extraDay.day;
         const lackRow = this.#lackRow + person * days + extraDay.day;
-        const gainOf = ({ lot, unitPoints, unitKcal, unitLackG, unitPouches }: PlateLot) =>
-          (prices[dayRow] ?? 0) * unitKcal +
-          (prices[lackRow] ?? 0) * unitLackG +
-          Math.min(0, prices[this.#lotRow + lot] ?? 0) * unitPouches -
-          unitPoints;
         const { gain, units } = bestPlate(
           this.#plateLots.get(key) ?? [],
           extraDay.mostKcal[place] ?? 0,
           extraDay.mostSorts[place] ?? 0,
-          gainOf,
+          this.#gainOf(extraDay, place, prices),
           this.work,
         );
         const reduced = -gain - Math.min(0, prices[plateRow] ?? 0);
+        // an empty plate costs nothing
+        leastOfPlate.set(key, Math.min(-gain, prices[plateRow] ?? 0));
         if (reduced >= -PAYS) return;
         below += reduced;
         const chosen = [...units];
@@ -293,12 +381,7 @@ export class MasterProgram {
           chosen.reduce((sum, [lot, count]) => sum + count * of(lot), 0);
         this.plates.push({
           column: this.#columns + columns.length,
-          plate: {
-            extraDay: extraDay.index,
-            place,
-            lots: chosen.map(([{ lot }]) => lot),
-            units: chosen.map(([, count]) => count),
-          },
+          plate: plateOf(extraDay, place, chosen),
         });
         columns.push({
           cost: sumOf(({ unitPoints }) => unitPoints),
@@ -419,7 +502,18 @@ export class MasterProgram {
   }
 }
 
-const layingKey = ({ slot, dishes }: Laying): string =>
+const plateOf = (
+  { index }: ExtraDay,
+  place: number,
+  chosen: readonly (readonly [PlateLot, number])[],
+): ExtraPlate => ({
+  extraDay: index,
+  place,
+  lots: chosen.map(([{ lot }]) => lot),
+  units: chosen.map(([, count]) => count),
+});
+
+export const layingKey = ({ slot, dishes }: Laying): string =>
   `${slot} ${dishes
     .map(
       ({ dish, style, lots, pouches, portions }) =>

@@ -15,7 +15,7 @@ import {
   SITTING_SHARE,
   SKIPPED_MEAL,
 } from '../menu/menu-costs.ts';
-import { asLaying, MOST_QUARTERS, MOST_SERVINGS, type LaidDish } from '../menu/lay-meal.ts';
+import { asLaying, MOST_QUARTERS, MOST_SERVINGS, type LaidDish } from '../menu/laying.ts';
 import { OWN_POUCH_BELOW_SERVINGS } from '../menu/lot-rules.ts';
 import {
   LEAST_QUARTERS,

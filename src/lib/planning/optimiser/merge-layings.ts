@@ -6,13 +6,11 @@ import {
   EXTRA_SORT,
   EXTRA_UNIT,
 } from '../menu/menu-costs.ts';
-import type { Laying } from '../menu/lay-meal.ts';
-import { MOST_DRINKS, MOST_UNITS, type ExtraDay, type MenuModel } from '../menu/menu-model.ts';
+import type { Laying } from '../menu/laying.ts';
+import { MOST_DRINKS, type MenuModel } from '../menu/menu-model.ts';
 import { extraPouchPoints, MenuState } from '../menu/menu-state.ts';
+import type { ExtraPieces, ExtraPlate } from './extra-plates.ts';
 import type { OpenProgram, ProgramColumn, ProgramRow } from './linear-program.ts';
-
-/** Extras that take part for each group, those worth most first. */
-const MOST_EXTRAS = 7;
 
 /** Columns and rows that are put together one by one, and then handed to a solver at once. */
 class Draft {
@@ -30,23 +28,26 @@ class Draft {
   }
 }
 
+/** The best menu of some layings and plates, as far as it was looked for, and what none of them is under, points. */
+export type Merged = { readonly state: MenuState | undefined; readonly bound: number };
+
 /**
- * The best menu made of layings that were found, exactly, with extras in whole pieces from whole pouches: a program small enough to be solved.
+ * The best menu made of layings and plates of extras that were found, exactly, with extras from whole pouches: a program small enough to be solved.
  *
  * @param layings to choose from; each slot has one at least
- * @param worth of a lot as an extra, points: what its energy is worth less what it costs
+ * @param plates to choose from, besides none
+ * @param pieces of extras to choose from where a person's plates are too many to be listed
  * @param nodes of the tree to look at
- * @returns undefined where nothing was found in so many nodes
  */
 export function mergeLayings(
   model: MenuModel,
   layings: readonly Laying[],
-  worth: (lot: number) => number,
+  plates: readonly ExtraPlate[],
+  pieces: readonly ExtraPieces[],
   open: OpenProgram,
   nodes: number,
-): MenuState | undefined {
+): Merged {
   const draft = new Draft();
-  const days = model.days.length;
   const slopes = daySlopes(model.costs);
   const slotRows = model.slots.map(() => draft.row(1, 1));
   const lotRows = model.lots.map(({ stock }) => draft.row(-Infinity, stock));
@@ -85,14 +86,10 @@ export function mergeLayings(
   });
   addRepeats(model, draft, layings, columnOf);
 
-  const units: { extraDay: number; lot: number; place: number; column: number }[] = [];
-  model.groups.forEach((_, group) => {
-    const own = model.extraDays.filter((extraDay) => extraDay.group === group);
-    const lots = [...new Set(own.flatMap((extraDay) => extraDay.lots))]
-      .sort((a, b) => worth(b) - worth(a) || a - b)
-      .slice(0, MOST_EXTRAS);
-    units.push(...addExtras(model, draft, own, lots, lotRows, dayRows, lackRows, days));
-  });
+  const extras = new ExtraDraft(model, draft, dayRows, lackRows);
+  const plateColumns = plates.map((plate) => extras.plate(plate));
+  const pieceColumns = pieces.map((of) => extras.pieces(of));
+  extras.open(lotRows);
 
   const program = open();
   try {
@@ -109,20 +106,26 @@ export function mergeLayings(
         terms: [...(terms[at] ?? [])],
       })),
     );
-    const { values } = program.solveWhole(
+    const { values, bound } = program.solveWhole(
       draft.columns.flatMap(({ whole }, at) => (whole ? [at] : [])),
       nodes,
     );
-    if (!values) return undefined;
+    if (!values) return { state: undefined, bound };
     const state = new MenuState(model);
     layings.forEach((laying, at) => {
       if ((values[columnOf[at] ?? -1] ?? 0) > 0.5 && !state.layings[laying.slot]) state.lay(laying);
     });
-    for (const { extraDay, lot, place, column } of units) {
-      const count = Math.round(values[column] ?? 0);
-      if (count > 0) state.addUnits(extraDay, lot, [place], count);
-    }
-    return state;
+    plates.forEach(({ extraDay, place, lots, units }, at) => {
+      if ((values[plateColumns[at] ?? -1] ?? 0) > 0.5)
+        lots.forEach((lot, of) => state.addUnits(extraDay, lot, [place], units[of] ?? 0));
+    });
+    pieces.forEach(({ extraDay, place, lots }, at) =>
+      lots.forEach((lot, of) => {
+        const count = Math.round(values[pieceColumns[at]?.[of] ?? -1] ?? 0);
+        if (count > 0) state.addUnits(extraDay, lot, [place], count);
+      }),
+    );
+    return { state, bound };
   } finally {
     program.close();
   }
@@ -166,86 +169,145 @@ function addRepeats(
   }
 }
 
-function addExtras(
-  model: MenuModel,
-  draft: Draft,
-  extraDays: readonly ExtraDay[],
-  lots: readonly number[],
-  lotRows: readonly number[],
-  dayRows: readonly (readonly number[])[],
-  lackRows: readonly (readonly number[])[],
-  days: number,
-) {
-  const units: { extraDay: number; lot: number; place: number; column: number }[] = [];
-  const capRows = new Map<string, number>();
-  const sortRows = new Map<string, number>();
-  for (const extraDay of extraDays) {
-    extraDay.people.forEach((_, place) => {
-      capRows.set(`${extraDay.index} ${place}`, draft.row(-Infinity, extraDay.mostKcal[place] ?? 0));
-      sortRows.set(`${extraDay.index} ${place} false`, draft.row(-Infinity, extraDay.mostSorts[place] ?? 0));
-      sortRows.set(`${extraDay.index} ${place} true`, draft.row(-Infinity, MOST_DRINKS));
+/** Extras of a program: plates or pieces for each person and day, and the pouches that they come from. */
+class ExtraDraft {
+  readonly #model: MenuModel;
+  readonly #draft: Draft;
+  readonly #dayRows: readonly (readonly number[])[];
+  readonly #lackRows: readonly (readonly number[])[];
+  readonly #oneEach = new Map<string, number>();
+  /** By extra day and lot: whether it is on the table; and by place, what says so. */
+  readonly #sorts = new Map<string, number>();
+  readonly #sortRows = new Map<string, number>();
+  /** By extra day and whether it is a drink: the sorts on the table. */
+  readonly #sortsOf = new Map<string, Set<number>>();
+  /** By group and lot, then by day: what is eaten. */
+  readonly #eaten = new Map<string, Map<number, (readonly [number, number])[]>>();
+
+  constructor(
+    model: MenuModel,
+    draft: Draft,
+    dayRows: readonly (readonly number[])[],
+    lackRows: readonly (readonly number[])[],
+  ) {
+    this.#model = model;
+    this.#draft = draft;
+    this.#dayRows = dayRows;
+    this.#lackRows = lackRows;
+  }
+
+  #isDrink(index: number, lot: number): boolean {
+    const extraDay = this.#model.extraDays[index];
+    return extraDay?.isDrink[extraDay.lots.indexOf(lot)] ?? false;
+  }
+  /** Points, kcal and lacking protein of some units of a lot. */
+  #unitsOf(lot: number, units: number) {
+    const of = this.#model.lots[lot];
+    const kcal = of ? (units * of.kcal) / of.units : 0;
+    return {
+      points: units * EXTRA_UNIT - this.#model.costs.leftOverKcal * kcal,
+      kcal,
+      lackG: of ? (units * of.servings * of.lackG) / of.units : 0,
+    };
+  }
+  #feed(index: number, place: number, column: number, kcal: number, lackG: number): void {
+    const extraDay = this.#model.extraDays[index];
+    const person = extraDay?.people[place] ?? -1;
+    const day = extraDay?.day ?? -1;
+    this.#draft.add(this.#dayRows[person]?.[day] ?? -1, column, kcal);
+    this.#draft.add(this.#lackRows[person]?.[day] ?? -1, column, lackG);
+  }
+  /** A column, at most 1 where a lot is on the plate, that takes so many units of it. */
+  #takes(index: number, place: number, lot: number, has: number, column: number, units: number): void {
+    const draft = this.#draft;
+    const sortKey = `${index} ${lot}`;
+    const kind = `${index} ${this.#isDrink(index, lot)}`;
+    const sort = this.#sorts.get(sortKey) ?? draft.column(0, 1);
+    this.#sorts.set(sortKey, sort);
+    const known = this.#sortsOf.get(kind) ?? new Set<number>();
+    this.#sortsOf.set(kind, known);
+    known.add(sort);
+    const row = this.#sortRows.get(`${sortKey} ${place}`) ?? draft.row(-Infinity, 0, [[sort, -1]]);
+    this.#sortRows.set(`${sortKey} ${place}`, row);
+    draft.add(row, has, 1);
+    const extraDay = this.#model.extraDays[index];
+    const key = `${extraDay?.group} ${lot}`;
+    const byDay = this.#eaten.get(key) ?? new Map<number, (readonly [number, number])[]>();
+    this.#eaten.set(key, byDay);
+    const day = extraDay?.day ?? -1;
+    byDay.set(day, [...(byDay.get(day) ?? []), [column, units]]);
+  }
+
+  /** @returns its column */
+  plate({ extraDay, place, lots, units }: ExtraPlate): number {
+    const all = lots.map((lot, at) => this.#unitsOf(lot, units[at] ?? 0));
+    const sumOf = (of: 'points' | 'kcal' | 'lackG') => all.reduce((sum, own) => sum + own[of], 0);
+    const column = this.#draft.column(sumOf('points'), 1, true);
+    const key = `${extraDay} ${place}`;
+    const row = this.#oneEach.get(key) ?? this.#draft.row(-Infinity, 1);
+    this.#oneEach.set(key, row);
+    this.#draft.add(row, column, 1);
+    this.#feed(extraDay, place, column, sumOf('kcal'), sumOf('lackG'));
+    lots.forEach((lot, at) => this.#takes(extraDay, place, lot, column, column, units[at] ?? 0));
+    return column;
+  }
+
+  /** @returns the column of each lot: how many units of it */
+  pieces({ extraDay: index, place, lots, most }: ExtraPieces): number[] {
+    const draft = this.#draft;
+    const extraDay = this.#model.extraDays[index];
+    const cap = draft.row(-Infinity, extraDay?.mostKcal[place] ?? 0);
+    const drinks = draft.row(-Infinity, MOST_DRINKS);
+    const sorts = draft.row(-Infinity, extraDay?.mostSorts[place] ?? 0);
+    return lots.map((lot, at) => {
+      const { points, kcal, lackG } = this.#unitsOf(lot, 1);
+      const column = draft.column(points, most[at] ?? 0, true);
+      const has = draft.column(0, 1, true);
+      draft.row(-Infinity, 0, [
+        [column, 1],
+        [has, -(most[at] ?? 0)],
+      ]);
+      draft.add(cap, column, kcal);
+      draft.add(this.#isDrink(index, lot) ? drinks : sorts, has, 1);
+      this.#feed(index, place, column, kcal, lackG);
+      this.#takes(index, place, lot, has, column, 1);
+      return column;
     });
-    for (const drink of [false, true]) {
-      const row = draft.row(-Infinity, 1);
-      draft.add(row, draft.column(EXTRA_SORT, Infinity), -1);
-      sortRows.set(`${extraDay.index} ${drink}`, row);
-    }
   }
-  for (const index of lots) {
-    const lot = model.lots[index];
-    if (!lot) continue;
-    const unitKcal = lot.kcal / lot.units;
-    const leftPoints = model.costs.leftOverKcal * unitKcal;
-    const keeps = lot.keepsOpen ? model.settings.dryOpenDays : 1;
-    const unitsOn: number[][] = Array.from({ length: days }, () => []);
-    const openedOn: (number | undefined)[] = [];
-    for (const extraDay of extraDays) {
-      const at = extraDay.lots.indexOf(index);
-      if (at < 0) continue;
-      const isDrink = extraDay.isDrink[at] ?? false;
-      const opened = draft.column(
-        extraPouchPoints(model, index, extraDay.day, isDrink) + leftPoints * lot.units,
-        lot.stock,
-        true,
+
+  /** Opens pouches for what is eaten: what is eaten between two days comes from pouches that are open then. */
+  open(lotRows: readonly number[]): void {
+    const draft = this.#draft;
+    const { costs, settings, extraDays, lots } = this.#model;
+    for (const own of this.#sortsOf.values())
+      if (own.size > 1)
+        draft.row(-Infinity, 1, [
+          ...[...own].map((column) => [column, 1] as const),
+          [draft.column(EXTRA_SORT, Infinity), -1],
+        ]);
+    for (const [key, byDay] of this.#eaten) {
+      const [group, index = -1] = key.split(' ').map(Number);
+      const lot = lots[index];
+      if (!lot) continue;
+      const keeps = lot.keepsOpen ? settings.dryOpenDays : 1;
+      const days = [...byDay.keys()].sort((a, b) => a - b);
+      const openedOn = new Map(
+        days.map((day) => {
+          const at = extraDays.find((of) => of.group === group && of.day === day)?.index ?? -1;
+          const points = extraPouchPoints(this.#model, index, day, this.#isDrink(at, index));
+          const column = draft.column(points + costs.leftOverKcal * lot.kcal, lot.stock, true);
+          draft.add(lotRows[index] ?? -1, column, 1);
+          return [day, column] as const;
+        }),
       );
-      openedOn[extraDay.day] = opened;
-      draft.add(lotRows[index] ?? -1, opened, 1);
-      const sort = draft.column(0, 1, true);
-      draft.add(sortRows.get(`${extraDay.index} ${isDrink}`) ?? -1, sort, 1);
-      extraDay.people.forEach((person, place) => {
-        if (!lot.feeds[person]) return;
-        const column = draft.column(EXTRA_UNIT - leftPoints, MOST_UNITS, true);
-        const own = draft.column(0, 1, true);
-        draft.row(-Infinity, 0, [
-          [column, 1],
-          [own, -MOST_UNITS],
-        ]);
-        draft.row(-Infinity, 0, [
-          [own, 1],
-          [sort, -1],
-        ]);
-        draft.add(sortRows.get(`${extraDay.index} ${place} ${isDrink}`) ?? -1, own, 1);
-        draft.add(capRows.get(`${extraDay.index} ${place}`) ?? -1, column, unitKcal);
-        draft.add(dayRows[person]?.[extraDay.day] ?? -1, column, unitKcal);
-        draft.add(lackRows[person]?.[extraDay.day] ?? -1, column, (lot.servings * lot.lackG) / lot.units);
-        unitsOn[extraDay.day]?.push(column);
-        units.push({ extraDay: extraDay.index, lot: index, place, column });
-      });
+      for (const from of days)
+        for (const to of days.filter((day) => day >= from))
+          draft.row(-Infinity, 0, [
+            ...days.flatMap((day) => (day >= from && day <= to ? (byDay.get(day) ?? []) : [])),
+            ...days
+              .filter((day) => day > from - keeps && day <= to)
+              .map((day) => [openedOn.get(day) ?? -1, -lot.units] as const),
+          ]);
     }
-    // what is eaten between two days comes from pouches that are open then
-    for (let from = 0; from < days; from++)
-      for (let to = from; to < days; to++) {
-        const eaten = unitsOn.slice(from, to + 1).flat();
-        if (eaten.length === 0 || (unitsOn[from] ?? []).length === 0 || (unitsOn[to] ?? []).length === 0)
-          continue;
-        const opened = openedOn
-          .slice(Math.max(0, from - keeps + 1), to + 1)
-          .filter((column) => column !== undefined);
-        draft.row(-Infinity, 0, [
-          ...eaten.map((column) => [column, 1] as const),
-          ...opened.map((column) => [column, -lot.units] as const),
-        ]);
-      }
   }
-  return units;
 }

@@ -1,4 +1,4 @@
-import type { Laying } from '../menu/lay-meal.ts';
+import type { Laying } from '../menu/laying.ts';
 import type { MenuModel, ModelSlot } from '../menu/menu-model.ts';
 
 /**
@@ -14,7 +14,12 @@ export type RepeatRow = {
 };
 
 /** Whether what a person eats at a slot counts in a row. */
-export function isIn({ group, day, since, isWindow }: RepeatRow, slot: ModelSlot, person: number, within: number): boolean {
+export function isIn(
+  { group, day, since, isWindow }: RepeatRow,
+  slot: ModelSlot,
+  person: number,
+  within: number,
+): boolean {
   if (slot.group !== group || !since.has(person)) return false;
   if (isWindow) return slot.day <= day && slot.day >= day - within;
   return slot.day === day || slot.at === since.get(person);
@@ -71,7 +76,9 @@ export function brokenRepeats(
   const broken: { row: RepeatRow; by: number }[] = [];
   for (const [key, byPerson] of sharesOf(model, laid)) {
     const [group = 0, dish = 0] = key.split(' ').map(Number);
-    const days = new Set([...byPerson.values()].flatMap((own) => [...own.values()].map(({ slot }) => slot.day)));
+    const days = new Set(
+      [...byPerson.values()].flatMap((own) => [...own.values()].map(({ slot }) => slot.day)),
+    );
     for (const day of days) {
       const since = new Map<number, number | undefined>();
       const inWindow = new Map<number, undefined>();

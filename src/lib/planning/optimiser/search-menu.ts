@@ -1,10 +1,10 @@
 import { layByExpiry } from '../menu/lay-by-expiry.ts';
-import type { Laying } from '../menu/lay-meal.ts';
+import type { Laying } from '../menu/laying.ts';
 import type { MenuModel } from '../menu/menu-model.ts';
 import { MenuState, type EatenExtra, type ModelMenu } from '../menu/menu-state.ts';
 import type { OpenProgram } from './linear-program.ts';
 import { MasterProgram } from './master-program.ts';
-import { mergeLayings } from './merge-layings.ts';
+import { solveNear, type NearLimits } from './near-menu.ts';
 import { randomFrom, type Random } from './random.ts';
 
 export const EFFORTS = ['quick', 'thorough'] as const;
@@ -30,17 +30,26 @@ export type SearchOptions = {
 
 /** Share of the meals that a dive settles at a time. */
 const DIVE_SHARE = 0.08;
+/** Dishes looked at for a table that two share, before all are. */
+const PAIRED_AT_FIRST = 8;
 /** Rounds of pricing at most, after which the bound is taken as it is. */
 const MOST_ROUNDS = { quick: 40, thorough: 160 };
 /** Work of pricing at most; then the bound is what it is. */
-const MOST_PRICING = { quick: 8_000_000, thorough: 400_000_000 };
+const MOST_PRICING = { quick: 60_000_000, thorough: 600_000_000 };
 /** Work of the search by pieces for each meal, in units of `MenuState.work`. */
 const WORK_OF_MEAL = { quick: 300_000, thorough: 2_500_000 };
 const MOST_WORK = { quick: 12_000_000, thorough: 150_000_000 };
-/** Trips of up to so many meals have the best of what was found put together exactly: from how many layings, and by how many nodes of the tree. */
-const MOST_TO_MERGE = { quick: 8, thorough: 16 };
-const MOST_LAYINGS = { quick: 160, thorough: 600 };
-const MERGE_NODES = { quick: 20, thorough: 2000 };
+/** Trips of up to so many plates of main dishes have the best of what is near put together exactly. */
+const NEAR: Readonly<Record<Effort, readonly (NearLimits & { readonly mostPlates: number })[]>> = {
+  quick: [
+    { mostPlates: 16, layings: 1000, plates: 60, nodes: 30 },
+    { mostPlates: 60, layings: 150, plates: 40, nodes: 3 },
+  ],
+  thorough: [
+    { mostPlates: 16, layings: 4000, plates: 400, nodes: 20_000 },
+    { mostPlates: 60, layings: 400, plates: 100, nodes: 100 },
+  ],
+};
 /** Part of the work that is done before there are prices. */
 const FIRST_SHARE = 0.3;
 /** A bound that is nearer than this share of the points need not be bettered. */
@@ -90,17 +99,23 @@ export function* searchMenu(
     for (const slot of model.slots) master.prime(slot);
     let shown = 0;
     let isSettled = true;
+    // tables of two dishes are many; as long as few of them bring something, only these are looked at
+    let isExact = false;
     for (let round = 0; round < MOST_ROUNDS[effort]; round++) {
       const solution = master.solve();
-      const { added, below } = master.price(model.slots, solution);
-      if (solution.points + below > 0) bound = Math.max(bound, solution.points + below);
+      const { added, below } = master.price(
+        model.slots,
+        solution,
+        isExact ? {} : { mostPaired: PAIRED_AT_FIRST },
+      );
+      if (isExact && solution.points + below > 0) bound = Math.max(bound, solution.points + below);
       if (master.work.units > MOST_PRICING[effort]) {
         isSettled = false;
         break;
       }
-      if (added === 0 || -below < NEAR_ENOUGH * Math.abs(solution.points)) {
-        if (master.addBrokenRows(solution) === 0 && added === 0) break;
-      }
+      const isNear = added === 0 || -below < NEAR_ENOUGH * Math.abs(solution.points);
+      if (isNear && isExact && master.addBrokenRows(solution) === 0 && added === 0) break;
+      isExact = isNear;
       if (round - shown >= 5) {
         shown = round;
         yield step(Math.min(0.4, round * 0.02));
@@ -117,22 +132,21 @@ export function* searchMenu(
       take(dived.menu(), dived.points());
     }
     yield step(0.4);
-    if (model.slots.length <= MOST_TO_MERGE[effort]) {
-      const merged = mergeLayings(
-        model,
-        cheapest(model, master, MOST_LAYINGS[effort]),
-        worthOf(model, master),
-        open,
-        MERGE_NODES[effort],
-      );
-      if (merged) take(merged.menu(), merged.points());
-    }
     yield step(0.5);
 
     for (const part of betterByPieces(model, best, prices, dayPriceOf, random, allWork)) {
       take(part.menu, part.points);
       yield step(0.5 + 0.5 * part.done);
       if (points - bound < NEAR_ENOUGH * Math.abs(points)) break;
+    }
+    const { proof } = master;
+    const atTables = model.slots.reduce((sum, { people }) => sum + people.length, 0);
+    const limits = NEAR[effort].find(({ mostPlates }) => atTables <= mostPlates);
+    // a part of a search looks for a menu, not for its proof
+    if (proof && limits && work === undefined && points - bound >= NEAR_ENOUGH * Math.abs(points)) {
+      const near = solveNear(model, master, proof, open, best, points, limits);
+      if (near.state) take(near.state.menu(), near.state.points());
+      bound = Math.max(bound, near.bound);
     }
   } finally {
     master.close();
@@ -151,29 +165,6 @@ export function searchToEnd(model: MenuModel, open: OpenProgram, options: Search
     const next = steps.next();
     if (next.done) return next.value;
   }
-}
-
-/** The layings of each slot that the relaxed menu would rather have, and those of it. */
-function cheapest(model: MenuModel, master: MasterProgram, most: number): Laying[] {
-  const bySlot = Map.groupBy(master.reducedLayings(), ({ laying }) => laying.slot);
-  const each = Math.max(3, Math.floor(most / Math.max(1, model.slots.length)));
-  return [...bySlot.values()].flatMap((own) =>
-    own
-      .sort((a, b) => a.reduced - b.reduced)
-      .slice(0, each)
-      .map(({ laying }) => laying),
-  );
-}
-
-/** What an extra is worth by the prices of the relaxed menu: most where the relaxed menu eats of it. */
-function worthOf(model: MenuModel, master: MasterProgram): (lot: number) => number {
-  const eaten = new Map<number, number>();
-  for (const { column, plate } of master.plates)
-    plate.lots.forEach((lot, at) => {
-      const share = (master.solution?.values[column] ?? 0) * (plate.units[at] ?? 0);
-      eaten.set(lot, (eaten.get(lot) ?? 0) + share);
-    });
-  return (lot) => (eaten.get(lot) ?? 0) * 1000 - lot;
 }
 
 /** Settles the meals that the relaxed menu is surest of, a few at a time, and relaxes the rest anew. */
@@ -223,7 +214,11 @@ function dive(model: MenuModel, master: MasterProgram): MenuState {
     const open = model.slots.filter(({ index }) => isOpen[index]);
     if (settled > 0) solution = master.solve();
     for (let round = 0; round < (settled > 0 ? 2 : 6); round++) {
-      if (master.price(open, solution, (lot) => state.free[lot] ?? 0).added === 0) break;
+      if (
+        master.price(open, solution, { free: (lot) => state.free[lot] ?? 0, mostPaired: PAIRED_AT_FIRST })
+          .added === 0
+      )
+        break;
       solution = master.solve();
     }
   }
