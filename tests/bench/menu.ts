@@ -1,8 +1,9 @@
 /*
  * `npm run bench:menu`: how near the best possible the search for menus comes, on seeded instances, and what people get. `-- --short` a few of them within two minutes;
- * `--effort thorough`; words choose the instances whose name holds one of them. Each instance is searched in a process of its own, whose memory is read at its end.
+ * `--effort thorough`; `--results FILE` keeps the outcomes there, and takes those that it has; words choose the instances whose name holds one of them. Each instance is searched in a process of its own, whose memory is read at its end.
  */
 import { execFileSync } from 'node:child_process';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { highsPrograms } from '../../src/lib/menu-search/highs-program.ts';
 import { layByExpiry } from '../../src/lib/planning/menu/lay-by-expiry.ts';
@@ -69,10 +70,26 @@ const { values, positionals } = parseArgs({
     short: { type: 'boolean', default: false },
     effort: { type: 'string', default: 'quick' },
     one: { type: 'string' },
+    results: { type: 'string' },
   },
 });
 const effort = EFFORTS.find((own) => own === values.effort);
 if (!effort) throw new Error(`--effort is one of ${EFFORTS.join(', ')}`);
+
+const known: Record<string, Outcome> =
+  values.results !== undefined && existsSync(values.results)
+    ? (JSON.parse(readFileSync(values.results, 'utf8')) as Record<string, Outcome>)
+    : {};
+
+function outcomeOf(of: MenuCase, effort: Effort): Outcome {
+  const key = `${effort} ${caseName(of)}`;
+  const script = [import.meta.filename, '--one', String(MENU_CASES.indexOf(of)), '--effort', effort];
+  const outcome =
+    known[key] ?? (JSON.parse(execFileSync(process.execPath, script, { encoding: 'utf8' })) as Outcome);
+  known[key] = outcome;
+  if (values.results !== undefined) writeFileSync(values.results, JSON.stringify(known));
+  return outcome;
+}
 
 const median = (of: readonly number[]) =>
   of.toSorted((a, b) => a - b)[Math.floor((of.length - 1) / 2)] ?? NaN;
@@ -94,8 +111,7 @@ if (values.one !== undefined) {
     return words.some((word) => name.includes(word));
   });
   const outcomes = chosen.map((of) => {
-    const script = [import.meta.filename, '--one', String(MENU_CASES.indexOf(of)), '--effort', effort];
-    const outcome = JSON.parse(execFileSync(process.execPath, script, { encoding: 'utf8' })) as Outcome;
+    const outcome = outcomeOf(of, effort);
     const { figures, points, shortage, seconds, memoryMb } = outcome;
     const bound = boundOf(outcome);
     console.log(

@@ -39,7 +39,7 @@ test('a search finds a better menu than first expired, first out, says how good 
   expect(standing.score.points).toBeCloseTo(found.score.points, 3);
   const again = await finder.find(trip, stock, settings, { effort: 'quick' });
   expect(again.trip).toEqual(found.trip);
-});
+}, 120_000);
 
 test('a search from a listed menu is not worse than it, and locked meals stand', async () => {
   const { trip, stock } = instance;
@@ -54,7 +54,7 @@ test('a search from a listed menu is not worse than it, and locked meals stand',
   });
   const third = await finder.find(first.trip, stock, settings, { effort: 'quick' });
   expect(third.score.points).toBeLessThanOrEqual(first.score.points + 1e-6);
-});
+}, 120_000);
 
 test('a search that is stopped gives the best so far', async () => {
   const { trip, stock } = instance;
@@ -68,14 +68,14 @@ test('a search that is stopped gives the best so far', async () => {
   });
   expect(found.stopped).toBe(true);
   expect(found.score.points).toBeLessThanOrEqual(found.firstExpiredPoints);
-});
+}, 120_000);
 
 test('an empty shelf gives an empty menu, whose cost is the hunger', async () => {
   const found = await finder.find(exampleTrip(), [], settings, { effort: 'quick' });
   expect(found.trip.menu).toEqual([]);
   expect(found.score.terms.hunger).toBeGreaterThan(0.9 * 2 * 2 * 2000 - 1);
   expect(gapShare(found.score.points, found.bound)).toBeCloseTo(0, 6);
-});
+}, 120_000);
 
 test('one lot for one meal is opened as the eaters need it', async () => {
   const trip = exampleTrip({ dayCount: 1, firstMeal: 'dinner', lastMeal: 'dinner' });
@@ -89,7 +89,7 @@ test('one lot for one meal is opened as the eaters need it', async () => {
   expect(found.plan.menu.meals.flatMap(({ portions }) => portions.map(({ servings }) => servings))).toEqual([
     1.5, 1.5,
   ]);
-});
+}, 120_000);
 
 test('what is asked of a search and what it finds are the same after JSON, through which they go from process to process', async () => {
   const throughJson = (value: unknown): unknown => JSON.parse(JSON.stringify(value));

@@ -15,4 +15,4 @@ test('a quick search of a household shelf ends with a bound that its menu is not
   expect(last?.done).toBe(1);
   expect(last?.bound).toBeGreaterThan(0);
   expect(last?.bound).toBeLessThanOrEqual((last?.points ?? 0) + 1e-6);
-});
+}, 120_000);
