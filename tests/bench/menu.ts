@@ -1,6 +1,7 @@
 /*
  * `npm run bench:menu`: how near the best possible the search for menus comes, on seeded instances, and what people get. `-- --short` a few of them within two minutes;
- * `--effort thorough`; `--results FILE` keeps the outcomes there, and takes those that it has; words choose the instances whose name holds one of them. Each instance is searched in a process of its own, whose memory is read at its end.
+ * `--effort thorough`; `--results FILE` keeps the outcomes there, and takes those that it has; `--solvers` runs the open-source solvers on models that they have not
+ * seen, a minute each; words choose the instances whose name holds one of them. Each instance is searched in a process of its own, whose memory is read at its end.
  */
 import { execFileSync } from 'node:child_process';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
@@ -12,9 +13,16 @@ import { brokenRules, scoreMenu } from '../../src/lib/planning/menu/score-menu.t
 import { defaultSettings } from '../../src/lib/planning/model/settings.ts';
 import { EFFORTS, searchMenu, type Effort } from '../../src/lib/planning/optimiser/search-menu.ts';
 import { buildMenuProblem } from '../../src/lib/planning/plan-trip.ts';
-import { caseName, MENU_CASES, menuInstance, type MenuCase } from './menu-instances.ts';
+import { caseName, MENU_CASES, menuInstance, sizeName, type MenuCase } from './menu-instances.ts';
 import { peopleFigures, type PeopleFigures } from './menu/people-figures.ts';
 import { unavoidableShortage } from './menu/shortage.ts';
+import { solverPoints } from './menu/solvers.ts';
+
+/** Menus of the model before tables were laid, on the same instances: what people got of them. */
+const FORMER = JSON.parse(readFileSync(new URL('menu/former-menus.json', import.meta.url), 'utf8')) as Record<
+  string,
+  Pick<PeopleFigures, 'portions' | 'oddPortions' | 'crumbs' | 'grams' | 'eatenKcal' | 'leftOverKcal'>
+>;
 
 /** What a search of one instance came to. */
 type Outcome = {
@@ -71,6 +79,7 @@ const { values, positionals } = parseArgs({
     effort: { type: 'string', default: 'quick' },
     one: { type: 'string' },
     results: { type: 'string' },
+    solvers: { type: 'boolean', default: false },
   },
 });
 const effort = EFFORTS.find((own) => own === values.effort);
@@ -100,6 +109,60 @@ const gapOf = (of: Outcome) =>
   of.points - boundOf(of) <= 1e-6 ? 0 : (of.points - boundOf(of)) / (of.points - of.shortage);
 const perDay = (of: Outcome) => (of.points - boundOf(of)) / of.figures.personDays;
 
+const SUMMARY = ['size', 'median gap', 'worst', 'worst day', 'median time', 'longest', 'memory at most'];
+const HEADINGS = [
+  'instance',
+  ...['points', 'bound', 'shortage', 'gap', 'a day', 'time', 'MB', 'solvers'],
+  ...[
+    'dishes',
+    'off plan',
+    'without',
+    'short days',
+    'kinds',
+    'repeats',
+    'kg',
+    'left, kcal',
+    'before: kg',
+    'left',
+    'odd, crumbs',
+  ],
+];
+const tableRow = (cells: readonly string[]) => `| ${cells.join(' | ')} |`;
+
+/** What is printed of an instance. No portion is odd, none a crumb, and no plate has two main dishes, or it is said. */
+async function rowOf(of: MenuCase, outcome: Outcome): Promise<string[]> {
+  const { figures, points, shortage, seconds, memoryMb } = outcome;
+  const { trip, stock } = menuInstance(of);
+  const model = buildMenuModel(buildMenuProblem(trip, stock, defaultSettings()));
+  const theirs = await solverPoints(model, caseName(of), values.solvers);
+  const best = theirs && Math.min(theirs.cbc ?? Infinity, theirs.highs ?? Infinity);
+  const former = FORMER[caseName(of)];
+  const isOdd = figures.oddPortions + figures.crumbs + figures.fullPlates > 0;
+  return [
+    caseName(of) +
+      (isOdd ? ` **${figures.oddPortions} odd, ${figures.crumbs} crumbs, ${figures.fullPlates} full**` : ''),
+    points.toFixed(2),
+    boundOf(outcome).toFixed(2),
+    shortage.toFixed(0),
+    percent(gapOf(outcome)),
+    perDay(outcome).toFixed(2),
+    seconds.toFixed(1),
+    memoryMb.toFixed(0),
+    best === undefined ? '' : Number.isFinite(best) ? best.toFixed(2) : 'none',
+    (figures.dishes / Math.max(1, figures.tables)).toFixed(2),
+    percent(figures.offPlan / Math.max(1, figures.plates)),
+    String(figures.without),
+    `${figures.shortDays} of ${figures.personDays}`,
+    `${figures.mostExtras} + ${figures.mostDrinks}`,
+    String(figures.repeats),
+    (figures.grams / 1000).toFixed(1),
+    figures.leftOverKcal.toFixed(0),
+    former ? (former.grams / 1000).toFixed(1) : '',
+    former ? former.leftOverKcal.toFixed(0) : '',
+    former ? `${former.oddPortions}, ${former.crumbs}` : '',
+  ];
+}
+
 if (values.one !== undefined) {
   const of = MENU_CASES[Number(values.one)];
   if (!of) throw new Error(`there is no instance ${values.one}`);
@@ -110,36 +173,30 @@ if (values.one !== undefined) {
     const words = positionals.length > 0 ? positionals : values.short ? SHORT : [''];
     return words.some((word) => name.includes(word));
   });
-  const outcomes = chosen.map((of) => {
+  console.log(tableRow(HEADINGS));
+  console.log(tableRow(HEADINGS.map((_, at) => (at === 0 ? '---' : '---:'))));
+  const outcomes: { of: MenuCase; outcome: Outcome }[] = [];
+  for (const of of chosen) {
     const outcome = outcomeOf(of, effort);
-    const { figures, points, shortage, seconds, memoryMb } = outcome;
-    const bound = boundOf(outcome);
+    outcomes.push({ of, outcome });
+    console.log(tableRow(await rowOf(of, outcome)));
+  }
+  console.log('');
+  console.log(tableRow(SUMMARY));
+  console.log(tableRow(SUMMARY.map((_, at) => (at === 0 ? '---' : '---:'))));
+  for (const [size, own] of Map.groupBy(outcomes, ({ of }) => sizeName(of))) {
+    const sorted = (value: (outcome: Outcome) => number) => own.map(({ outcome }) => value(outcome));
+    const [gaps, days, seconds] = [sorted(gapOf), sorted(perDay), sorted(({ seconds }) => seconds)];
     console.log(
-      [
-        caseName(of).padEnd(78),
-        points.toFixed(2).padStart(10),
-        bound.toFixed(2).padStart(10),
-        shortage.toFixed(0).padStart(8),
-        percent(gapOf(outcome)).padStart(8),
-        perDay(outcome).toFixed(2).padStart(6),
-        `${seconds.toFixed(1)} s`.padStart(8),
-        `${memoryMb.toFixed(0)} MB`.padStart(8),
-        `odd ${figures.oddPortions} crumbs ${figures.crumbs} full ${figures.fullPlates}`,
-        `dishes ${(figures.dishes / Math.max(1, figures.tables)).toFixed(2)}`,
-        `off ${percent(figures.offPlan / Math.max(1, figures.plates))} without ${figures.without}`,
-        `short ${figures.shortDays}/${figures.personDays}`,
-        `kinds ${figures.mostExtras}+${figures.mostDrinks} repeats ${figures.repeats}`,
-        `${(figures.grams / 1000).toFixed(1)} kg left ${figures.leftOverKcal.toFixed(0)} kcal`,
-      ].join(' '),
-    );
-    return { of, outcome };
-  });
-  for (const [size, own] of Map.groupBy(outcomes, ({ of }) => `${of.eaters}×${of.days}×${of.lots}`)) {
-    const gaps = own.map(({ outcome }) => gapOf(outcome));
-    const days = own.map(({ outcome }) => perDay(outcome));
-    const seconds = own.map(({ outcome }) => outcome.seconds);
-    console.log(
-      `${size}: gap median ${percent(median(gaps))}, worst ${percent(Math.max(...gaps))}; a person and day ${Math.max(...days).toFixed(2)}; seconds median ${median(seconds).toFixed(1)}, most ${Math.max(...seconds).toFixed(1)}; most MB ${Math.max(...own.map(({ outcome }) => outcome.memoryMb)).toFixed(0)}`,
+      tableRow([
+        size,
+        percent(median(gaps)),
+        percent(Math.max(...gaps)),
+        Math.max(...days).toFixed(2),
+        `${median(seconds).toFixed(1)} s`,
+        `${Math.max(...seconds).toFixed(1)} s`,
+        `${Math.max(...sorted(({ memoryMb }) => memoryMb)).toFixed(0)} MB`,
+      ]),
     );
   }
 }
