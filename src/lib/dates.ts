@@ -1,4 +1,4 @@
-import type { UnitSystem } from './planning/units/show.ts';
+import type { UnitSystem } from './presentation/show.ts';
 import { language } from './texts/say.ts';
 
 /** In English, whoever measures in US units reads the month first. */

@@ -1,8 +1,8 @@
 import { showDates, showDay } from '../lib/dates.ts';
 import type { TripPlan } from '../lib/planning/model/trip-plan.ts';
-import { MEAL_WORDS } from '../lib/planning/model/words.ts';
-import { showPour } from '../lib/planning/units/fractions.ts';
-import { show, type UnitSystem } from '../lib/planning/units/show.ts';
+import { MEAL_WORDS } from '../lib/presentation/code-words.ts';
+import { showPour } from '../lib/presentation/fractions.ts';
+import { show, type UnitSystem } from '../lib/presentation/show.ts';
 import {
   allergensText,
   carriedText,

@@ -1,13 +1,13 @@
-import { aboutWhere } from '../lib/planning/units/about.ts';
+import { aboutWhere } from '../lib/presentation/about.ts';
 import { showDates, showDay } from '../lib/dates.ts';
 import { noticeText } from '../lib/presentation/notice-words.ts';
 import { whyText } from '../lib/presentation/why-words.ts';
 import { SEVERITY_WORDS } from '../lib/presentation/severity.ts';
 import { worstFirst } from '../lib/trip-views/standing.ts';
 import type { Suggestion, TripPlan } from '../lib/planning/model/trip-plan.ts';
-import { MEAL_WORDS } from '../lib/planning/model/words.ts';
-import { showPour } from '../lib/planning/units/fractions.ts';
-import { show, type UnitSystem } from '../lib/planning/units/show.ts';
+import { MEAL_WORDS } from '../lib/presentation/code-words.ts';
+import { showPour } from '../lib/presentation/fractions.ts';
+import { show, type UnitSystem } from '../lib/presentation/show.ts';
 import { counted } from './counted.ts';
 import { say } from '../lib/texts/say.ts';
 import { table } from './text-table.ts';

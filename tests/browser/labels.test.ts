@@ -3,7 +3,7 @@ import { beforeAll, expect, test } from 'vitest';
 import { fitLabel } from '../../src/lib/label-sheets/fit-label.ts';
 import { labelLines } from '../../src/lib/label-sheets/label-lines.ts';
 import { PAPERS, perSheet, placeLabels, type Paper } from '../../src/lib/label-sheets/papers.ts';
-import { makeLabel } from '../../src/lib/planning/label/make-label.ts';
+import { makeLabel } from '../../src/lib/presentation/make-label.ts';
 import type { PouchLot } from '../../src/lib/planning/model/pouch-lot.ts';
 import { MM_PER_INCH } from '../../src/lib/planning/units/print.ts';
 import { exampleLot, longestLot } from '../support/examples.ts';

@@ -2,7 +2,7 @@
 import type { Locator, Page } from 'playwright';
 import { beforeAll, expect, test } from 'vitest';
 import type { TripPlan } from '../../src/lib/planning/model/trip-plan.ts';
-import { show } from '../../src/lib/planning/units/show.ts';
+import { show } from '../../src/lib/presentation/show.ts';
 import { checkPage, newDemoTrip, startApp } from './harness.ts';
 
 const app = startApp();

@@ -5,12 +5,12 @@ import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { allergenLabel } from '../../src/lib/planning/model/allergens.ts';
+import { allergenLabel } from '../../src/lib/presentation/code-words.ts';
 import type { CardPouches, TripPlan } from '../../src/lib/planning/model/trip-plan.ts';
 import type { Trip } from '../../src/lib/planning/model/trip.ts';
 import { waitText } from '../../src/lib/planning/trail-card/steep-time.ts';
-import { friendlyAmount } from '../../src/lib/planning/units/fractions.ts';
-import { show } from '../../src/lib/planning/units/show.ts';
+import { friendlyAmount } from '../../src/lib/presentation/fractions.ts';
+import { show } from '../../src/lib/presentation/show.ts';
 import { barriers, newDemoTrip, PHONE_PX, startApp, tooWide, visit } from './harness.ts';
 import { readPdf, type PdfPage } from './pdf-text.ts';
 

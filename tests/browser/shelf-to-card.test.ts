@@ -7,7 +7,7 @@ import type { Page } from 'playwright';
 import { expect, test } from 'vitest';
 import type { TripPlan } from '../../src/lib/planning/model/trip-plan.ts';
 import type { TripInput } from '../../src/lib/planning/model/trip.ts';
-import { fieldValue, show, shownNumber } from '../../src/lib/planning/units/show.ts';
+import { fieldValue, show, shownNumber } from '../../src/lib/presentation/show.ts';
 import { planCommand } from '../../src/tooling/plan-command.ts';
 import { temporaryFolder } from '../../src/lib/server/test-data.ts';
 import { projectFile, startApp, visit } from './harness.ts';

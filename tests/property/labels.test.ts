@@ -4,9 +4,9 @@ import { expect, test } from 'vitest';
 import { fitLabel } from '../../src/lib/label-sheets/fit-label.ts';
 import { labelLines } from '../../src/lib/label-sheets/label-lines.ts';
 import { PAPERS } from '../../src/lib/label-sheets/papers.ts';
-import { makeLabel } from '../../src/lib/planning/label/make-label.ts';
-import { allergenLabel } from '../../src/lib/planning/model/allergens.ts';
-import { POUR_WORDS } from '../../src/lib/planning/trail-card/pour-words.ts';
+import { makeLabel } from '../../src/lib/presentation/make-label.ts';
+import { allergenLabel } from '../../src/lib/presentation/code-words.ts';
+import { POUR_WORDS } from '../../src/lib/presentation/pour-words.ts';
 import { lots } from '../support/arbitraries.ts';
 
 const anyLabel = fc.record({

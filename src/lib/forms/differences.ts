@@ -31,8 +31,3 @@ export function differences(mine: Entered, theirs: Entered, { label, choices }: 
     return said !== undefined && ours !== others ? [{ label: said, mine: ours, theirs: others }] : [];
   });
 }
-
-/** @returns the words of a list of choices by their codes. */
-export const wordsByCode = (
-  list: readonly { readonly code: string; readonly label: Text }[],
-): Readonly<Record<string, Text>> => Object.fromEntries(list.map(({ code, label }) => [code, label]));

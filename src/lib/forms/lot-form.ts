@@ -1,5 +1,3 @@
-import { ALLERGEN_LIST } from '$lib/planning/model/allergens.ts';
-import { DIET_LIST } from '$lib/planning/model/diets.ts';
 import { doubtsOf, type Doubt } from '$lib/planning/model/plausibility.ts';
 import { completeLot, type KnownToHousehold } from '$lib/planning/model/complete-lot.ts';
 import { LotDetails, type PouchLot } from '$lib/planning/model/pouch-lot.ts';
@@ -7,12 +5,12 @@ import { faultText } from '$lib/presentation/fault-words.ts';
 import { problemsOf } from '$lib/presentation/problems.ts';
 import type { Settings } from '$lib/planning/model/settings.ts';
 import { statedOf, StatedLot } from '$lib/planning/model/stated-lot.ts';
-import { moneyFieldValue } from '$lib/planning/units/money.ts';
-import { fieldValue, type Quantity } from '$lib/planning/units/show.ts';
+import { moneyFieldValue } from '$lib/presentation/money.ts';
+import { fieldValue, type Quantity } from '$lib/presentation/show.ts';
 import { madeCode } from '$lib/shelf-csv/made-code.ts';
 import { say, text, type Text } from '$lib/texts/say.ts';
-import { MEAL_WORDS, WATER_WORDS } from '$lib/planning/model/words.ts';
-import { wordsByCode, type FieldWords } from './differences.ts';
+import { MEAL_WORDS, WATER_WORDS, ALLERGEN_WORDS, DIET_WORDS } from '$lib/presentation/code-words.ts';
+import { type FieldWords } from './differences.ts';
 import { withoutUndefined, type Entered, type FormReader } from './read-form.ts';
 
 /** In which units and money a form is filled in. */
@@ -192,8 +190,8 @@ const CHOICES: Readonly<Record<string, Readonly<Record<string, Text>>>> = {
   mealKinds: MEAL_WORDS,
   waterKind: WATER_WORDS,
   allergensStated: ALLERGENS_STATED_WORDS,
-  allergens: wordsByCode(ALLERGEN_LIST),
-  diets: wordsByCode(DIET_LIST),
+  allergens: ALLERGEN_WORDS,
+  diets: DIET_WORDS,
 };
 
 /** How the fields of a lot are said; its pouches are counted elsewhere. */

@@ -2,7 +2,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import type { KnownToHousehold } from '$lib/planning/model/complete-lot.ts';
 import { PouchLot } from '$lib/planning/model/pouch-lot.ts';
 import { statedOf } from '$lib/planning/model/stated-lot.ts';
-import type { UnitSystem } from '$lib/planning/units/show.ts';
+import type { UnitSystem } from '$lib/presentation/show.ts';
 import { useLanguage, type Language } from '$lib/texts/say.ts';
 import { readQuickLots } from './quick-lots.ts';
 import { pastedRows, quickLabel } from './quick-words.ts';

@@ -3,7 +3,7 @@ import { doubtsOf } from '$lib/planning/model/plausibility.ts';
 import type { PouchLot } from '$lib/planning/model/pouch-lot.ts';
 import { StatedLot } from '$lib/planning/model/stated-lot.ts';
 import { USUAL_LOT } from '$lib/planning/model/usual-lot.ts';
-import { unitOf } from '$lib/planning/units/show.ts';
+import { unitOf } from '$lib/presentation/show.ts';
 import { faultText } from '$lib/presentation/fault-words.ts';
 import { problemsOf } from '$lib/presentation/problems.ts';
 import { fieldEntry, type ColumnUnit, type ShelfField } from '$lib/shelf-csv/fields.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fieldValue } from '$lib/planning/units/show.ts';
+import { fieldValue } from '$lib/presentation/show.ts';
 import { FormReader, typedNumber, withoutUndefined } from './read-form.ts';
 
 function reader(fields: Record<string, string | string[]>, system: 'metric' | 'us' = 'metric') {

@@ -1,9 +1,9 @@
 import type { z } from 'zod';
 import { problemsOf, type Problem } from '$lib/presentation/problems.ts';
 import { toCore } from '$lib/planning/units/convert.ts';
-import { moneyFieldValue, moneyToMinor } from '$lib/planning/units/money.ts';
+import { moneyFieldValue, moneyToMinor } from '$lib/presentation/money.ts';
 import { feetAndInchesM, statureValue } from '$lib/planning/units/stature.ts';
-import { fieldToCore, fieldValue, type Quantity, type UnitSystem } from '$lib/planning/units/show.ts';
+import { fieldToCore, fieldValue, type Quantity, type UnitSystem } from '$lib/presentation/show.ts';
 import { language, say } from '$lib/texts/say.ts';
 
 /** What a person typed, by field name, just as they typed it. */

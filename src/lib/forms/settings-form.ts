@@ -1,11 +1,9 @@
-import { ALLERGEN_LIST } from '$lib/planning/model/allergens.ts';
-import { DIET_LIST } from '$lib/planning/model/diets.ts';
 import { problemsOf } from '$lib/presentation/problems.ts';
 import { Settings, type MenuCosts } from '$lib/planning/model/settings.ts';
-import { FUEL_WORDS, MEAL_KINDS, MEAL_WORDS, type MealKind } from '$lib/planning/model/words.ts';
-import { fieldValue, type Quantity } from '$lib/planning/units/show.ts';
+import { MEAL_KINDS, type MealKind } from '$lib/planning/model/words.ts';
+import { FUEL_WORDS, MEAL_WORDS, ALLERGEN_WORDS, DIET_WORDS } from '$lib/presentation/code-words.ts';
+import { fieldValue, type Quantity } from '$lib/presentation/show.ts';
 import { say, text, type Text } from '$lib/texts/say.ts';
-import { wordsByCode } from './differences.ts';
 import { atLines, keptLines } from './lines.ts';
 import type { Entered, FormReader } from './read-form.ts';
 
@@ -152,8 +150,8 @@ const CHOICES: Readonly<Record<string, Readonly<Record<string, Text>>>> = {
   insulatedSteep: YES,
   fuel: FUEL_WORDS,
   meals: MEAL_WORDS,
-  allergens: wordsByCode(ALLERGEN_LIST),
-  diets: wordsByCode(DIET_LIST),
+  allergens: ALLERGEN_WORDS,
+  diets: DIET_WORDS,
 };
 
 /** @returns what the choices of a field of the settings page are called, of a line of a list by its part. */

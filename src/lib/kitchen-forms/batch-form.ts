@@ -4,11 +4,12 @@ import { bareField, withoutUndefined, type Entered, type FormReader } from '$lib
 import { recipeTotals } from '$lib/planning/drying/recipe-totals.ts';
 import { safetyChecks, type SafetyStep } from '$lib/planning/drying/safety-steps.ts';
 import { Batch, Weighing, type PouchFill } from '$lib/planning/model/batch.ts';
-import { COOKING_CLASS_WORDS, COOKING_CLASSES } from '$lib/planning/model/words.ts';
+import { COOKING_CLASSES } from '$lib/planning/model/words.ts';
+import { COOKING_CLASS_WORDS } from '$lib/presentation/code-words.ts';
 import type { Kitchen } from '$lib/planning/model/kitchen.ts';
 import type { Problem } from '$lib/presentation/problems.ts';
 import type { Recipe } from '$lib/planning/model/recipe.ts';
-import { fieldValue, type Quantity } from '$lib/planning/units/show.ts';
+import { fieldValue, type Quantity } from '$lib/presentation/show.ts';
 import type { Stored } from '$lib/server/records.ts';
 import { say, text, type Text } from '$lib/texts/say.ts';
 

@@ -14,18 +14,16 @@ import {
   type ProcessFigures,
   type StorageRule,
 } from '$lib/planning/model/kitchen.ts';
+import { BARRIERS, FAT_CLASSES, PROCESSES } from '$lib/planning/model/words.ts';
 import {
   BARRIER_WORDS,
-  BARRIERS,
   FAT_CLASS_WORDS,
-  FAT_CLASSES,
   PROCESS_WORDS,
-  PROCESSES,
   WEEKDAY_WORDS,
-} from '$lib/planning/model/words.ts';
+} from '$lib/presentation/code-words.ts';
 import { problemsOf } from '$lib/presentation/problems.ts';
-import { moneyFieldValue } from '$lib/planning/units/money.ts';
-import { fieldValue, unitOf, type Quantity } from '$lib/planning/units/show.ts';
+import { moneyFieldValue } from '$lib/presentation/money.ts';
+import { fieldValue, unitOf, type Quantity } from '$lib/presentation/show.ts';
 import { say, sayNumber, text, type Text } from '$lib/texts/say.ts';
 
 /** The parts of the equipment page; each is saved and reset by itself. */

@@ -3,8 +3,8 @@ import type { ShownIn } from '$lib/forms/lot-form.ts';
 import { bareField, withoutUndefined, type Entered, type FormReader } from '$lib/forms/read-form.ts';
 import type { Food } from '$lib/planning/model/composition.ts';
 import { Ingredient, Recipe, WaterNote } from '$lib/planning/model/recipe.ts';
-import { moneyFieldValue } from '$lib/planning/units/money.ts';
-import { fieldValue, type Quantity } from '$lib/planning/units/show.ts';
+import { moneyFieldValue } from '$lib/presentation/money.ts';
+import { fieldValue, type Quantity } from '$lib/presentation/show.ts';
 import { say, sayNumber, text, type Text } from '$lib/texts/say.ts';
 
 /** The label of every field of a recipe, in the order of the form. */

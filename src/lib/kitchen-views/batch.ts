@@ -1,6 +1,6 @@
 import type { Ingredient } from '../planning/model/recipe.ts';
-import { KITCHEN_UNIT_WORDS } from '../planning/model/words.ts';
-import { shownExactly, shownFixed } from '../planning/units/show.ts';
+import { KITCHEN_UNIT_WORDS } from '../presentation/code-words.ts';
+import { shownExactly, shownFixed } from '../presentation/show.ts';
 import { say, sayNumber } from '../texts/say.ts';
 
 /** @returns hours as a person plans by them: `26 h`, and half hours below ten. */

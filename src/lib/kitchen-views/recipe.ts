@@ -4,7 +4,7 @@ import { waterShareOf, type WaterShare } from '../planning/drying/rehydration.ts
 import type { Kitchen, Process } from '../planning/model/kitchen.ts';
 import { ingredientCost, ingredientG, type Recipe } from '../planning/model/recipe.ts';
 import type { NoticeSeverity } from '../planning/model/words.ts';
-import type { UnitSystem } from '../planning/units/show.ts';
+import type { UnitSystem } from '../presentation/show.ts';
 import { fatText, recipeProblemText } from '../presentation/batch-words.ts';
 import { compositionDoubtText } from '../presentation/composition-words.ts';
 import { say } from '../texts/say.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { exampleLot, longestLot } from '../../../tests/support/examples.ts';
-import { makeLabel } from '$lib/planning/label/make-label.ts';
+import { makeLabel } from '$lib/presentation/make-label.ts';
 import type { PouchLot } from '$lib/planning/model/pouch-lot.ts';
 import { fitLabel, qrIsReadable, qrSideMm } from './fit-label.ts';
 import { labelLines } from './label-lines.ts';

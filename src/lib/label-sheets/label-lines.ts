@@ -1,4 +1,4 @@
-import type { Label } from '../planning/label/make-label.ts';
+import type { Label } from '../presentation/make-label.ts';
 import { say } from '../texts/say.ts';
 import type { SizeClass } from './papers.ts';
 

@@ -1,6 +1,6 @@
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import type { PouchLot } from '$lib/planning/model/pouch-lot.ts';
-import type { UnitSystem } from '$lib/planning/units/show.ts';
+import type { UnitSystem } from '$lib/presentation/show.ts';
 import { say } from '$lib/texts/say.ts';
 import { OWN_SIZE, ownPaper, PAGES, PAPERS, perSheet, type Paper } from './papers.ts';
 

@@ -1,6 +1,6 @@
 import { lotHref } from '$lib/lot-href.ts';
-import { makeLabel } from '$lib/planning/label/make-label.ts';
-import type { UnitSystem } from '$lib/planning/units/show.ts';
+import { makeLabel } from '$lib/presentation/make-label.ts';
+import type { UnitSystem } from '$lib/presentation/show.ts';
 import { fitLabel, qrIsReadable, type FittedLabel } from './fit-label.ts';
 import { labelLines } from './label-lines.ts';
 import type { LabelRequest } from './label-request.ts';

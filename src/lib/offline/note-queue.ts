@@ -4,7 +4,7 @@
  * conflict that stays in view until somebody puts it away.
  */
 import type { TrailNote, TrailNoteResult } from '../planning/model/trail-note.ts';
-import { friendlyAmount } from '../planning/units/fractions.ts';
+import { friendlyAmount } from '../presentation/fractions.ts';
 import { say } from '../texts/say.ts';
 
 export type QueuedNote = {

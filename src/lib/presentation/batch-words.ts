@@ -15,10 +15,10 @@ import {
 } from '../planning/drying/safety-steps.ts';
 import type { SealingBlock } from '../planning/drying/sealed-lots.ts';
 import { TABLE_C, type Keeping } from '../planning/drying/storage.ts';
-import { BARRIER_WORDS, FAT_CLASS_WORDS, PROCESS_WORDS } from '../planning/model/words.ts';
-import { showBoth } from '../planning/units/both.ts';
+import { BARRIER_WORDS, FAT_CLASS_WORDS, PROCESS_WORDS } from './code-words.ts';
+import { showBoth } from './both.ts';
 import { fromCore } from '../planning/units/convert.ts';
-import { show, shownFixed, type UnitSystem } from '../planning/units/show.ts';
+import { show, shownFixed, type UnitSystem } from './show.ts';
 import { say, sayList, sayNumber, text, type Text } from '../texts/say.ts';
 import { compositionDoubtText } from './composition-words.ts';
 import { faultText } from './fault-words.ts';

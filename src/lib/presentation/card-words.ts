@@ -1,11 +1,11 @@
-import { allergenLabel } from '../planning/model/allergens.ts';
 import type { CardMeal, CardPouches, TrailCard } from '../planning/model/trip-plan.ts';
-import { MEAL_WORDS, type CookAfter } from '../planning/model/words.ts';
-import { POUR_WORDS } from '../planning/trail-card/pour-words.ts';
+import type { CookAfter } from '../planning/model/words.ts';
+import { allergenLabel, MEAL_WORDS } from './code-words.ts';
+import { POUR_WORDS } from './pour-words.ts';
 import { waitText } from '../planning/trail-card/steep-time.ts';
-import { aboutWhere } from '../planning/units/about.ts';
-import { friendlyAmount, showPour } from '../planning/units/fractions.ts';
-import type { UnitSystem } from '../planning/units/show.ts';
+import { aboutWhere } from './about.ts';
+import { friendlyAmount, showPour } from './fractions.ts';
+import type { UnitSystem } from './show.ts';
 import { say, sayList, text, type Text } from '../texts/say.ts';
 import { sharesText } from './portion-words.ts';
 

@@ -1,5 +1,5 @@
 import type { CompositionDoubt } from '../planning/model/composition-doubts.ts';
-import { shownFixed } from '../planning/units/show.ts';
+import { shownFixed } from './show.ts';
 import { say } from '../texts/say.ts';
 
 /** @returns what looks odd in a row of a table of foods, after the food's name. */

@@ -6,8 +6,8 @@ import {
   MEAL_WORDS,
   PROCESS_WORDS,
   WATER_WORDS,
-} from '../planning/model/words.ts';
-import { shownExactly, shownFixed } from '../planning/units/show.ts';
+} from './code-words.ts';
+import { shownExactly, shownFixed } from './show.ts';
 import { say, sayNumber, text, type Text } from '../texts/say.ts';
 
 type WordsOf = { readonly [Code in FaultCode]: Text | ((params: FaultOf<Code>['params']) => string) };

@@ -1,9 +1,9 @@
 import type { Estimable, EstimateBasis, LotEstimate } from '../planning/model/lot-estimate.ts';
 import { ESTIMABLE } from '../planning/model/lot-estimate.ts';
 import type { PouchLot } from '../planning/model/pouch-lot.ts';
-import { MEAL_WORDS, WATER_WORDS } from '../planning/model/words.ts';
-import { about } from '../planning/units/about.ts';
-import { show, shownNumber, type Quantity, type UnitSystem } from '../planning/units/show.ts';
+import { MEAL_WORDS, WATER_WORDS } from './code-words.ts';
+import { about } from './about.ts';
+import { show, shownNumber, type Quantity, type UnitSystem } from './show.ts';
 import { say, sayList, text, type Text } from '../texts/say.ts';
 
 const BASIS_WORDS: Readonly<Record<EstimateBasis, Text>> = {

@@ -1,11 +1,9 @@
 import { ASCENT } from '../planning/demand/ascent-notices.ts';
-import { allergenLabel } from '../planning/model/allergens.ts';
-import { dietLabel } from '../planning/model/diets.ts';
 import type { Notice, NoticeCode, NoticeOf } from '../planning/model/notices.ts';
 import { MOST_IN_PROPOSED_GROUP } from '../planning/model/meal-rules.ts';
-import { FUEL_WORDS, MEAL_WORDS } from '../planning/model/words.ts';
-import { friendlyAmount } from '../planning/units/fractions.ts';
-import { show, shownExactly, shownFixed, type UnitSystem } from '../planning/units/show.ts';
+import { allergenLabel, dietLabel, FUEL_WORDS, MEAL_WORDS } from './code-words.ts';
+import { friendlyAmount } from './fractions.ts';
+import { show, shownExactly, shownFixed, type UnitSystem } from './show.ts';
 import { energyText } from './figures.ts';
 import { say, sayList } from '../texts/say.ts';
 

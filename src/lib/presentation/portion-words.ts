@@ -1,4 +1,4 @@
-import { friendlyAmount } from '../planning/units/fractions.ts';
+import { friendlyAmount } from './fractions.ts';
 import { say, sayList } from '../texts/say.ts';
 
 /** What somebody has of a lot: in servings, and in pieces or pouches where it is counted so. */

@@ -1,4 +1,4 @@
-import { CHOICE_WORDS } from '../planning/menu/wishes.ts';
+import { CHOICE_WORDS } from './code-words.ts';
 import type { Reason } from '../planning/model/reasons.ts';
 import { say, sayList, sayNumber, text, type Text } from '../texts/say.ts';
 

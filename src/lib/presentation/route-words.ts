@@ -1,7 +1,7 @@
 import type { NameOf } from '../planning/route/read-gpx.ts';
 import type { RouteError } from '../planning/route/route-error.ts';
 import type { RouteFault, RouteRemark } from '../planning/route/route-faults.ts';
-import { showBoth } from '../planning/units/both.ts';
+import { showBoth } from './both.ts';
 import { say } from '../texts/say.ts';
 
 /** @returns what keeps a route from being read or split into days, where, and what to do. */

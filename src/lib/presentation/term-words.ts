@@ -1,6 +1,6 @@
 import type { ActivityLevel, Term } from '../planning/model/terms.ts';
-import { FUEL_WORDS } from '../planning/model/words.ts';
-import { show, shownExactly, shownFixed, type UnitSystem } from '../planning/units/show.ts';
+import { FUEL_WORDS } from './code-words.ts';
+import { show, shownExactly, shownFixed, type UnitSystem } from './show.ts';
 import { say, text, type Text } from '../texts/say.ts';
 
 const ACTIVITY_WORDS: Readonly<Record<ActivityLevel, Text>> = {

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { noticeSchema, type Notice } from '../planning/model/notices.ts';
 import { TripPlan } from '../planning/model/trip-plan.ts';
-import type { UnitSystem } from '../planning/units/show.ts';
+import type { UnitSystem } from './show.ts';
 import { noticeText } from './notice-words.ts';
 import { whyText } from './why-words.ts';
 

@@ -14,8 +14,9 @@ import { USUAL_BULK } from '$lib/planning/drying/dry-food.ts';
 import { LEAST_RUNS, USUAL_H } from '$lib/planning/drying/expect-run.ts';
 import { HALVED_BY_C, TABLE_C } from '$lib/planning/drying/storage.ts';
 import { defaultKitchen, type Kitchen } from '$lib/planning/model/kitchen.ts';
-import { MEAL_WORDS, PROCESS_WORDS, PROCESSES, WATER_WORDS } from '$lib/planning/model/words.ts';
-import { show, shownFixed } from '$lib/planning/units/show.ts';
+import { PROCESSES } from '$lib/planning/model/words.ts';
+import { MEAL_WORDS, PROCESS_WORDS, WATER_WORDS } from '$lib/presentation/code-words.ts';
+import { show, shownFixed } from '$lib/presentation/show.ts';
 import { say, sayList, sayNumber, text, type Text } from '$lib/texts/say.ts';
 import type { Reason, ReasonList, Reasons } from './reason.ts';
 

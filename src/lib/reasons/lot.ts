@@ -1,6 +1,6 @@
 import { LOT_LABELS, type ShownIn } from '$lib/forms/lot-form.ts';
 import { ONE_SERVING_G, QUICK_LABELS } from '$lib/forms/quick-words.ts';
-import { show } from '$lib/planning/units/show.ts';
+import { show } from '$lib/presentation/show.ts';
 import { USUAL_LOT } from '$lib/planning/model/usual-lot.ts';
 import { say } from '$lib/texts/say.ts';
 import type { ReasonList, Reasons } from './reason.ts';

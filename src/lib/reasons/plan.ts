@@ -22,7 +22,7 @@ import {
 } from '$lib/planning/stove/plan-fuel.ts';
 import { safeBoilMin } from '$lib/planning/stove/safe-boil.ts';
 import { INSULATED_SHARE } from '$lib/planning/trail-card/steep-time.ts';
-import { show, type UnitSystem } from '$lib/planning/units/show.ts';
+import { show, type UnitSystem } from '$lib/presentation/show.ts';
 import { say, sayNumber } from '$lib/texts/say.ts';
 import type { ReasonList } from './reason.ts';
 

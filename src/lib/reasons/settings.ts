@@ -1,7 +1,7 @@
 import { COST_FIELDS, settingsFields, settingsLabel } from '$lib/forms/settings-form.ts';
 import { defaultSettings, type MenuCosts, type Settings } from '$lib/planning/model/settings.ts';
 import { MEAL_KINDS } from '$lib/planning/model/words.ts';
-import { unitOf, type UnitSystem } from '$lib/planning/units/show.ts';
+import { unitOf, type UnitSystem } from '$lib/presentation/show.ts';
 import { say, text, type Text } from '$lib/texts/say.ts';
 import type { Reason, Reasons } from './reason.ts';
 

@@ -2,10 +2,10 @@ import { ADULT_FROM_Y, DIGESTION, MET, SLEEP_H, SPREAD } from '$lib/planning/dem
 import { KCAL_PER_KG_BODY } from '$lib/planning/demand/day-demand.ts';
 import { CAMP_SOURCE_WITHIN_M } from '$lib/planning/route/trip-legs.ts';
 import { DIN } from '$lib/planning/route/walking-time.ts';
-import { show, type UnitSystem } from '$lib/planning/units/show.ts';
+import { show, type UnitSystem } from '$lib/presentation/show.ts';
 import { tripLabel } from '$lib/trip-forms/trip-fields.ts';
 import type { UsualName, UsualValue } from '$lib/trip-forms/usual-values.ts';
-import { MEAL_STOP_WORDS } from '$lib/planning/model/words.ts';
+import { MEAL_STOP_WORDS } from '$lib/presentation/code-words.ts';
 import { waterLabel } from '$lib/trip-forms/water-and-fuel.ts';
 import { say, sayNumber } from '$lib/texts/say.ts';
 import type { Reason, ReasonList, Reasons } from './reason.ts';

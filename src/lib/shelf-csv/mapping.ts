@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { Problem } from '../presentation/problems.ts';
-import { MEAL_WORDS, WATER_WORDS } from '../planning/model/words.ts';
+import { MEAL_WORDS, WATER_WORDS } from '../presentation/code-words.ts';
 import type { CsvFile } from './csv-records.ts';
 import {
   EARLIER_COLUMNS,

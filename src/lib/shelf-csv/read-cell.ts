@@ -1,5 +1,5 @@
 import { toCore } from '../planning/units/convert.ts';
-import { moneyToMinor } from '../planning/units/money.ts';
+import { moneyToMinor } from '../presentation/money.ts';
 import { signsOf } from './currency-words.ts';
 import { plainWords, type ColumnUnit, type FieldEntry } from './fields.ts';
 import type { Basis } from './headings.ts';

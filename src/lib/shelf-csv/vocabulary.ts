@@ -1,5 +1,5 @@
-import { ALLERGEN_LIST, type Allergen } from '../planning/model/allergens.ts';
-import { DIET_LIST, type Diet } from '../planning/model/diets.ts';
+import type { Allergen } from '../planning/model/allergens.ts';
+import type { Diet } from '../planning/model/diets.ts';
 import {
   COOK_AFTER,
   LOT_KINDS,
@@ -13,6 +13,7 @@ import {
 import { closest } from './closest.ts';
 import { plainWords } from './fields.ts';
 import { say, sayList, text, type Text } from '../texts/say.ts';
+import { ALLERGEN_CHOICES, DIET_CHOICES } from '../presentation/code-words.ts';
 
 /** The words a controlled list is known by, in English, German and French; a word may stand for several entries. */
 export type Vocabulary<T extends string> = {
@@ -125,9 +126,9 @@ export const WATER_VOCABULARY: Vocabulary<WaterKind> = vocabulary(text('kind of 
 
 export const ALLERGEN_VOCABULARY: Vocabulary<Allergen> = vocabulary(
   text('allergen'),
-  ALLERGEN_LIST.map(({ code }) => code),
+  ALLERGEN_CHOICES.map(({ code }) => code),
   [
-    ...ALLERGEN_LIST.map(({ code, label }) => [label, code] as const),
+    ...ALLERGEN_CHOICES.map(({ code, label }) => [label, code] as const),
     [
       'dairy, lactose, milk product, milk products, cheese, butter, ghee, cream, yogurt, yoghurt, curd, buttermilk, whey, casein, caseinate, caseinates, sodium caseinate, calcium caseinate, lactalbumin',
       'milk',
@@ -247,9 +248,9 @@ export function allergensNamed(given: string): readonly Allergen[] | undefined {
 
 export const DIET_VOCABULARY: Vocabulary<Diet> = vocabulary(
   text('diet'),
-  DIET_LIST.map(({ code }) => code),
+  DIET_CHOICES.map(({ code }) => code),
   [
-    ...DIET_LIST.map(({ code, label }) => [label.split(' (')[0]!, code] as [string, Diet]),
+    ...DIET_CHOICES.map(({ code, label }) => [label.split(' (')[0]!, code] as [string, Diet]),
     ['veggie, veggi, veg, vegi, vege, v, vegetarisch, végétarien, végétarienne', 'vegetarian'],
     ['vg, plant based, rein pflanzlich, pflanzlich, végétalien, végane', 'vegan'],
     ['pork free, without pork, ohne schwein, ohne schweinefleisch, kein schwein, sans porc', 'no-pork'],

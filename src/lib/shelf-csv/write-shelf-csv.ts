@@ -1,7 +1,7 @@
 import Papa from 'papaparse';
 import type { PouchLot } from '../planning/model/pouch-lot.ts';
 import { statedOf, type StatedLot } from '../planning/model/stated-lot.ts';
-import { moneyFieldValue } from '../planning/units/money.ts';
+import { moneyFieldValue } from '../presentation/money.ts';
 import { EXPORT_FIELDS, EXPORT_HEADER, type LotField } from './fields.ts';
 import { OPEN_LIST } from './read-cell.ts';
 import type { RowProblem } from './read-row.ts';

@@ -1,7 +1,7 @@
 import { withoutUndefined, type Entered, type FormReader } from '$lib/forms/read-form.ts';
 import { Afterwards } from '$lib/planning/model/afterwards.ts';
 import { problemsOf } from '$lib/presentation/problems.ts';
-import { fieldValue, type UnitSystem } from '$lib/planning/units/show.ts';
+import { fieldValue, type UnitSystem } from '$lib/presentation/show.ts';
 import { say } from '$lib/texts/say.ts';
 import type { AfterwardsSubjects } from '$lib/trip-views/afterwards.ts';
 

@@ -2,7 +2,7 @@ import { mealsOfDay } from '$lib/planning/demand/day-demand.ts';
 import { resolveTrip } from '$lib/planning/model/resolve-trip.ts';
 import type { Settings } from '$lib/planning/model/settings.ts';
 import type { ChosenMeal, Trip } from '$lib/planning/model/trip.ts';
-import { MEAL_WORDS } from '$lib/planning/model/words.ts';
+import { MEAL_WORDS } from '$lib/presentation/code-words.ts';
 import { say } from '$lib/texts/say.ts';
 
 /** What a trip has no place for any more when its days or its first or last meal change. */

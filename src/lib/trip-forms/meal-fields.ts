@@ -2,15 +2,13 @@ import { atLines, keptLines } from '$lib/forms/lines.ts';
 import { bareField, withoutUndefined, type Entered, type FormReader } from '$lib/forms/read-form.ts';
 import type { Problem } from '$lib/presentation/problems.ts';
 import type { CookGroup, Eater, MealRule, Trip } from '$lib/planning/model/trip.ts';
+import { MEAL_KINDS, TASTES, type MealKind } from '$lib/planning/model/words.ts';
 import {
-  MEAL_KINDS,
   MEAL_STOP_WORDS,
   MEAL_WORDS,
   PORTION_SIZE_WORDS,
   SERVING_STYLE_WORDS,
-  TASTES,
-  type MealKind,
-} from '$lib/planning/model/words.ts';
+} from '$lib/presentation/code-words.ts';
 import { say, text, type Text } from '$lib/texts/say.ts';
 import { daysInWords, readDays, type DaysMeant } from './day-list.ts';
 

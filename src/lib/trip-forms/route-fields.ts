@@ -1,7 +1,7 @@
 import { problemsOf, type Problem } from '$lib/presentation/problems.ts';
 import type { Route } from '$lib/planning/model/route.ts';
 import { Trip, type DayConditions } from '$lib/planning/model/trip.ts';
-import { fieldValue, type UnitSystem } from '$lib/planning/units/show.ts';
+import { fieldValue, type UnitSystem } from '$lib/presentation/show.ts';
 import { say, text, type Text } from '$lib/texts/say.ts';
 import type { Entered, FormReader } from '$lib/forms/read-form.ts';
 import { problemsOfLegs } from './trip-fields.ts';

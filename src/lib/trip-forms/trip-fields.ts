@@ -1,16 +1,20 @@
-import { ALLERGEN_LIST } from '$lib/planning/model/allergens.ts';
-import { DIET_LIST } from '$lib/planning/model/diets.ts';
 import { problemsOf, type Problem } from '$lib/presentation/problems.ts';
 import { routeFaultText } from '$lib/presentation/route-words.ts';
 import { Trip, type DayConditions } from '$lib/planning/model/trip.ts';
 import { RouteError } from '$lib/planning/route/route-error.ts';
 import { knownLegs } from '$lib/planning/route/trip-legs.ts';
-import { fieldValue, type Quantity, type UnitSystem } from '$lib/planning/units/show.ts';
+import { fieldValue, type Quantity, type UnitSystem } from '$lib/presentation/show.ts';
 import { statureValue } from '$lib/planning/units/stature.ts';
 import { say, sayWithin, text, type Text } from '$lib/texts/say.ts';
 import { withoutUndefined, type Entered, type FormReader } from '$lib/forms/read-form.ts';
-import { CANISTER_GAS_WORDS, FUEL_WORDS, MEAL_WORDS } from '$lib/planning/model/words.ts';
-import { wordsByCode, type FieldWords } from '$lib/forms/differences.ts';
+import {
+  CANISTER_GAS_WORDS,
+  FUEL_WORDS,
+  MEAL_WORDS,
+  ALLERGEN_WORDS,
+  DIET_WORDS,
+} from '$lib/presentation/code-words.ts';
+import { type FieldWords } from '$lib/forms/differences.ts';
 import {
   atMealFields,
   eaterMealFields,
@@ -341,8 +345,6 @@ export function withFirstDayEverywhere(entered: Entered): Entered {
   return filled;
 }
 
-const ALLERGEN_WORDS = wordsByCode(ALLERGEN_LIST);
-const DIET_WORDS = wordsByCode(DIET_LIST);
 const CHOICES: Readonly<Record<string, Readonly<Record<string, Text>>>> = {
   firstMeal: MEAL_WORDS,
   lastMeal: MEAL_WORDS,

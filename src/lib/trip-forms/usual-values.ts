@@ -3,16 +3,16 @@ import { hasOwnFigure, NOTHING_LEARNED, type LearnedDefaults } from '$lib/planni
 import { defaultSettings, type Settings } from '$lib/planning/model/settings.ts';
 import { TRIP_DEFAULTS, usualLoads, type Default } from '$lib/planning/model/trip-defaults.ts';
 import type { Trip } from '$lib/planning/model/trip.ts';
+import type { FuelKind } from '$lib/planning/model/words.ts';
 import {
   CANISTER_GAS_WORDS,
   FUEL_WORDS,
-  type FuelKind,
   MEAL_WORDS,
   SERVING_STYLE_WORDS,
-} from '$lib/planning/model/words.ts';
+} from '$lib/presentation/code-words.ts';
 import { knownDays, knownLegs } from '$lib/planning/route/trip-legs.ts';
 import { baseEfficiency } from '$lib/planning/stove/plan-fuel.ts';
-import { fieldValue, show, type Quantity, type UnitSystem } from '$lib/planning/units/show.ts';
+import { fieldValue, show, type Quantity, type UnitSystem } from '$lib/presentation/show.ts';
 import { whyText } from '$lib/presentation/why-words.ts';
 import { say, sayNumber, type Text } from '$lib/texts/say.ts';
 import {

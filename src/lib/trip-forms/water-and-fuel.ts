@@ -3,7 +3,7 @@ import { problemsOf } from '$lib/presentation/problems.ts';
 import { StoveRun, type Settings } from '$lib/planning/model/settings.ts';
 import { StartedContainer, Trip } from '$lib/planning/model/trip.ts';
 import { efficiencyOfRun } from '$lib/planning/stove/calibrate-stove.ts';
-import { fieldValue, shownFixed, type UnitSystem } from '$lib/planning/units/show.ts';
+import { fieldValue, shownFixed, type UnitSystem } from '$lib/presentation/show.ts';
 import { say, text, type Text } from '$lib/texts/say.ts';
 
 const LABELS: Readonly<Record<string, Text>> = {

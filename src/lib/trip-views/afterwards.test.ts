@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { exampleLot, exampleTrip } from '../../../tests/support/examples.ts';
 import { defaultSettings } from '../planning/model/settings.ts';
 import { planTrip } from '../planning/plan-trip.ts';
-import { FUEL_WORDS } from '../planning/model/words.ts';
+import { FUEL_WORDS } from '../presentation/code-words.ts';
 import { afterwardsSubjects } from './afterwards.ts';
 import { isOfFigure, learnedViews } from './learned.ts';
 

@@ -1,6 +1,7 @@
 import type { ComingLot, Suggestion } from '../planning/model/trip-plan.ts';
-import { PLANNED_WAY_WORDS, type PlannedWay } from '../planning/model/words.ts';
-import { show, type UnitSystem } from '../planning/units/show.ts';
+import type { PlannedWay } from '../planning/model/words.ts';
+import { PLANNED_WAY_WORDS } from '../presentation/code-words.ts';
+import { show, type UnitSystem } from '../presentation/show.ts';
 import { say } from '../texts/say.ts';
 
 /** @returns what tells a lot on the page: its code, or that it is still to be bought or dried */

@@ -1,6 +1,6 @@
 import type { TripPlan } from '../planning/model/trip-plan.ts';
 import { MEAL_KINDS, type MealKind } from '../planning/model/words.ts';
-import type { Quantity } from '../planning/units/show.ts';
+import type { Quantity } from '../presentation/show.ts';
 import { standingOf } from './standing.ts';
 import { text, type Text } from '../texts/say.ts';
 

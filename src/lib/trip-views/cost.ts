@@ -1,6 +1,6 @@
 import type { TripPlan } from '../planning/model/trip-plan.ts';
-import { showMoney } from '../planning/units/money.ts';
-import { show } from '../planning/units/show.ts';
+import { showMoney } from '../presentation/money.ts';
+import { show } from '../presentation/show.ts';
 import { say } from '../texts/say.ts';
 
 /** @returns what the opened pouches cost, and of how much of them that is known; `undefined` where no lot states a cost. */

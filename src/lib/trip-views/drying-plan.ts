@@ -9,10 +9,10 @@ import type {
   WhyToBuy,
 } from '../planning/shortfall/plan-drying.ts';
 import { fromCore, toCore } from '../planning/units/convert.ts';
-import { friendlyAmount } from '../planning/units/fractions.ts';
-import { showMoney } from '../planning/units/money.ts';
-import { show, unitOf, type UnitSystem } from '../planning/units/show.ts';
-import { MEAL_WORDS } from '../planning/model/words.ts';
+import { friendlyAmount } from '../presentation/fractions.ts';
+import { showMoney } from '../presentation/money.ts';
+import { show, unitOf, type UnitSystem } from '../presentation/show.ts';
+import { MEAL_WORDS } from '../presentation/code-words.ts';
 import { say } from '../texts/say.ts';
 import { eatersText } from './missing.ts';
 

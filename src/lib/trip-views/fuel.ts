@@ -1,6 +1,6 @@
 import type { Boil, FuelPlan } from '../planning/model/trip-plan.ts';
 import type { StartedContainer } from '../planning/model/trip.ts';
-import { MEAL_WORDS } from '../planning/model/words.ts';
+import { MEAL_WORDS } from '../presentation/code-words.ts';
 import { say, text, type Text } from '../texts/say.ts';
 
 /** @returns the fuel that is left in a started container, g. */

@@ -6,11 +6,12 @@ import {
   type LearnedFigure,
 } from '../planning/learning/learned-figures.ts';
 import type { Observation, ObservationOf } from '../planning/model/observation.ts';
-import { APPETITE_WORDS, FUEL_KINDS, FUEL_WORDS } from '../planning/model/words.ts';
+import { FUEL_KINDS } from '../planning/model/words.ts';
+import { APPETITE_WORDS, FUEL_WORDS } from '../presentation/code-words.ts';
 import type { Settings } from '../planning/model/settings.ts';
 import { whyText } from '../presentation/why-words.ts';
 import { baseEfficiency } from '../planning/stove/plan-fuel.ts';
-import { show, type UnitSystem } from '../planning/units/show.ts';
+import { show, type UnitSystem } from '../presentation/show.ts';
 import { say, sayNumber } from '../texts/say.ts';
 
 /** What one trip added to a figure. */

@@ -1,6 +1,6 @@
 import type { LegSummary } from '../planning/model/trip-plan.ts';
 import type { Route } from '../planning/model/route.ts';
-import { show, type UnitSystem } from '../planning/units/show.ts';
+import { show, type UnitSystem } from '../presentation/show.ts';
 import { say } from '../texts/say.ts';
 
 /** A day's way as the table shows it. Heights are missing where nobody knows them. */

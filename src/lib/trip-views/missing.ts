@@ -1,7 +1,7 @@
-import { allergenLabel } from '../planning/model/allergens.ts';
+import { allergenLabel } from '../presentation/code-words.ts';
 import type { MissingMeal, Shortfall, Suggestion } from '../planning/model/trip-plan.ts';
 import type { TripDay } from './trip-days.ts';
-import { show } from '../planning/units/show.ts';
+import { show } from '../presentation/show.ts';
 import { say } from '../texts/say.ts';
 
 /** One day of the trip: what it lacks, meal by meal; nothing where it has enough. */

@@ -2,7 +2,7 @@ import type { ProfilePoint, Route } from '../planning/model/route.ts';
 import type { TripPlan } from '../planning/model/trip-plan.ts';
 import { altitudeAt } from '../planning/route/along-profile.ts';
 import { fromCore, toCore } from '../planning/units/convert.ts';
-import { show, unitOf, type Quantity, type UnitSystem } from '../planning/units/show.ts';
+import { show, unitOf, type Quantity, type UnitSystem } from '../presentation/show.ts';
 import { say, sayNumber } from '../texts/say.ts';
 
 /** Load on one stretch, of one eater or of all together. */

@@ -1,4 +1,4 @@
-import type { UnitSystem } from '../planning/units/show.ts';
+import type { UnitSystem } from '../presentation/show.ts';
 import { text } from '../texts/say.ts';
 
 /** Papers that the card and the lists of a trip are printed on; each has a css of its name in components/trip/paper. */

@@ -1,6 +1,6 @@
 import type { Term } from '../planning/model/terms.ts';
 import { toCore, type Unit } from '../planning/units/convert.ts';
-import { show, type Quantity, type UnitSystem } from '../planning/units/show.ts';
+import { show, type Quantity, type UnitSystem } from '../presentation/show.ts';
 import { sayNumber } from '../texts/say.ts';
 
 const QUANTITY_OF: Readonly<Record<string, Quantity>> = {

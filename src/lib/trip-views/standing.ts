@@ -2,7 +2,7 @@ import { noticeText } from '../presentation/notice-words.ts';
 import type { Notice } from '../planning/model/notices.ts';
 import type { DayLoad, TripPlan } from '../planning/model/trip-plan.ts';
 import { NOTICE_SEVERITIES } from '../planning/model/words.ts';
-import type { UnitSystem } from '../planning/units/show.ts';
+import type { UnitSystem } from '../presentation/show.ts';
 import { say, text } from '../texts/say.ts';
 
 /** The figures that stand at the head of every page of a trip. */

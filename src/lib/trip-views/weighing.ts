@@ -6,10 +6,9 @@ import { SCORE_TERMS, type MenuScore, type ScoreTerm } from '../planning/menu/sc
 import type { Settings } from '../planning/model/settings.ts';
 import type { OneMore, RelaxedRule } from '../planning/optimiser/explain-menu.ts';
 import { fromCore } from '../planning/units/convert.ts';
-import { showMoney } from '../planning/units/money.ts';
-import { show, type UnitSystem } from '../planning/units/show.ts';
-import { MEAL_WORDS } from '../planning/model/words.ts';
-import { CHOICE_WORDS } from '../planning/menu/wishes.ts';
+import { showMoney } from '../presentation/money.ts';
+import { show, type UnitSystem } from '../presentation/show.ts';
+import { MEAL_WORDS, CHOICE_WORDS } from '../presentation/code-words.ts';
 import { say, sayList, sayNumber, text, type Text } from '../texts/say.ts';
 
 const oneDigit = (value: number): string =>

@@ -5,7 +5,7 @@ import {
   type Sensitivity,
   type Watched,
 } from '../planning/sensitivity/sensitivity-of.ts';
-import { show, shownExactly, shownNumber, type Quantity, type UnitSystem } from '../planning/units/show.ts';
+import { show, shownExactly, shownNumber, type Quantity, type UnitSystem } from '../presentation/show.ts';
 import { say, text, type Text } from '../texts/say.ts';
 
 /** The figures that are watched, in the order of the table. */

@@ -5,7 +5,7 @@ import { kitchenFoods } from '$lib/foods/kitchen-foods.ts';
 import { findFood } from '$lib/foods/find-food.ts';
 import { Recipe } from '$lib/planning/model/recipe.ts';
 import { Trip } from '$lib/planning/model/trip.ts';
-import { moneyToMinor } from '$lib/planning/units/money.ts';
+import { moneyToMinor } from '$lib/presentation/money.ts';
 import type { App } from '$lib/server/app.ts';
 import { UserError } from '$lib/server/errors.ts';
 import { createPlannedTrip } from '$lib/server/plan-meals.ts';

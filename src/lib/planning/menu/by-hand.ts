@@ -2,7 +2,7 @@ import { say } from '../../texts/say.ts';
 import type { Stock } from '../model/pouch-lot.ts';
 import type { MenuMeal, TripPlan } from '../model/trip-plan.ts';
 import type { Trip } from '../model/trip.ts';
-import { MEAL_WORDS } from '../model/words.ts';
+import { MEAL_WORDS } from '../../presentation/code-words.ts';
 import { addPouch, pouchesListed, removePouch, setPouches, swapPouch, type MealPlace } from './edit-menu.ts';
 import { mealOptions } from './meal-options.ts';
 

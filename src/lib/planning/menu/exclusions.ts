@@ -1,6 +1,7 @@
 import { say } from '../../texts/say.ts';
-import { allergenLabel, avoided, type Allergen } from '../model/allergens.ts';
-import { dietLabel, dietsMet, type Diet } from '../model/diets.ts';
+import { avoided, type Allergen } from '../model/allergens.ts';
+import { dietsMet, type Diet } from '../model/diets.ts';
+import { allergenLabel, dietLabel } from '../../presentation/code-words.ts';
 import type { PouchLot } from '../model/pouch-lot.ts';
 import type { Eater } from '../model/trip.ts';
 

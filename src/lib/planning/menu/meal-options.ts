@@ -3,7 +3,7 @@ import type { PouchLot, Stock } from '../model/pouch-lot.ts';
 import { pouchEnergyKcal } from '../model/pouch-totals.ts';
 import type { MenuPlan } from '../model/trip-plan.ts';
 import type { Trip } from '../model/trip.ts';
-import { MEAL_WORDS } from '../model/words.ts';
+import { MEAL_WORDS } from '../../presentation/code-words.ts';
 import type { MealPlace } from './edit-menu.ts';
 import { whyNotServed } from './exclusions.ts';
 import { pouchesNeeded } from './plan-menu.ts';

@@ -2,14 +2,9 @@ import { say } from '../../texts/say.ts';
 import type { PouchLot } from '../model/pouch-lot.ts';
 import type { MenuMeal } from '../model/trip-plan.ts';
 import type { DishStyle, Eater, MealRule, Trip } from '../model/trip.ts';
-import {
-  MEAL_WORDS,
-  SERVING_STYLE_WORDS,
-  type LotKind,
-  type ServingStyle,
-  type Taste,
-} from '../model/words.ts';
-import { friendlyAmount } from '../units/fractions.ts';
+import type { LotKind, ServingStyle, Taste } from '../model/words.ts';
+import { MEAL_WORDS, SERVING_STYLE_WORDS } from '../../presentation/code-words.ts';
+import { friendlyAmount } from '../../presentation/fractions.ts';
 import type { Outcome, Table } from './by-hand.ts';
 import { listPortions, lockDish, lockPlate, setPortion, type MealPlace } from './edit-menu.ts';
 import { whyNotServed } from './exclusions.ts';

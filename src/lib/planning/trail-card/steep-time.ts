@@ -1,7 +1,7 @@
-import { aboutWhere, type Estimated } from '../units/about.ts';
+import { aboutWhere, type Estimated } from '../../presentation/about.ts';
 import { say, sayNumber } from '../../texts/say.ts';
 import type { CookAfter } from '../model/words.ts';
-import { shownExactly } from '../units/show.ts';
+import { shownExactly } from '../../presentation/show.ts';
 
 /** In an insulating cover the food stays hotter while it steeps, so that of the extra time at altitude about half is needed (common practice). */
 export const INSULATED_SHARE = 0.5;

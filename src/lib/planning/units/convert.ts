@@ -1,3 +1,6 @@
+/** The units that people read and type in. */
+export type UnitSystem = 'metric' | 'us';
+
 /*
  * Conversion between the units of the core (g, kcal, ml, m, min, °C, shares of 1, kcal per 100 g) and those people type and read.
  * Exact factors: international avoirdupois pound and yard agreement 1959; US gallon of 231 cubic inches (NIST Handbook 44, app. C);

@@ -1,5 +1,4 @@
-import { fromCore, toCore } from './convert.ts';
-import type { UnitSystem } from './show.ts';
+import { fromCore, toCore, type UnitSystem } from './convert.ts';
 
 /** The unit in which people give their height. */
 export const STATURE_UNIT: Readonly<Record<UnitSystem, string>> = { metric: 'cm', us: 'ft in' };

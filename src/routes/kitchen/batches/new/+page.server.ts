@@ -3,7 +3,7 @@ import { sayDone } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { freeBatchCode, readNewBatch } from '$lib/kitchen-forms/batch-form.ts';
-import { PROCESS_WORDS } from '$lib/planning/model/words.ts';
+import { PROCESS_WORDS } from '$lib/presentation/code-words.ts';
 import { recipeTotals } from '$lib/planning/drying/recipe-totals.ts';
 import { say } from '$lib/texts/say.ts';
 import { newBatchReasons } from '$lib/reasons/kitchen.ts';

@@ -19,7 +19,8 @@ import {
   tastesByHand,
 } from '$lib/planning/menu/plates-by-hand.ts';
 import { TRIP_DEFAULTS } from '$lib/planning/model/trip-defaults.ts';
-import { MEAL_WORDS, SERVING_STYLES, TASTES } from '$lib/planning/model/words.ts';
+import { SERVING_STYLES, TASTES } from '$lib/planning/model/words.ts';
+import { MEAL_WORDS } from '$lib/presentation/code-words.ts';
 import { UserError } from '$lib/server/errors.ts';
 import { planStoredMeals } from '$lib/server/plan-meals.ts';
 import { changeMenu, plannedForPage } from '$lib/server/plan-stored-trip.ts';

@@ -2,7 +2,7 @@ import { fail, redirect, type Cookies } from '@sveltejs/kit';
 import { sayDone, type Done } from '$lib/forms/done.ts';
 import { bareField, FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
-import { fieldValue, type UnitSystem } from '$lib/planning/units/show.ts';
+import { fieldValue, type UnitSystem } from '$lib/presentation/show.ts';
 import { Resupply, Trip } from '$lib/planning/model/trip.ts';
 import type { App } from '$lib/server/app.ts';
 import { changeTrip, packedWords, plannedForPage, refuseWhilePacked } from '$lib/server/plan-stored-trip.ts';

@@ -2,7 +2,7 @@ import { FormReader } from '$lib/forms/read-form.ts';
 import { gapShare } from '$lib/menu-search/find-menu.ts';
 import { menuFigures } from '$lib/menu-search/menu-figures.ts';
 import { sameMenu } from '$lib/planning/optimiser/other-menus.ts';
-import { CHOICE_WORDS } from '$lib/planning/menu/wishes.ts';
+import { CHOICE_WORDS } from '$lib/presentation/code-words.ts';
 import {
   compareMenus,
   givenOf,

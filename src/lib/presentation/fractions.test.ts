@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { VOLUME_ML } from './convert.ts';
+import { VOLUME_ML } from '../planning/units/convert.ts';
 import { friendlyAmount, showPour } from './fractions.ts';
 
 /** Reads "1 1/4" back. */

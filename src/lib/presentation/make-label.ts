@@ -1,14 +1,13 @@
-import { say, sayNumber } from '../../texts/say.ts';
-import { ALLERGENS, allergenLabel } from '../model/allergens.ts';
-import { dietLabel } from '../model/diets.ts';
-import type { PouchLot } from '../model/pouch-lot.ts';
-import { pouchEnergyKcal, pouchFoodG } from '../model/pouch-totals.ts';
-import { COOK_AFTER_WORDS } from '../model/words.ts';
-import { waitText } from '../trail-card/steep-time.ts';
-import { POUR_WORDS } from '../trail-card/pour-words.ts';
-import { showPour } from '../units/fractions.ts';
-import { aboutWhere } from '../units/about.ts';
-import { show, type UnitSystem } from '../units/show.ts';
+import { say, sayNumber } from '../texts/say.ts';
+import { ALLERGENS } from '../planning/model/allergens.ts';
+import type { PouchLot } from '../planning/model/pouch-lot.ts';
+import { pouchEnergyKcal, pouchFoodG } from '../planning/model/pouch-totals.ts';
+import { allergenLabel, dietLabel, COOK_AFTER_WORDS } from './code-words.ts';
+import { waitText } from '../planning/trail-card/steep-time.ts';
+import { POUR_WORDS } from './pour-words.ts';
+import { showPour } from './fractions.ts';
+import { aboutWhere } from './about.ts';
+import { show, type UnitSystem } from './show.ts';
 
 /** What a pouch says about itself, in words and with units. What is `undefined` is not known, or is not done with it. */
 export type Label = {

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { exampleLot } from '../../../../tests/support/examples.ts';
+import { exampleLot } from '../../../tests/support/examples.ts';
 import { makeLabel } from './make-label.ts';
 
 it('says what is in the pouch and what to do with it', () => {

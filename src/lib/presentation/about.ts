@@ -1,4 +1,4 @@
-import { say } from '../../texts/say.ts';
+import { say } from '../texts/say.ts';
 
 /** @returns a value that is an estimate, so that nobody takes it for a figure that somebody stated. */
 export const about = (value: string): string => say('about {value}', { value });

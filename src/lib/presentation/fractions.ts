@@ -1,5 +1,5 @@
-import { say } from '../../texts/say.ts';
-import { fromCore } from './convert.ts';
+import { say } from '../texts/say.ts';
+import { fromCore } from '../planning/units/convert.ts';
 import { show, type UnitSystem } from './show.ts';
 
 /** What can be divided by eye or is marked on a measuring cup. */

@@ -1,5 +1,5 @@
-import { text, type Text } from '../../texts/say.ts';
-import type { WaterKind } from '../model/words.ts';
+import { text, type Text } from '../texts/say.ts';
+import type { WaterKind } from '../planning/model/words.ts';
 
 /** What to pour on, in the words of whoever stands at the stove. */
 export const POUR_WORDS: Readonly<Record<Exclude<WaterKind, 'none'>, Text>> = {

@@ -1,4 +1,4 @@
-import { sayNumber } from '../../texts/say.ts';
+import { sayNumber } from '../texts/say.ts';
 
 /*
  * Money is an integer of minor units (ISO 4217). How many of them make one major unit is known to Intl:

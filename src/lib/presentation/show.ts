@@ -1,7 +1,7 @@
-import { sayNumber } from '../../texts/say.ts';
-import { fromCore, toCore, type Unit } from './convert.ts';
+import { sayNumber } from '../texts/say.ts';
+import { fromCore, toCore, type Unit, type UnitSystem } from '../planning/units/convert.ts';
 
-export type UnitSystem = 'metric' | 'us';
+export type { UnitSystem } from '../planning/units/convert.ts';
 
 /** What is measured decides in which unit people read it. */
 export type Quantity =
