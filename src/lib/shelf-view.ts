@@ -4,7 +4,7 @@ import type { PouchLot } from './planning/model/pouch-lot.ts';
 import { pouchEnergyKcal } from './planning/model/pouch-totals.ts';
 import { addDays } from './planning/model/calendar.ts';
 import { MEAL_KINDS, type MealKind } from './planning/model/words.ts';
-import type { EntryKind } from './server/ledger.ts';
+import type { EntryKind } from './ledger-kinds.ts';
 import { text, type Text } from './texts/say.ts';
 
 /** What the shelf page needs of a lot. */

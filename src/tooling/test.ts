@@ -61,6 +61,7 @@ const READING: Readonly<Record<string, string>> = {
   lint: 'eslint . --max-warnings 0',
   format: 'prettier --check --log-level warn .',
   texts: 'node src/tooling/texts.ts --brief',
+  imports: 'node src/tooling/import-rules.ts',
   schema: 'node src/tooling/schema.ts --check',
   licences: 'node src/tooling/licences.ts --check',
 };

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { Afterwards } from '../planning/model/afterwards.ts';
 import { Recipe } from '../planning/model/recipe.ts';
 import { planStoredTrip } from './plan-stored-trip.ts';
-import { finishTrip } from './afterwards-repository.ts';
+import { finishStoredTrip } from './finish-stored-trip.ts';
 import type { App } from './app.ts';
 import { expectUserError, madeUpLot, madeUpTrip, onEachDatabase, temporaryFolder } from './test-data.ts';
 
@@ -44,7 +44,7 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
   describe('finishing a trip', () => {
     test('moves the pouches, keeps what was said, and teaches', async () => {
       const { app, id } = await packedTrip();
-      const finished = await finishTrip(app, id, 3, [{ code: 'A', pouches: 1 }], SAID);
+      const finished = await finishStoredTrip(app, id, 3, [{ code: 'A', pouches: 1 }], SAID);
       expect(finished).toMatchObject({ stage: 'finished', version: 4, eaten: [{ code: 'A', pouches: 3 }] });
       expect(await places(app)).toEqual([6, 0, 0]);
       expect(await app.afterwards.get(id)).toEqual(SAID);
@@ -62,7 +62,7 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
 
     test('as often as it is opened again and finished, it teaches once', async () => {
       const { app, id } = await packedTrip();
-      await finishTrip(app, id, 3, [], SAID);
+      await finishStoredTrip(app, id, 3, [], SAID);
       const once = await app.settings.get();
       expect(await app.afterwards.reopen(id, 4)).toMatchObject({
         stage: 'packed',
@@ -72,7 +72,7 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
       expect((await app.settings.get()).learned).toEqual([]);
       expect((await waterNotes(app))[0]).toEqual(['Lentil stew', 0]);
       expect(await app.afterwards.get(id)).toEqual(SAID);
-      await finishTrip(app, id, 5, [], SAID);
+      await finishStoredTrip(app, id, 5, [], SAID);
       expect(await app.settings.get()).toEqual(once);
       expect((await waterNotes(app))[0]).toEqual(['Lentil stew', 1]);
       expect(await places(app)).toEqual([5, 0, 0]);
@@ -83,7 +83,7 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
       const at = '2026-07-05T18:00:00Z';
       const noted = { kind: 'eaten', code: 'A', pouches: 1, text: '' } as const;
       await app.trailNotes.enter(id, [{ id: randomUUID(), at, ...noted }]);
-      await finishTrip(app, id, 4, [{ code: 'A', pouches: 1 }], SAID);
+      await finishStoredTrip(app, id, 4, [{ code: 'A', pouches: 1 }], SAID);
       const again = await app.afterwards.reopen(id, 5);
       expect(again).toMatchObject({
         reserved: [{ code: 'A', pouches: 2 }],
@@ -96,8 +96,12 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
 
     test('where too much would come home, nothing is kept at all', async () => {
       const { app, id } = await packedTrip();
-      await expectUserError(finishTrip(app, id, 3, [{ code: 'A', pouches: 5 }], SAID), 'Refused', '5 back');
-      await expectUserError(finishTrip(app, id, 2, [], SAID), 'StaleVersion');
+      await expectUserError(
+        finishStoredTrip(app, id, 3, [{ code: 'A', pouches: 5 }], SAID),
+        'Refused',
+        '5 back',
+      );
+      await expectUserError(finishStoredTrip(app, id, 2, [], SAID), 'StaleVersion');
       expect(await app.afterwards.get(id)).toBeUndefined();
       expect((await app.settings.get()).learned).toEqual([]);
       expect((await waterNotes(app))[0]).toEqual(['Lentil stew', 0]);
@@ -106,7 +110,7 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
 
     test('a trip that was called off teaches nothing', async () => {
       const { app, id } = await packedTrip();
-      expect(await finishTrip(app, id, 3, [{ code: 'A', pouches: 4 }], SAID)).toMatchObject({
+      expect(await finishStoredTrip(app, id, 3, [{ code: 'A', pouches: 4 }], SAID)).toMatchObject({
         stage: 'open',
       });
       expect((await app.settings.get()).learned).toEqual([]);
@@ -116,7 +120,7 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
     test('of a deleted trip the answers are gone from its row', async () => {
       const folder = await temporaryFolder();
       const { app, id } = await packedTrip(folder);
-      await finishTrip(app, id, 3, [], SAID);
+      await finishStoredTrip(app, id, 3, [], SAID);
       await app.trips.deleteTrip(id, 4);
       const database = await openTestDatabase(folder);
       expect(await database.selectFrom('trips').select(['trip', 'afterwards']).execute()).toEqual([
@@ -130,7 +134,7 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
     await app.kitchen.recipes.create(
       Recipe.parse({ name: 'Mentions it', mealKinds: ['dinner'], servings: 4, note: `as on ${id}` }),
     );
-    const finished = await finishTrip(app, id, 3, [], SAID);
+    const finished = await finishStoredTrip(app, id, 3, [], SAID);
     await app.afterwards.reopen(id, finished.version);
     const versions = (await app.kitchen.recipes.list()).map(({ value, version }) => [value.name, version]);
     expect(versions).toEqual([
@@ -149,7 +153,7 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
         return { plan, learned: settings.learned.map(({ kind }) => kind) };
       };
       const before = await planned(id);
-      await finishTrip(app, id, 3, [], SAID);
+      await finishStoredTrip(app, id, 3, [], SAID);
       const after = await planned(id);
       expect(after.learned).toEqual([]);
       expect(after.plan.notices).toEqual(before.plan.notices);
@@ -160,7 +164,7 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
 
     test('is not touched by saving the settings, and is forgotten figure by figure', async () => {
       const { app, id } = await packedTrip();
-      await finishTrip(app, id, 3, [], SAID);
+      await finishStoredTrip(app, id, 3, [], SAID);
       const settings = await app.settings.get();
       await app.settings.save({ ...settings, currency: 'USD', learned: [] });
       expect(await app.settings.get()).toEqual({ ...settings, currency: 'USD' });

@@ -1,11 +1,8 @@
 import type { Transaction } from 'kysely';
-import { observeTrip } from '../planning/afterwards/observe-trip.ts';
 import { Afterwards } from '../planning/model/afterwards.ts';
 import { Recipe, type WaterNote } from '../planning/model/recipe.ts';
-import type { App } from './app.ts';
 import { reading, type Database } from './database/open-database.ts';
 import type { Tables } from './database/tables.ts';
-import { planStoredTrip } from './plan-stored-trip.ts';
 import { replaceObservations } from './settings-repository.ts';
 import { parseStored } from './stored-json.ts';
 import type { PouchCount, StoredTrip, TripRepository } from './trip-repository.ts';
@@ -64,35 +61,6 @@ export class AfterwardsRepository {
       await replaceWaterNotes(trx, at, id, new Map());
     });
   }
-}
-
-/**
- * Finishes a stored trip: works out what it teaches from its plan and what was said.
- *
- * @param back pouches that came home unopened and are not on the shelf yet
- * @throws UserError `NotFound`, `StaleVersion`, `Refused` where it is not packed or more came back than was packed
- */
-export async function finishTrip(
-  app: App,
-  tripId: string,
-  version: number,
-  back: readonly PouchCount[],
-  said: Afterwards,
-): Promise<StoredTrip> {
-  const { stored, plan } = await planStoredTrip(app, tripId);
-  const eaten = new Map(stored.eaten.map(({ code, pouches }) => [code, pouches]));
-  const add = (code: string, pouches: number) => eaten.set(code, (eaten.get(code) ?? 0) + pouches);
-  for (const { code, pouches } of stored.reserved) add(code, pouches);
-  for (const { code, pouches } of back) add(code, -pouches);
-  const date = app.today();
-  const learned = observeTrip({ tripId, trip: stored.trip, plan, eaten, said, date });
-  const waterNotes = new Map(
-    said.water.map(({ recipe, finding }) => [
-      recipe,
-      { date, finding, note: say('on the trip "{name}"', { name: stored.trip.name }), tripId },
-    ]),
-  );
-  return app.afterwards.finish({ id: tripId, version }, back, said, learned, waterNotes);
 }
 
 /** The most notes that a recipe keeps; the oldest make room. */

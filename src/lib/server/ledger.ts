@@ -1,4 +1,5 @@
 import { sql, type RawBuilder, type Transaction } from 'kysely';
+import { ROUTES, type EntryKind, type Place, type Stage } from '../ledger-kinds.ts';
 import { inParts } from './in-parts.ts';
 import type { Tables } from './database/tables.ts';
 import { text } from '../texts/say.ts';
@@ -7,27 +8,6 @@ import { text } from '../texts/say.ts';
  * The ledger says where every pouch went. A place holds what came in minus what went out. The database adds up each lot's entries as they are written
  * (`balances`); whether that is what they add up to is looked at when the program starts, and where data is copied or put back.
  */
-
-export type Place = 'outside' | 'shelf' | 'set-aside' | 'packed';
-
-const ROUTES = {
-  sealed: ['outside', 'shelf'],
-  imported: ['outside', 'shelf'],
-  'set aside': ['shelf', 'set-aside'],
-  released: ['set-aside', 'shelf'],
-  packed: ['set-aside', 'packed'],
-  eaten: ['packed', 'outside'],
-  'brought back': ['packed', 'shelf'],
-  /** All of a trip that was called off. */
-  unpacked: ['packed', 'shelf'],
-  /** Counted as eaten when the trip was finished, and back in the packs as it was opened again. */
-  reopened: ['outside', 'packed'],
-  /** Without a trip. */
-  'eaten at home': ['shelf', 'outside'],
-  discarded: ['shelf', 'outside'],
-  counted: ['outside', 'shelf'],
-} as const satisfies Record<string, readonly [from: Place, to: Place]>;
-export type EntryKind = keyof typeof ROUTES;
 
 /** One line of a lot's history. `tripName` is there where the entry belongs to a trip, even to one deleted since. */
 export type LedgerEntry = {
@@ -209,7 +189,6 @@ export async function mendBalances(trx: Transaction<Tables>, lotIds: readonly nu
  * How far a trip has come. Read off the ledger, so that it cannot disagree with where the pouches are; only that it is over is
  * somebody's word. A trip whose last pouch was eaten is still on its way.
  */
-export type Stage = 'open' | 'set aside' | 'packed' | 'finished';
 
 export function stageOf(
   finishedAt: string | null,

@@ -9,7 +9,7 @@ import { digestOf } from './digest.ts';
 import { UserError } from './errors.ts';
 import { toHttpError } from './to-http-error.ts';
 import type { StoredTrip } from './trip-repository.ts';
-import { planForReaders, tripForReaders } from '../trip-views/for-readers.ts';
+import { planForReaders, tripForReaders } from '../application/for-readers.ts';
 import { language, say } from '../texts/say.ts';
 
 /** A stored trip with its plan, and what the plan was made from. */

@@ -13,8 +13,8 @@ import {
   TRAIL_NOTE,
   type Movement,
   type Reservation,
-  type Stage,
 } from './ledger.ts';
+import type { Stage } from '../ledger-kinds.ts';
 import { parseStored } from './stored-json.ts';
 import { say, sayList, text, type Text } from '../texts/say.ts';
 

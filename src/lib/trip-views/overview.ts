@@ -2,7 +2,7 @@ import type { Notice } from '../planning/model/notices.ts';
 import type { Reason } from '../planning/model/reasons.ts';
 import type { DayLoad, MenuMeal, MissingMeal, TripPlan } from '../planning/model/trip-plan.ts';
 import type { LotKind, MealKind, PlannedWay, WaterKind } from '../planning/model/words.ts';
-import type { Stage } from '../server/ledger.ts';
+import type { Stage } from '../ledger-kinds.ts';
 import { placeKey } from '../trip-forms/meal-place.ts';
 import { peakLoads } from './loads.ts';
 import { hasLeft } from './stage.ts';

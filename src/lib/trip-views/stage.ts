@@ -1,5 +1,5 @@
 import { text, type Text } from '$lib/texts/say';
-import type { Stage } from '../server/ledger.ts';
+import type { Stage } from '../ledger-kinds.ts';
 
 /** How far a trip has come, as the lists say it. */
 export const STAGE_WORDS: Readonly<Record<Stage, Text>> = {

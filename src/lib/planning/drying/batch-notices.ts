@@ -2,7 +2,7 @@ import type { Batch } from '../model/batch.ts';
 import type { CompositionDoubt } from '../model/composition-doubts.ts';
 import type { Kitchen } from '../model/kitchen.ts';
 import type { NoticeSeverity } from '../model/words.ts';
-import type { BatchFigures } from './batch-sheet.ts';
+import type { BatchFigures } from './batch-figures.ts';
 import type { DrynessDoubts } from './dryness.ts';
 import type { FillSheet } from './fill-pouches.ts';
 import { containerMl, isEatenFrom, type ContainerName } from './portioning.ts';

@@ -3,16 +3,17 @@ import type { Batch, PouchFill } from '../model/batch.ts';
 import type { Kitchen, ProcessFigures } from '../model/kitchen.ts';
 import type { PouchLot } from '../model/pouch-lot.ts';
 import type { Recipe } from '../model/recipe.ts';
+import type { BatchFigures } from './batch-figures.ts';
 import { batchNotices, servingsIn, type BatchNotice } from './batch-notices.ts';
 import { batchCost, type BatchCost } from './costs.ts';
 import { dryFood, type DryFood } from './dry-food.ts';
 import { judgeDryness, type Dryness, type DrynessGap } from './dryness.ts';
 import { expectRun, type ExpectedRun, type Run } from './expect-run.ts';
 import { fillPouches, type FillSheet } from './fill-pouches.ts';
-import { trayCapacityG, trayLoads, traysFor, type TrayLoad } from './load-trays.ts';
+import { trayCapacityG, trayLoads, traysFor } from './load-trays.ts';
 import { dryWeightG } from './mass-balance.ts';
 import { recipeTotals, type RecipeTotals } from './recipe-totals.ts';
-import { waterShareOf, waterToAddMl, type WaterShare } from './rehydration.ts';
+import { waterShareOf, waterToAddMl } from './rehydration.ts';
 import { openChecks, safetyChecks, whyCheckOpen, type CheckGap, type SafetyCheck } from './safety-steps.ts';
 import { sealedLots, type SealingBlock } from './sealed-lots.ts';
 import {
@@ -21,35 +22,6 @@ import {
   waterActivityOf,
   type WaterActivity,
 } from './water-activity.ts';
-
-/** All that is reckoned of a batch before its pouches are judged. */
-export type BatchFigures = {
-  readonly totals: RecipeTotals;
-  readonly load: {
-    readonly trays: readonly TrayLoad[];
-    readonly wetG: number;
-    /** What the trays of the dryer take together, g. */
-    readonly capacityG: number;
-    /** Trays that the cooked food fills, and how much then goes on each, g. */
-    readonly traysNeeded: number;
-    readonly evenlyG: number;
-    /** On the trays, of what was cooked, share. */
-    readonly share: number;
-  };
-  readonly expected: { readonly dryG: number; readonly waterG: number; readonly run: ExpectedRun };
-  readonly dryness: Dryness;
-  readonly dry: DryFood;
-  readonly water: WaterShare & {
-    readonly servingMl: number;
-    /** Volume of a serving with its water, ml; 0 for food that takes none. */
-    readonly rehydratedMl: number;
-  };
-  readonly steep: { readonly steepMin: number; readonly stirAfterMin?: number };
-  readonly cost: BatchCost;
-  readonly allergens: readonly Allergen[] | undefined;
-  /** Of the dampest tray, estimated from its weight; `undefined` before any is weighed. */
-  readonly waterActivity: WaterActivity | undefined;
-};
 
 /** What is not shown to be dry or safe: of a tray, counted from 1, of a check, or of a meter's reading. */
 export type SealingHold =

@@ -4,7 +4,7 @@ import { faultsOf, type Fault } from '../model/faults.ts';
 import { doubtsOf } from '../model/plausibility.ts';
 import { PouchLot } from '../model/pouch-lot.ts';
 import type { BatchNotice } from './batch-notices.ts';
-import type { BatchFigures } from './batch-sheet.ts';
+import type { BatchFigures } from './batch-figures.ts';
 import type { FillSheet } from './fill-pouches.ts';
 import { containerMl, containerTareG, type ContainerName } from './portioning.ts';
 import { cookAfterOf } from './safety-steps.ts';

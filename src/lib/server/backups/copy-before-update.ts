@@ -4,7 +4,7 @@ import { Kysely, sql } from 'kysely';
 import { BACKUP_FOLDER, DATABASE_FILE } from '../data-folder.ts';
 import { contentsOf, rowsOf } from '../database/copy-database.ts';
 import { migratorOf } from '../database/migrations.ts';
-import { lastChange, reading, type Database } from '../database/open-database.ts';
+import { lastChange, reading, type Database } from '../database/transactions.ts';
 import { sqliteDialect } from '../database/sqlite-dialect.ts';
 import { TABLE_KEYS, type KeptTable } from '../database/tables.ts';
 import { copyName } from './copy-names.ts';

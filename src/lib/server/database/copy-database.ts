@@ -2,9 +2,10 @@ import { createHash } from 'node:crypto';
 import { setImmediate } from 'node:timers/promises';
 import { sql, type Transaction } from 'kysely';
 import { UserError } from '../errors.ts';
-import { held, wrongBalances, type Place } from '../ledger.ts';
+import { held, wrongBalances } from '../ledger.ts';
+import type { Place } from '../../ledger-kinds.ts';
 import { isOnPostgres } from './migrations.ts';
-import { reading, writing, type Database } from './open-database.ts';
+import { reading, writing, type Database } from './transactions.ts';
 import { TABLE_KEYS, type KeptTable, type Tables } from './tables.ts';
 
 /** A lot has 24 columns, and SQLite takes at most 32766 values in one statement (sqlite.org/limits.html). */

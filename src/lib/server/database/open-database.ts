@@ -1,23 +1,18 @@
 import { mkdir } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
-import { setTimeout as sleep } from 'node:timers/promises';
-import { Kysely, sql, type Dialect, type Transaction } from 'kysely';
-import { DEFAULT_MIGRATION_LOCK_TABLE, DEFAULT_MIGRATION_TABLE } from 'kysely/migration';
-import { say } from '../../texts/say.ts';
+import { Kysely, sql, type Dialect } from 'kysely';
+import { DEFAULT_MIGRATION_TABLE } from 'kysely/migration';
 import { copyBeforeUpdate, copyPostgresBeforeUpdate } from '../backups/copy-before-update.ts';
 import { DATABASE_FILE, dataFolder } from '../data-folder.ts';
 import { UserError } from '../errors.ts';
 import { stillWriting, storageError } from '../storage-error.ts';
 import { isOnPostgres, migratorOf, MIGRATIONS } from './migrations.ts';
 import { HOW_TO_WRITE_IT, postgresDialect } from './postgres-dialect.ts';
-import { isConflict } from './postgres-error.ts';
 import { sqliteDialect } from './sqlite-dialect.ts';
-import type { Tables } from './tables.ts';
+import { changesDone, writeInTurns, type Database } from './transactions.ts';
 import { Turns } from './turns.ts';
 
-export type Database = Kysely<Tables>;
-
-type MigrationTable = { [DEFAULT_MIGRATION_TABLE]: { name: string } };
+export { lastChange, reading, writing, type Database } from './transactions.ts';
 
 /** A kind of database, and how to name this one to the user. */
 type Store = {
@@ -44,7 +39,7 @@ export async function openDatabase(
 ): Promise<Database> {
   const store = isAddress(place) ? atAddress(place, patienceMs, keeping) : await inFolder(place, patienceMs);
   const db: Database = new Kysely({ dialect: store.dialect });
-  if (isAddress(place)) turnsToWrite.set(db, new Turns(patienceMs, () => stillWriting(store.name)));
+  if (isAddress(place)) writeInTurns(db, new Turns(patienceMs, () => stillWriting(store.name)));
   try {
     await bringUpToDate(db, store);
   } catch (error) {
@@ -142,15 +137,6 @@ async function usableSchema(db: Database, name: string): Promise<string> {
   return schema;
 }
 
-/** @returns the name of the last change that was made to the tables */
-export async function lastChange(db: Database): Promise<string> {
-  const { name } = await changesDone(db).orderBy('name', 'desc').limit(1).executeTakeFirstOrThrow();
-  return name;
-}
-
-const changesDone = (db: Database) =>
-  db.withTables<MigrationTable>().selectFrom(DEFAULT_MIGRATION_TABLE).select('name');
-
 async function refuseNewerTables(
   db: Database,
   schema: string | undefined,
@@ -166,74 +152,4 @@ async function refuseNewerTables(
       'Unusable',
       `What is in ${where} was written by a newer Ridgelarder (its change "${unknown.name}" is not known here). Update this one, or ${elsewhere}.`,
     );
-}
-
-/** Runs several queries on one and the same state of the database. */
-export function reading<Result>(
-  db: Database,
-  work: (trx: Transaction<Tables>) => Promise<Result>,
-): Promise<Result> {
-  return db.transaction().setIsolationLevel('repeatable read').setAccessMode('read only').execute(work);
-}
-
-/** Turns to write of those who share a pool of connections: who waits for its turn holds none, so that reading goes on. */
-const turnsToWrite = new WeakMap<Database, Turns>();
-const MOST_TRIES = 10;
-const LONGEST_PAUSE_MS = 50;
-
-/**
- * Runs a change that lands whole or not at all, alone among all that write. Where something else came in the way of it, it is made once more from its beginning.
- *
- * @param work changes nothing but the database, or sets what it changes anew at each try
- * @throws UserError `Busy` where others write for too long or kept coming in the way; what `work` throws
- */
-export async function writing<Result>(
-  db: Database,
-  work: (trx: Transaction<Tables>) => Promise<Result>,
-): Promise<Result> {
-  const endTurn = await turnsToWrite.get(db)?.take();
-  try {
-    for (let tried = 0; tried < MOST_TRIES; tried += 1) {
-      try {
-        return await db
-          .transaction()
-          .setIsolationLevel('serializable')
-          .execute(async (trx) => {
-            if (isOnPostgres(trx)) await takeTurnAmongProcesses(trx);
-            await refuseTablesOfNewer(trx);
-            return work(trx);
-          });
-      } catch (error) {
-        if (!isConflict(error)) throw error;
-        await sleep(Math.random() * LONGEST_PAUSE_MS);
-      }
-    }
-  } finally {
-    endTurn?.();
-  }
-  throw new UserError(
-    'Busy',
-    'Others kept changing the same things at the same time, so nothing was changed. Try again in a moment.',
-  );
-}
-
-/** A newer program may have changed the tables while this one runs, and does not know what this one would write into them. */
-async function refuseTablesOfNewer(trx: Transaction<Tables>): Promise<void> {
-  const change = await lastChange(trx);
-  if (!(change in MIGRATIONS))
-    throw new UserError(
-      'Unusable',
-      say(
-        'A newer Ridgelarder has changed the tables while this one was running (its change "{change}" is not known here), so nothing was changed. Stop this one, and start the newer one.',
-        { change },
-      ),
-    );
-}
-
-/**
- * Waits for the changes of other processes, in the order of coming. What a change reads is what is there after this, as `lock table` comes before the first
- * query. The table is one that nothing is done with otherwise, so that cleaning up inside PostgreSQL needs no turn.
- */
-async function takeTurnAmongProcesses(trx: Transaction<Tables>): Promise<void> {
-  await sql`lock table ${sql.table(DEFAULT_MIGRATION_LOCK_TABLE)} in exclusive mode`.execute(trx);
 }

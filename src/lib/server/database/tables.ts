@@ -2,7 +2,7 @@ import type { Generated } from 'kysely';
 import type { LotKeys } from '../../lot-keys.ts';
 import type { LotDetails, PouchLot } from '../../planning/model/pouch-lot.ts';
 import type { TrailNote } from '../../planning/model/trail-note.ts';
-import type { EntryKind, Place } from '../ledger.ts';
+import type { EntryKind, Place } from '../../ledger-kinds.ts';
 
 export type RecordKind = 'recipe' | 'batch' | 'food';
 

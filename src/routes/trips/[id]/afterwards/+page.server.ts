@@ -3,8 +3,8 @@ import { sayDone } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { settleNotes } from '$lib/forms/settle-notes.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
-import { finishTrip } from '$lib/server/afterwards-repository.ts';
 import type { App } from '$lib/server/app.ts';
+import { finishStoredTrip } from '$lib/server/finish-stored-trip.ts';
 import { planStoredTrip } from '$lib/server/plan-stored-trip.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
 import { afterwardsFields, readAfterwards } from '$lib/trip-forms/afterwards.ts';
@@ -37,7 +37,7 @@ export const actions: Actions = {
     if (!entered) return refuse(422);
     try {
       const { back, said } = entered;
-      const { stage } = await finishTrip(app, params.id, read.number('version') ?? 0, back, said);
+      const { stage } = await finishStoredTrip(app, params.id, read.number('version') ?? 0, back, said);
       sayDone(cookies, stage === 'finished' ? 'trip-finished' : 'trip-called-off');
     } catch (caught) {
       return refuse(addUserError(read, caught));

@@ -3,11 +3,11 @@ import { defaultSettings } from '../planning/model/settings.ts';
 import { Trip, type TripInput } from '../planning/model/trip.ts';
 import { planTrip } from '../planning/plan-trip.ts';
 import { exampleLot } from '../../../tests/support/examples.ts';
-import { cardView } from './card.ts';
+import { cardView } from '../trip-views/card.ts';
 import { planForReaders, tripForReaders } from './for-readers.ts';
-import { menuByDay } from './menu.ts';
-import { tripDays } from './trip-days.ts';
-import { packingSheets } from './packing.ts';
+import { menuByDay } from '../trip-views/menu.ts';
+import { tripDays } from '../trip-views/trip-days.ts';
+import { packingSheets } from '../trip-views/packing.ts';
 
 const BODY = { sex: 'female', ageY: 41, heightM: 1.7, massG: 61_234 } as const;
 type Entered = Partial<TripInput['party'][number]>;
