@@ -73,7 +73,11 @@ test('the card says for every pouch what to pour and how long to wait', async ()
   expect(exitCode).toBe(0);
   for (const caution of card.cautions) expect(output).toContain(caution);
   for (const lot of card.days.flatMap((day) => day.meals).flatMap((meal) => meal.pouches)) {
-    expect(output).toContain(`${lot.pouches} × ${lot.code} ${lot.recipe}`);
+    expect(output).toContain(
+      lot.pouches > 0
+        ? `${lot.pouches} × ${lot.code} ${lot.recipe}`
+        : `${lot.code} ${lot.recipe}, open since day ${lot.openSinceDay}`,
+    );
     if (lot.steepMin > 0) expect(output).toContain(`Wait ${lot.stirAfterMin ?? lot.steepMin} min`);
   }
 });

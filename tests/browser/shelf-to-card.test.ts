@@ -254,7 +254,11 @@ test.each([
   for (const { day, meals } of card.days) {
     expect(text).toContain(`Day ${day}`);
     for (const lot of meals.flatMap((meal) => meal.pouches)) {
-      expect(text).toContain(`${lot.pouches} × ${lot.code} ${lot.recipe}`);
+      expect(text).toContain(
+        lot.pouches > 0
+          ? `${lot.pouches} × ${lot.code} ${lot.recipe}`
+          : `${lot.code} ${lot.recipe}, open since day ${lot.openSinceDay}`,
+      );
       if (lot.steepMin > 0) expect(text).toContain(`Wait ${lot.stirAfterMin ?? lot.steepMin} min`);
       if (lot.waterMl > 0) expect(text).toContain(`${lot.waterKind}`);
     }

@@ -319,9 +319,14 @@ describe('every plan', () => {
 
   it('puts every missing kcal of a day that is not fed on a meal, and offers nothing that its eaters avoid', () =>
     holds((plan, trip, stock) => {
-      const unfed = plan.menu.energy.filter((row) => row.eatenKcal < row.targetKcal * FED_SHARE - 0.01);
-      const missingKcal = unfed.reduce((sum, row) => sum + row.missingKcal, 0);
-      expect(Math.abs(plan.shortfall.missingKcal - missingKcal)).toBeLessThan(DUST + missingKcal * 1e-6);
+      // a day may lie on the very edge of what counts as fed
+      const unfedKcal = (edgeKcal: number) =>
+        plan.menu.energy
+          .filter((row) => row.eatenKcal < row.targetKcal * FED_SHARE + edgeKcal)
+          .reduce((sum, row) => sum + row.missingKcal, 0);
+      const { missingKcal } = plan.shortfall;
+      expect(missingKcal).toBeGreaterThan(unfedKcal(-0.01) - DUST - missingKcal * 1e-6);
+      expect(missingKcal).toBeLessThan(unfedKcal(0.01) + DUST + missingKcal * 1e-6);
       expect(
         Math.abs(plan.shortfall.shopping.reduce((sum, line) => sum + line.missingKcal, 0) - missingKcal),
       ).toBeLessThan(DUST * 20);

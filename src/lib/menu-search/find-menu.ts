@@ -1,5 +1,5 @@
 import { forgetUnlocked, keepMenu } from '../planning/menu/edit-menu.ts';
-import { layByExpiry } from '../planning/menu/lay-by-expiry.ts';
+import { layByExpiry, layOldestFirst } from '../planning/menu/lay-by-expiry.ts';
 import { buildMenuModel, type MenuModel } from '../planning/menu/menu-model.ts';
 import type { MealChoice, MenuPlanner, MenuProblem } from '../planning/menu/menu-problem.ts';
 import type { ModelMenu } from '../planning/menu/menu-state.ts';
@@ -117,7 +117,7 @@ export class MenuFinder {
       menu: best.menu,
       score: scoreMenu(model, best.menu),
       bound: best.bound,
-      firstExpiredPoints: scoreMenu(model, layByExpiry(model)).points,
+      firstExpiredPoints: scoreMenu(model, layOldestFirst(model)).points,
       stopped: options.signal?.aborted ?? false,
       elapsedMs: elapsedMs(),
     };

@@ -1,5 +1,5 @@
 import { forgetUnlocked } from '../planning/menu/edit-menu.ts';
-import { layByExpiry } from '../planning/menu/lay-by-expiry.ts';
+import { layOldestFirst } from '../planning/menu/lay-by-expiry.ts';
 import { buildMenuModel, type MenuModel } from '../planning/menu/menu-model.ts';
 import type { Dish, DishStyle, MealChoice, MenuProblem } from '../planning/menu/menu-problem.ts';
 import type { ModelMenu } from '../planning/menu/menu-state.ts';
@@ -79,7 +79,7 @@ export function standingMenu(
     model,
     menu,
     score: scoreMenu(model, menu),
-    firstExpiredPoints: scoreMenu(model, layByExpiry(model)).points,
+    firstExpiredPoints: scoreMenu(model, layOldestFirst(model)).points,
     broken: brokenRules(model, menu),
   };
 }

@@ -1,4 +1,4 @@
-import { layByExpiry } from './lay-by-expiry.ts';
+import { layOldestFirst } from './lay-by-expiry.ts';
 import { buildMenuModel } from './menu-model.ts';
 import type { MenuPlanner } from './menu-problem.ts';
 import { fromModel } from './place-menu.ts';
@@ -8,7 +8,7 @@ export const firstExpired: MenuPlanner = {
   name: 'first expired, first out',
   choose(problem) {
     const model = buildMenuModel(problem);
-    return fromModel(model, layByExpiry(model), (at) =>
+    return fromModel(model, layOldestFirst(model), (at) =>
       'slot' in at ? { code: 'oldest' } : { code: 'fills the day' },
     );
   },

@@ -269,10 +269,21 @@ export class MenuState {
     if (slot) this.lay(layMeal(this.model, slot, this.around(slot, price, dayPrice), this.work).laying);
   }
 
-  /** Lays a slot by what is planned for it, without regard to the rest of its day. */
-  layAlone(slot: ModelSlot, price: (lot: number) => number): void {
+  /**
+   * Lays a slot by what is planned for it, without regard to the rest of its day.
+   *
+   * @param fills whether a kcal that the meal falls clearly short of counts as one missing to the day
+   */
+  layAlone(slot: ModelSlot, price: (lot: number) => number, fills = false): void {
     const { kinks: _kinks, ...around } = this.around(slot, price);
-    this.lay(layMeal(this.model, slot, { ...around, plate: () => 0 }, this.work).laying);
+    const fullKcal = (place: number) => DAY_MILD_FROM * (slot.plannedKcal[place] ?? 0);
+    const filled = {
+      plate: (place: number, kcal: number) =>
+        this.model.costs.missingKcal * Math.max(0, fullKcal(place) - kcal),
+      kinks: (place: number) => [fullKcal(place)],
+    };
+    const alone = { ...around, ...(fills ? filled : { plate: () => 0 }) };
+    this.lay(layMeal(this.model, slot, alone, this.work).laying);
   }
 
   // extras

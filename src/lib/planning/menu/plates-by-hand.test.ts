@@ -33,6 +33,7 @@ const TRIP = Trip.parse({
   firstMeal: 'dinner',
   lastMeal: 'dinner',
   servingStyle: 'shared pot',
+  energyKcal: 2200,
   party: [{ name: 'Ada' }, { name: 'Ben', allergens: ['milk'] }, { name: 'Cas' }],
 });
 
