@@ -35,7 +35,7 @@ const ORDER: Readonly<Record<FillPreference, (a: Offer, b: Offer) => number>> = 
  * Fills all that is missing to a trip by a stated preference: round after round it takes foods in for every line, plans again, and looks what is missing still.
  * No more of one food is taken than one would eat of it, so a line may need several, and some may stay.
  *
- * @param recipes what could be dried from recipes of the kitchen, besides what the shelf and the settings know
+ * @param recipes what can be dried from recipes of the kitchen, and nothing else can; left out: dishes that the shelf has or had
  * @returns the trip with the planned lots that its plan uses
  */
 export function fillShortfall(
@@ -43,7 +43,7 @@ export function fillShortfall(
   shelf: Stock,
   settings: Settings,
   preference: FillPreference,
-  recipes: readonly Offer[] = [],
+  recipes?: readonly Offer[],
 ): Trip {
   let best = { trip, plan: planTrip(trip, shelf, settings) };
   // foods of which more was offered and none was eaten: everybody has as much of them as they take
@@ -87,12 +87,18 @@ function foodsFor(
   shelf: Stock,
   settings: Settings,
   preference: FillPreference,
-  recipes: readonly Offer[],
+  recipes: readonly Offer[] | undefined,
   enough: readonly PlannedLot[],
 ): PlannedLot[] {
   const resolved = resolveTrip(trip);
   const known = knownOffers(resolved, shelf, settings);
-  const offers = [...recipes, ...known.filter((offer) => !recipes.some((own) => isSameFood(own, offer)))]
+  const isPlanned = (offer: Offer) => trip.planned?.some((own) => isSameFood(own, offer)) === true;
+  const others = known.filter(
+    (offer) =>
+      !recipes?.some((own) => isSameFood(own, offer)) &&
+      (recipes === undefined || offer.way === 'buy' || isPlanned(offer)),
+  );
+  const offers = [...(recipes ?? []), ...others]
     .filter(({ way }) => preference !== 'buy only' || way === 'buy')
     .filter((offer) => !enough.some((food) => isSameFood(food, offer)))
     .sort(ORDER[preference]);

@@ -57,8 +57,8 @@ export class OpenGaps {
   }
 
   /**
-   * Fills gaps with one food: plates of a dish on every `sharing`-th day, so that nobody eats the same all the time; extras on all, as much as one eats of one
-   * in a day.
+   * Fills gaps with one food, so that nobody eats the same all the time: plates of a dish on every `sharing`-th day; of extras that part of each day, and no more
+   * than one eats of one.
    *
    * @returns servings that it takes
    */
@@ -67,7 +67,11 @@ export class OpenGaps {
     let servings = 0;
     this.#gaps = this.#gaps.flatMap((gap): Gap[] => {
       if (isMain(this.#meal) && days.indexOf(gap.day) % sharing !== 0) return [gap];
-      const plate = plateOf(offer, this.#meal, gap);
+      const plate = plateOf(
+        offer,
+        this.#meal,
+        isMain(this.#meal) ? gap : { ...gap, missingKcal: gap.missingKcal / sharing },
+      );
       servings += plate.servings;
       const missingKcal = isMain(this.#meal) ? 0 : gap.missingKcal - plate.kcal;
       return missingKcal > 1 ? [{ ...gap, missingKcal }] : [];
