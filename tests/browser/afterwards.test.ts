@@ -156,7 +156,7 @@ test('what it taught is shown, planned with where nothing is entered, and forgot
   await page.getByText('learned from the fuel weighed').first().waitFor();
 
   await visit(page, '/settings/learned');
-  await press(page, 'Forget Appetite of Ilse');
+  await press(page, 'Clear Appetite of Ilse');
   await said(page, 'Learned value cleared.');
   expect(await page.getByRole('region', { name: 'Appetite of Ilse', exact: true }).count()).toBe(0);
   await visit(page, `${again}/party`);

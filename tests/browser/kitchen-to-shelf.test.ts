@@ -231,7 +231,7 @@ test('the kitchen lists all of it; a note on the water moves the next batch', as
 
   const recipe = await app.open(recipeAddress);
   const shareOf = async () =>
-    Number(/gets back (\d+) %/.exec(await recipe.locator('#water').innerText())?.[1]);
+    Number(/Add back (\d+) ?%/.exec(await recipe.locator('#water').innerText())?.[1]);
   const before = await shareOf();
   await recipe.locator('#water [name="finding"]').selectOption('some liquid left');
   await press(recipe, 'Save', '#water');
@@ -244,7 +244,7 @@ test('the kitchen lists all of it; a note on the water moves the next batch', as
 
 test('what is taken out or deleted by mistake comes back', async () => {
   const page = await app.open(recipeAddress);
-  const ingredients = page.getByRole('region', { name: 'Ingredients' });
+  const ingredients = page.getByRole('region', { name: 'Table of ingredients' });
   const before = await ingredients.locator('tbody th').allInnerTexts();
   await page.getByRole('button', { name: /^Remove\s+Carrots, raw$/ }).click();
   await saidOn(page, 'Ingredient removed.');
@@ -260,7 +260,7 @@ test('what is taken out or deleted by mistake comes back', async () => {
   const bin = await app.open('/bin');
   // the newest lies on top; below it, what the recipe was before its notes were forgotten
   await bin
-    .getByRole('button', { name: /^Put back\s+Turkey and barley pot$/ })
+    .getByRole('button', { name: /^Restore\s+Turkey and barley pot$/ })
     .first()
     .click();
   await saidOn(bin, 'Restored.');

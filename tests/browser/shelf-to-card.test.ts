@@ -145,7 +145,7 @@ test('plans a trip that is entered by hand', async () => {
     await fill(`${at}energyKcal`, eater.energyKcal);
     await fill(`${at}maxLoadG`, fieldValue(eater.maxLoadG ?? 0, 'pack', 'metric'));
     await fill(`${at}baseLoadG`, fieldValue(eater.baseLoadG ?? 0, 'pack', 'metric'));
-    const group = page.getByRole('group', { name: `Eater ${index + 1}` });
+    const group = page.getByRole('group', { name: `Person ${index + 1}` });
     if (eater.allergens || eater.diets) await group.getByText('Allergens:').click();
     for (const code of eater.allergens ?? [])
       await group.locator(`[name="${at}allergens"][value="${code}"]`).check();

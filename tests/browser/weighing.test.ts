@@ -25,7 +25,7 @@ test('a menu made worse by hand is weighed, searched for anew, compared, and ano
   await page.getByLabel('Add to dinner of day 2').selectOption({ index: 1 });
   await button(page, /^Add$/).click();
   await saidOn(page, /dinner: \d+ ×/);
-  await page.getByRole('link', { name: 'How good is this menu?' }).click();
+  await page.getByRole('link', { name: 'How good is this menu?' }).first().click();
   const points = page.getByRole('region', { name: /\d points$/ });
   await points.waitFor();
   const before = await pointsOn(page);
