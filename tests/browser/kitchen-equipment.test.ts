@@ -48,7 +48,7 @@ test('a dryer is changed, a slip is named and kept, and the usual ones come back
   await visit(page, '/kitchen/equipment');
   expect(await field(page, 'dryers[0].name').inputValue()).toBe('freeze dryer');
   await page.locator('#dryers').getByText('Reset to defaults').click();
-  await press(page, 'Reset to defaults: Dryers');
+  await press(page, 'Reset to defaults : Dryers');
   await said(page, 'Defaults restored.');
   expect(await field(page, 'dryers[0].trayCount').inputValue()).toBe('4');
 });

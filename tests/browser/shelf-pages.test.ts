@@ -155,7 +155,7 @@ test('saving a lot in US units without a change leaves its grams as they are', a
 
   await visit(page, '/settings');
   await page.locator('#units summary', { hasText: 'Reset to defaults' }).click();
-  await press(page, 'Reset to defaults: Units and money');
+  await press(page, 'Reset to defaults : Units and money');
   await said(page, 'Defaults restored.');
   await visit(page, '/shelf/D01');
   expect(await field(page, 'dryWeightG').inputValue()).toBe('150');
@@ -179,7 +179,7 @@ test('settings that do not add up are refused in their part, and lists can be ad
   await fill(page, { [`${at}.label`]: 'my tin', [`${at}.netG`]: '60', [`${at}.tareG`]: '12' });
   await press(page, 'Save Fuel containers');
   await said(page, 'The settings are saved');
-  await fuel.getByText('my tin (gas in canisters)').click();
+  await fuel.getByText('my tin (canister gas)').click();
   await page.getByLabel('Remove my tin').check();
   await press(page, 'Save Fuel containers');
   await said(page, 'The settings are saved');
