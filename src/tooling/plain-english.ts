@@ -53,7 +53,7 @@ const REFUSED: readonly (readonly [RegExp, string])[] = [
   [/\bspirits?\b/i, 'alcohol'],
   [/\bbesides\b|\ball the same\b|\bother way round\b/i, 'leave it out'],
   [/\bstruck\b/i, 'unreliable'],
-  [/\bmemory\b/i, 'not rechecked; working space'],
+  [/\bmemory\b/i, 'a source; working space'],
   [/\bcommon practice\b/i, 'rule of thumb'],
   [/^What (?:is|was|has)\b[^?]*$/, 'the noun'],
 ];

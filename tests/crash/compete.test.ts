@@ -87,7 +87,7 @@ onEachDatabase(({ openTestApp, openTestDatabase, place, runs }) => {
     await expectUserError(
       two.settings.savePart(units, ofUnits, { ...usual, currency: 'CHF' }),
       'StaleVersion',
-      'Someone else saved this part',
+      'Someone else saved this section',
     );
     const newer = partVersion(await two.settings.get(), units);
     await two.settings.savePart(units, newer, { ...usual, currency: 'CHF' });

@@ -582,7 +582,7 @@ describe('the card', () => {
     expect(waitText({ steepMin: 20, steepSeaLevelMin: 10 })).toBe('wait 20 min (10 at sea level)');
     expect(waitText({ steepMin: 15, stirAfterMin: 8 })).toBe('wait 8 min, stir, wait 7 min more');
     expect(waitText({ steepMin: 18, steepSeaLevelMin: 9, stirAfterMin: 10 })).toBe(
-      'wait 10 min, stir, wait 8 min more (9 min in all at sea level)',
+      'wait 10 min, stir, wait 8 min more (9 min total at sea level)',
     );
   });
 

@@ -163,7 +163,7 @@ describe('a search for a better menu', () => {
   it('leaves the menu as it is where it cannot be run', async () => {
     await fillShelf();
     const stored = await create();
-    await expectUserError(searchBetter(withoutThreads(), stored.id, 'quick'), 'Refused', 'as it was');
+    await expectUserError(searchBetter(withoutThreads(), stored.id, 'quick'), 'Refused', 'has not changed');
     expect((await planStoredTrip(app, stored.id)).stored).toEqual(stored);
   });
 

@@ -102,7 +102,7 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
       await expectUserError(
         app.shelf.eatAtHome('LENT-01', 2, ''),
         'Refused',
-        'has 1 on the shelf',
+        'has only 1 on the shelf',
         '4 are set',
       );
       await expectUserError(app.shelf.eatAtHome('gone', 1, ''), 'NotFound', '"gone"');

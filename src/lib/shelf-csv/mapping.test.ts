@@ -144,7 +144,7 @@ describe('mappingProblems', () => {
       columns: whole.columns.map((entry) => (entry.field === field ? { ...entry, field: null } : entry)),
     });
     expect(mappingProblems(without('recipe'))).toEqual([
-      { field: 'recipe', message: 'no column has the recipe; choose the one that does' },
+      { field: 'recipe', message: 'no column contains the recipe; choose one' },
     ]);
     expect(mappingProblems(without('pouches'))).toMatchObject([{ field: 'constants.pouches' }]);
     expect(mappingProblems(without('waterKind'))).toEqual([]);

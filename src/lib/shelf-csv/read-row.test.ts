@@ -282,7 +282,7 @@ describe('a file', () => {
   it('without the columns of a shelf is refused as a whole, with its columns named', async () => {
     await expect(read('name,phone\nAnn,1\n')).rejects.toThrow(UnreadableFile);
     await expect(read('name,phone\nAnn,1\n')).rejects.toThrow(
-      /no column has the dry weight.*Its columns are: name, phone/,
+      /no column contains the dry weight.*Its columns are: name, phone/,
     );
   });
 

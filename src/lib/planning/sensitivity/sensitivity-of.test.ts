@@ -21,7 +21,7 @@ describe('sensitivityOf', () => {
 
   it('moves each figure by what it depends on', () => {
     expect(influence(result, 'energy target').higher.energyKcal / result.base.energyKcal).toBeCloseTo(1.1, 6);
-    expect(influence(result, 'base weight').higher.packsG - result.base.packsG).toBeCloseTo(1600, 0);
+    expect(influence(result, 'base load').higher.packsG - result.base.packsG).toBeCloseTo(1600, 0);
     expect(influence(result, 'efficiency of the stove').lower.fuelG / result.base.fuelG).toBeCloseTo(
       1 / 0.9,
       3,
@@ -46,7 +46,7 @@ describe('sensitivityOf', () => {
       stock,
       defaultSettings(),
     );
-    expect(influence(body, 'body weight').higher.energyKcal).toBeGreaterThan(body.base.energyKcal);
+    expect(influence(body, 'body mass').higher.energyKcal).toBeGreaterThan(body.base.energyKcal);
     expect(body.influences.some((entry) => entry.input === 'energy target')).toBe(false);
   });
 });

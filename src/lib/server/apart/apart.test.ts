@@ -46,7 +46,7 @@ describe('in a process of its own', () => {
     open();
     const gpx = apart.do({ kind: 'GPX', source: padded('<kml/>'), pick: undefined });
     await expect(gpx).rejects.toBeInstanceOf(RouteError);
-    await expect(gpx).rejects.toThrow(/^Line 1: the file is XML, but a <kml>/);
+    await expect(gpx).rejects.toThrow(/"code":"not-gpx","element":"kml","line":1/);
     const foods = apart.do({ kind: 'foods', source: padded('a,b\n1,2\n'), decimalMark: undefined });
     await expect(foods).rejects.toBeInstanceOf(UnreadableFile);
     expect(await apart.do(tripFile)).toEqual({ value: trip });

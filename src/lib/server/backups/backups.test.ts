@@ -513,12 +513,17 @@ test('a file that is no copy is refused before anything is touched, with what is
       'does not make',
     ],
     ['index.sqlite', await changed(`create index odd on lots (hex(zeroblob(length(code))))`), 'index "odd"'],
-    ['versions.sqlite', await changed(`update trips set version = ${2n ** 60n}`), 'trips', 'larger than can'],
+    [
+      'versions.sqlite',
+      await changed(`update trips set version = ${2n ** 60n}`),
+      'trips',
+      'too large to calculate with',
+    ],
     [
       'price.sqlite',
       await changed(`update lots set "costMinor" = ${2n ** 60n} where id = 3`),
       'lots',
-      'larger than can be reckoned with',
+      'too large to calculate with',
     ],
     [
       'pouches.sqlite',
@@ -526,7 +531,7 @@ test('a file that is no copy is refused before anything is touched, with what is
         `insert into ledger ("at", "kind", "lotId", "fromPlace", "toPlace", "pouches", "note") values ('', 'sealed', 1, 'outside', 'shelf', ${2n ** 60n}, '')`,
       ),
       'ledger',
-      'larger than can be reckoned with',
+      'too large to calculate with',
     ],
     [
       'loose.sqlite',

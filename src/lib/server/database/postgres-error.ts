@@ -92,7 +92,9 @@ const BY_CODE: readonly (readonly [start: string, words: Words])[] = [
     '55P03',
     [
       'Busy',
-      text('Another program has kept {name} busy for too long; nothing was changed. Try again in a moment.'),
+      text(
+        '{name} was kept busy by another program for too long; nothing was changed. Try again in a moment.',
+      ),
     ],
   ],
   [

@@ -123,7 +123,7 @@ onPostgres(({ openTestApp, openTestDatabase, place }) => {
     const change = writing(db, (trx) =>
       trx.insertInto('settings').values({ id: 'a', settings: '' }).execute(),
     );
-    await expectUserError(change, 'Busy', 'holds what this change needs');
+    await expectUserError(change, 'Busy', 'kept busy by another program');
     finished.resolve();
     await holding;
   });
@@ -242,8 +242,8 @@ onPostgres(({ openTestApp, openTestDatabase, place }) => {
       });
     const held = add(same, finished.promise);
     await started.promise;
-    await expectUserError(add(same), 'Busy', 'A longer change to the database', 'PostgreSQL at 127.0.0.1');
-    await expectUserError(add(other), 'Busy', 'holds what this change needs');
+    await expectUserError(add(same), 'Busy', 'Another change to the database', 'PostgreSQL at 127.0.0.1');
+    await expectUserError(add(other), 'Busy', 'kept busy by another program');
     finished.resolve();
     await held;
     await add(other);
