@@ -525,7 +525,7 @@ test('by a link that allows it, notes of the trail are taken for that trip alone
   expect((await phone.request.get(`${trip}/card`, { maxRedirects: 0 })).status()).toBe(401);
   await meal.getByRole('button', { name: 'Eaten', exact: true }).click();
   await phone.getByText('This device is not signed in any more').waitFor();
-  await phone.getByText('1 note of the trail not sent yet.').waitFor();
+  await phone.getByText('1 trail note not sent yet.').waitFor();
   await visit(phone, link);
   await phone.getByText('this link does not work').first().waitFor();
 
@@ -567,7 +567,7 @@ test('after five wrong passphrases none is looked at for a while; whoever is sig
     expect(answer.status).toBe(429);
     expect(Number(answer.headers['retry-after'])).toBeGreaterThan(0);
     expect(Number(answer.headers['retry-after'])).toBeLessThanOrEqual(30);
-    expect(answer.text).toMatch(/[Tt]oo many wrong passphrases[^<]*try again in 1 minute/);
+    expect(answer.text).toMatch(/[Tt]oo many wrong attempts[^<]*try again in 1 minute/);
     expect(answer.headers['set-cookie']).toBeUndefined();
   }
   expect((await ask(`${app.origin}/shelf`, { cookie })).status).toBe(200);

@@ -59,7 +59,7 @@ test('a meal that is eaten as planned is one tap for the whole table', async () 
   );
   expect(planned.length).toBeGreaterThan(0);
   await tap.click();
-  await page.getByText('of the trail not sent yet.').waitFor({ state: 'detached' });
+  await page.getByText('not sent yet.').waitFor({ state: 'detached' });
   await tap.waitFor({ state: 'detached' });
   await day
     .getByText(/: entered/)

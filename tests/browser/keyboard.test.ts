@@ -60,7 +60,7 @@ test('from a file to the printed card', async () => {
   await press(at.button('Plan the trip'));
   const trip = page.getByRole('navigation', { name: 'Trip' });
   await trip.waitFor();
-  await press(at.link('Group', trip));
+  await press(at.link('Who and where', trip));
   const second = page.getByRole('group', { name: 'Person 2' });
   await type(at.field('Name', second), 'Ada');
   await type(at.field('Carry limit', second), 12);
@@ -71,7 +71,8 @@ test('from a file to the printed card', async () => {
   await press(at.button('Save and plan again'));
   await at.said('Trip saved and planned again.');
 
-  await press(at.link('Menu', trip));
+  await press(at.link('Overview', trip));
+  await press(at.link('All meals', page.getByRole('navigation', { name: 'Overview' })));
   const meal = page.locator('#meal-2-dinner');
   const codes = () => meal.locator('.pouches a').allInnerTexts();
   await press(at.link('Change dinner of day 2', meal));
@@ -91,16 +92,16 @@ test('from a file to the printed card', async () => {
   await target.getByText('locked', { exact: true }).waitFor();
   await expect.poll(() => isAt(at.button('Unlock breakfast of day 3', target))).toBe(true);
 
-  await press(at.link('Pack weights', trip));
+  await press(at.link('Packs', trip));
   await at.heading('Heaviest pack of each day');
   await choose(at.list('Pack of'), 'Ada');
   await page.getByRole('table', { name: 'Pack of Ada' }).waitFor();
   await press(at.link('Water and fuel', trip));
   await at.heading('Water and fuel');
-  await press(at.link('Shortfall', trip));
+  await press(at.link('To get', trip));
   await at.heading('Shortfall');
 
-  await press(at.link('Trail card', trip));
+  await press(at.link('On paper', trip));
   await press(at.button('Print the card'));
   expect(await page.locator('body').getAttribute('data-printed')).toBe('');
 });

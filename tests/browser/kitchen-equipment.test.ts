@@ -57,11 +57,11 @@ test('without scripts: keeping, days and a run are saved part by part', async ()
   const page = await app.open('/kitchen/equipment', { scripts: false, expected: REFUSED });
   const months = page.getByLabel('Months, dehydrated, jar or can, without absorber, fatty');
   await months.fill('-3');
-  await press(page, 'Save How long food keeps');
+  await press(page, 'Save Shelf life');
   expect(await months.inputValue()).toBe('-3');
   expect(await months.getAttribute('aria-invalid')).toBe('true');
   await months.fill('3');
-  await press(page, 'Save How long food keeps');
+  await press(page, 'Save Shelf life');
   expect(await months.inputValue()).toBe('3');
   expect(await page.locator('#keeping td', { has: months }).innerText()).toContain('usual 2');
 

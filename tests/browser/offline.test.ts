@@ -65,7 +65,7 @@ async function halfLeftOver(page: Page, line: Line): Promise<void> {
 const notedFor = (page: Page, { name }: Line) =>
   page.getByRole('list', { name: `Noted for ${name}` }).getByRole('listitem');
 const unsent = (page: Page, count: number) =>
-  page.getByText(`${count} ${count === 1 ? 'note' : 'notes'} of the trail not sent yet.`).waitFor();
+  page.getByText(`${count} trail ${count === 1 ? 'note' : 'notes'} not sent yet.`).waitFor();
 const allSent = (page: Page) => page.getByText('not sent yet.').waitFor({ state: 'detached' });
 /** What the browser says when the network came back; with devtools in between, as here, it may stay silent. */
 const networkIsBack = (page: Page) => page.evaluate(() => void dispatchEvent(new Event('online')));
@@ -148,7 +148,7 @@ test('a trip opened once shows its card, menu and packing lists without a networ
   ] as const) {
     await visit(page, `${trip}/${path}`);
     await page.reload();
-    await page.getByText(/Without connection: as of \w{3},? .*\d:\d\d/).waitFor();
+    await page.getByText(/Offline: as of \w{3},? .*\d:\d\d/).waitFor();
     expect(await page.getByRole('heading', { name: heading, exact: true }).count()).toBe(1);
     expect(await barriers(page)).toEqual([]);
     expect(await tooWide(page)).toBe(0);

@@ -23,6 +23,7 @@ const EXCEPTIONS: readonly (readonly [name: RegExp, why: string])[] = [
   [/^(?:who|a|b|language|paperSize)$/, 'chooses what is shown and changes nothing'],
   [/^(?:best|meal|show|process)$/, 'filters and sorts a list'],
   [/^(?:to|toPlace|code)$/, 'a list to choose from that begins with a question'],
+  [/^preference$/, 'chooses what one press does, and is not kept'],
   [/^(?:appetite|water)\[\]$/, '"not said" is the first choice'],
   [/^food\.cookingClass$/, 'its first choice says what the table says'],
   [/^food\.composition\./, 'shows what the table says, with its source above'],

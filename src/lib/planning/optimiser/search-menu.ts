@@ -43,7 +43,6 @@ const MOST_WORK = { quick: 12_000_000, thorough: 150_000_000 };
 const NEAR: Readonly<Record<Effort, readonly (NearLimits & { readonly mostPlates: number })[]>> = {
   quick: [
     { mostPlates: 16, layings: 1000, plates: 60, nodes: 30 },
-    { mostPlates: 60, layings: 150, plates: 40, nodes: 3 },
   ],
   thorough: [
     { mostPlates: 16, layings: 4000, plates: 400, nodes: 20_000 },
