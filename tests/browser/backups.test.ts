@@ -80,7 +80,7 @@ test('a file that is no copy is refused with the reason, and nothing is changed'
   const before = await readdir(path.join(app.dataFolder, 'backups'));
   await page.getByLabel('File').setInputFiles(file);
   await page.getByRole('button', { name: 'Look at it' }).click();
-  await page.getByText('"diary.txt" is no copy of the data').waitFor();
+  await page.getByText('"diary.txt" is not a Ridgelarder backup').waitFor();
   expect(await readdir(path.join(app.dataFolder, 'backups'))).toEqual(before);
 });
 

@@ -56,10 +56,10 @@ test('the server itself refuses a file of 200 MB', async () => {
 test('a pouch that is locked on a meal and gone from the shelf is told, and its meal is kept', async () => {
   const page = await app.open('/', { expected: REFUSED });
   await page.getByRole('button', { name: 'Load the demo' }).click();
-  await page.waitForURL(/\/trips\/[^/]+\/\w+$/);
-  const trip = new URL(page.url()).pathname.replace(/\/\w+$/, '');
+  await page.waitForURL(/\/trips\/[\w-]{36}$/);
+  const trip = new URL(page.url()).pathname;
 
-  await visit(page, `${trip}/menu`);
+  await visit(page, `${trip}/menu?change=1-dinner`);
   const dinner = page.locator('#meal-1-dinner');
   const code = await dinner
     .getByRole('link', { name: /^D\d\d$/ })

@@ -71,12 +71,12 @@ test('a batch is begun from the plan as it is planned, and then counted on', asy
   await page.waitForURL(/\/kitchen\/batches\/(?!new)/);
 
   await visit(page, `${trip}/missing`);
-  expect(await drying(page).innerText()).toMatch(/Batch \S+, Barley pot, is under way and counted on/);
+  expect(await drying(page).innerText()).toMatch(/Batch \S+, Barley pot, is in progress and counted from/);
   expect(await brought()).toBe(planned - 1);
 });
 
 test('a trip that leaves tomorrow has no time to dry', async () => {
   const page = await app.open(`${await newTrip(inDays(1))}/missing`);
-  expect(await drying(page).innerText()).toMatch(/kcal of dinner for .*No further run would be sealed by/);
+  expect(await drying(page).innerText()).toMatch(/kcal of dinner for .*No further run can be sealed by/);
   expect(await page.getByRole('heading', { name: 'Groceries for the drying plan' }).count()).toBe(0);
 });

@@ -113,7 +113,7 @@ test('from a recipe to sealed pouches', async () => {
   await type(at.field('Name'), 'Lentil pot');
   await type(at.field('Servings per batch'), 4);
   await submit(at.button('Continue to ingredients'));
-  await type(page.getByLabel('Food', { exact: true }), 'Barley, pearled, dry');
+  await type(page.locator('[name="food.name"]'), 'Barley, pearled, raw');
   await page.keyboard.press('Escape');
   await type(at.field('Amount'), 500);
   await submit(at.button('Add ingredient'));

@@ -47,7 +47,7 @@ test('a dryer is changed, a slip is named and kept, and the usual ones come back
 
   await visit(page, '/kitchen/equipment');
   expect(await field(page, 'dryers[0].name').inputValue()).toBe('freeze dryer');
-  await page.locator('#dryers').getByText('Reset to defaults').click();
+  await page.locator('#dryers').getByText('Reset to defaults', { exact: true }).click();
   await press(page, 'Reset to defaults : Dryers');
   await said(page, 'Defaults restored.');
   expect(await field(page, 'dryers[0].trayCount').inputValue()).toBe('4');
@@ -55,7 +55,7 @@ test('a dryer is changed, a slip is named and kept, and the usual ones come back
 
 test('without scripts: keeping, days and a run are saved part by part', async () => {
   const page = await app.open('/kitchen/equipment', { scripts: false, expected: REFUSED });
-  const months = page.getByLabel('Months, dehydrated, jar or can, without absorber, fatty');
+  const months = page.getByLabel('Months, dehydrated, jar or can, without absorber, high-fat');
   await months.fill('-3');
   await press(page, 'Save Shelf life');
   expect(await months.inputValue()).toBe('-3');
@@ -63,7 +63,7 @@ test('without scripts: keeping, days and a run are saved part by part', async ()
   await months.fill('3');
   await press(page, 'Save Shelf life');
   expect(await months.inputValue()).toBe('3');
-  expect(await page.locator('#keeping td', { has: months }).innerText()).toContain('usual 2');
+  expect(await page.locator('#keeping td', { has: months }).innerText()).toContain('default 2');
 
   for (const day of ['Mon', 'Tue', 'Wed', 'Thu', 'Fri'])
     await page.getByLabel(day, { exact: true }).uncheck();

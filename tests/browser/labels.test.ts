@@ -115,7 +115,7 @@ test('a lot leads to its labels: one for each pouch at home', async () => {
   await page.getByRole('heading', { name: 'Labels', level: 1 }).waitFor();
   expect(await page.locator('.label').count()).toBe(atHome);
   expect(await page.getByRole('img', { name: 'QR code of D02' }).count()).toBe(atHome);
-  expect(await page.locator('main').innerText()).toContain(`${app.origin} opens on this computer only`);
+  expect(await page.locator('main').innerText()).toContain(`${app.origin} only works on this computer`);
   expect(await readQr(page.locator('svg.qr').first())).toBe(`${app.origin}/shelf/D02`);
 });
 

@@ -244,7 +244,8 @@ test.each([
   expect(pages.length).toBeLessThanOrEqual(trip.dayCount + 1);
   for (const { day } of card.days)
     expect(pages.filter((sheet) => sheet.text.includes(`Day ${day} ·`))).toHaveLength(1);
-  for (const sheet of pages.slice(1)) expect(sheet.text.trim()).toMatch(/^(Day \d+ ·|Take care)/);
+  for (const sheet of pages.slice(1))
+    expect(sheet.text.trim()).toMatch(/^(\d+ min\s+)*(Day \d+ ·|Take care)/);
   const text = pages
     .map((sheet) => sheet.text)
     .join('\n')

@@ -105,9 +105,12 @@ const missingAt = ({ day, meal, eaters }: MenuMeal, missing: readonly MissingMea
     .filter(({ eater }) => eaters.includes(eater))
     .reduce((sum, { missingKcal }) => sum + missingKcal, 0);
 
-/** Whether a notice stands before everything else: what cannot work or can hurt, but for what every stove asks of everybody. */
+/** What the answer on the shortfall says already, and what every stove asks of everybody. */
+const SAID_ELSEWHERE: readonly Notice['code'][] = ['hungry', 'stove-safety'];
+
+/** Whether a notice stands before everything else: what cannot work or can hurt, unless it is said there otherwise. */
 export const isUrgent = ({ severity, code }: Pick<Notice, 'severity' | 'code'>): boolean =>
-  severity === 'attention' || (severity === 'warning' && code !== 'stove-safety');
+  (severity === 'attention' || severity === 'warning') && !SAID_ELSEWHERE.includes(code);
 
 /** What is to be done next, in the order of the work. */
 export type NextStep = 'get food' | 'set aside' | 'set aside again' | 'pack' | 'note' | 'record' | 'nothing';
