@@ -546,7 +546,7 @@ test('a link that is taken back opens nothing from then on', async () => {
   await phone.getByRole('heading', { name: 'Trail card', exact: true }).waitFor();
   const owner = await app.open('/settings/access');
   await signIn(owner, WORDS);
-  await press(owner, /^Take back.*the party/);
+  await press(owner, /^Take back.*the group/);
   await visit(phone, `${trip}/card`);
   await phone.getByLabel('Passphrase').waitFor();
   await visit(phone, link);

@@ -71,7 +71,7 @@ test('a pouch that is locked on a meal and gone from the shelf is told, and its 
   await visit(page, `/shelf/${code}`);
   await page.getByLabel('Pouches at home').fill('-3');
   await page.getByRole('button', { name: 'Save count' }).click();
-  await page.getByText('Not saved.').waitFor();
+  await page.getByText('Not saved:').waitFor();
   expect(await page.getByLabel('Pouches at home').inputValue()).toBe('-3');
   await page.getByLabel('Pouches at home').fill('0');
   await page.getByRole('button', { name: 'Save count' }).click();

@@ -88,6 +88,7 @@ test('from a file to the printed card', async () => {
   await press(at.button(`Move ${swapped}`, meal));
   await at.said(`1 × ${swapped} moved from day 2, dinner to day 3, breakfast.`);
   const target = page.locator('#meal-3-breakfast');
+  await press(at.link('Change breakfast of day 3', target));
   await press(at.button('Lock breakfast of day 3', target));
   await target.getByText('locked', { exact: true }).waitFor();
   await expect.poll(() => isAt(at.button('Unlock breakfast of day 3', target))).toBe(true);

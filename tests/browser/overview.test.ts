@@ -56,7 +56,11 @@ test('a desk answers the five questions on the first screen', async () => {
     expect(await isInView(page, answers(page).getByText(question))).toBe(true);
   const text = await answers(page).innerText();
   for (const { label, count } of plan.fuel.containers) expect(text).toContain(`${count} × ${label}`);
-  expect(text).toMatch(/What next\?\s+Set aside \d+ pouches/);
+  expect(text).toMatch(
+    plan.shortfall.missingKcal > 0
+      ? /What next\?\s+Dry or buy what is short/
+      : /What next\?\s+Set aside \d+ pouches/,
+  );
 });
 
 test('a phone answers them within one tap, and the head takes a fifth of its screen at most', async () => {
