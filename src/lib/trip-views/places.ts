@@ -1,11 +1,11 @@
-import { text, type Text } from '../texts/say.ts';
+import { say, text, type Text } from '../texts/say.ts';
 
 /** A page within a place; the overview has no name in the address. */
 type PlacePage = { readonly slug: string; readonly label: Text };
-export type TripPlace = { readonly label: Text; readonly pages: readonly [PlacePage, ...PlacePage[]] };
+type TripPlace = { readonly label: Text; readonly pages: readonly [PlacePage, ...PlacePage[]] };
 
 /** Where things of a trip are found, each place named by what it answers. */
-export const TRIP_PLACES: readonly TripPlace[] = [
+const TRIP_PLACES: readonly TripPlace[] = [
   {
     label: text('Overview'),
     pages: [
@@ -47,6 +47,15 @@ export const TRIP_PLACES: readonly TripPlace[] = [
   },
 ];
 
-/** @returns the place that a page of a trip belongs to; the overview where no place has it */
-export const placeOf = (slug: string): TripPlace =>
-  TRIP_PLACES.find(({ pages }) => pages.some((page) => page.slug === slug)) ?? (TRIP_PLACES[0] as TripPlace);
+/** A place as a page shows it, in the language around. */
+export type ShownPlace = {
+  readonly label: string;
+  readonly pages: readonly { readonly slug: string; readonly label: string }[];
+};
+
+/** The places in the language around, so that no page has to bring their words. */
+export const shownPlaces = (): ShownPlace[] =>
+  TRIP_PLACES.map(({ label, pages }) => ({
+    label: say(label),
+    pages: pages.map((page) => ({ slug: page.slug, label: say(page.label) })),
+  }));
