@@ -6,8 +6,8 @@ import { PouchLot } from '../model/pouch-lot.ts';
 import type { BatchNotice } from './batch-notices.ts';
 import type { BatchFigures } from './batch-figures.ts';
 import type { FillSheet } from './fill-pouches.ts';
-import { containerMl, containerTareG, type ContainerName } from './portioning.ts';
-import { cookAfterOf } from './safety-steps.ts';
+import { lotOfFill } from './lot-of-fill.ts';
+import type { ContainerName } from './portioning.ts';
 
 /** What keeps a batch from being sealed at all. */
 export type SealingBlock =
@@ -45,7 +45,6 @@ export function sealedLots(
   sealedOn: string,
 ): { lots: PouchLot[]; blocks: SealingBlock[] } {
   const { recipe, dryer, bestBefore } = batch;
-  const { totals, dry, water, steep, allergens, cost } = figures;
   const blocks: SealingBlock[] = [];
   if (batch.trays.length === 0) blocks.push({ code: 'no-tray-weighed' });
   blocks.push(
@@ -58,7 +57,7 @@ export function sealedLots(
         blocks.push({
           code: 'no-shelf-life',
           process: dryer.process,
-          fatClass: totals.fatClass,
+          fatClass: figures.totals.fatClass,
           pouch: name,
           barrier: fill.pouch.barrier,
           absorber: isOxygenFree,
@@ -67,35 +66,16 @@ export function sealedLots(
     blocks.push({ code: 'best-before-sealing', bestBefore, sealedOn });
   if (blocks.length > 0) return { lots: [], blocks };
 
-  const cookAfter = cookAfterOf(recipe);
-  const lots = fills.map(({ fill, keeping: kept, code }): PouchLot => ({
-    code,
-    recipe: recipe.name,
-    mealKinds: recipe.mealKinds,
-    sealedOn,
-    bestBefore: bestBefore ?? kept?.bestBefore ?? sealedOn,
-    pouches: fill.pouches,
-    servingsPerPouch: fill.servings,
-    dryWeightG: rounded(dry.servingG, 2),
-    energyKcal: rounded(dry.servingKcal, 1),
-    proteinG: rounded(dry.servingParts.proteinG, 2),
-    fatG: rounded(dry.servingParts.fatG, 2),
-    carbohydrateG: rounded(dry.servingParts.carbohydrateG, 2),
-    waterMl: rounded(water.servingMl, 0),
-    waterKind: recipe.waterKind,
-    ...steep,
-    tareG: rounded(containerTareG(fill) + fill.absorbers * (fill.absorber?.tareG ?? 0), 1),
-    volumeMl: rounded(containerMl(fill), 0),
-    ...(allergens && { allergens: [...allergens] }),
-    diets: [...totals.diets],
-    ...(totals.unpriced.length === 0 && { costMinor: Math.round(cost.perServingMinor) }),
-    ...(fill.pouch.noBoilingWater && { pouchTakesBoilingWater: false }),
-    ...(fill.pouch.noEating && { eatFromPouch: false }),
-    ...(fill.pouch.stands && { pouchStands: true }),
-    ...(batch.place !== undefined && { place: batch.place }),
-    ...(cookAfter && { cookAfter }),
-    note: batch.note,
-  }));
+  const lots = fills.map(({ fill, keeping: kept, code }) =>
+    lotOfFill(recipe, figures, fill, {
+      code,
+      sealedOn,
+      bestBefore: bestBefore ?? kept?.bestBefore ?? sealedOn,
+      pouches: fill.pouches,
+      place: batch.place,
+      note: batch.note,
+    }),
+  );
   const wrong = lots.flatMap(whatIsWrongWith);
   return wrong.length > 0 ? { lots: [], blocks: wrong } : { lots, blocks };
 }
@@ -113,5 +93,3 @@ function whatIsWrongWith(lot: PouchLot): SealingBlock[] {
     fault: { code: fault.code, params: fault.params } as Fault,
   }));
 }
-
-const rounded = (value: number, digits: number): number => Number(value.toFixed(digits));

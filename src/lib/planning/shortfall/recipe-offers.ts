@@ -1,7 +1,6 @@
 import { batchSheet } from '../drying/batch-sheet.ts';
 import type { Run } from '../drying/expect-run.ts';
-import { containerMl, containerTareG } from '../drying/portioning.ts';
-import { cookAfterOf } from '../drying/safety-steps.ts';
+import { lotOfFill } from '../drying/lot-of-fill.ts';
 import { addMonths } from '../model/calendar.ts';
 import type { Batch } from '../model/batch.ts';
 import type { Kitchen } from '../model/kitchen.ts';
@@ -12,7 +11,6 @@ import { lastCookDay, wholeDays } from './plan-drying.ts';
 
 /** Months that dried food is planned to keep where the storage table says nothing (rule of thumb). */
 const KEEPS_MONTHS = 6;
-const rounded = (value: number, digits: number): number => Number(value.toFixed(digits));
 
 /**
  * Dishes that can be dried from recipes of the kitchen before a departure: each as the pouches that a batch of it is expected to give, with the last day to
@@ -42,48 +40,21 @@ export function recipeOffers(
       checks: [],
       note: '',
     };
-    const { totals, dry, water, steep, allergens, cost, fills, expected } = batchSheet(
-      batch,
-      kitchen,
-      runs,
-      today,
-    );
-    const by = lastCookDay(wholeDays(expected.run.hours), today, departure, kitchen);
-    const [fill] = [...fills].sort((a, b) => b.fill.pouches - a.fill.pouches);
-    if (by === undefined || !fill || dry.servingKcal <= 0) return [];
-    const cookAfter = cookAfterOf(recipe);
-    const { pouch, servings, absorbers, absorber } = fill.fill;
+    const sheet = batchSheet(batch, kitchen, runs, today);
+    const by = lastCookDay(wholeDays(sheet.expected.run.hours), today, departure, kitchen);
+    const [fill] = [...sheet.fills].sort((a, b) => b.fill.pouches - a.fill.pouches);
+    if (by === undefined || !fill || sheet.dry.servingKcal <= 0) return [];
     return [
       {
         way: 'dry',
         by,
-        lot: {
+        lot: lotOfFill(recipe, sheet, fill.fill, {
           code: '+',
-          recipe: recipe.name,
-          mealKinds: recipe.mealKinds,
           sealedOn: departure,
           bestBefore: fill.keeping?.bestBefore ?? addMonths(departure, KEEPS_MONTHS),
           pouches: 0,
-          servingsPerPouch: servings,
-          dryWeightG: rounded(dry.servingG, 2),
-          energyKcal: rounded(dry.servingKcal, 1),
-          proteinG: rounded(dry.servingParts.proteinG, 2),
-          fatG: rounded(dry.servingParts.fatG, 2),
-          carbohydrateG: rounded(dry.servingParts.carbohydrateG, 2),
-          waterMl: rounded(water.servingMl, 0),
-          waterKind: recipe.waterKind,
-          ...steep,
-          tareG: rounded(containerTareG(fill.fill) + absorbers * (absorber?.tareG ?? 0), 1),
-          volumeMl: rounded(containerMl(fill.fill), 0),
-          ...(allergens && { allergens: [...allergens] }),
-          diets: [...totals.diets],
-          ...(totals.unpriced.length === 0 && { costMinor: Math.round(cost.perServingMinor) }),
-          ...(pouch.noBoilingWater && { pouchTakesBoilingWater: false }),
-          ...(pouch.noEating && { eatFromPouch: false }),
-          ...(pouch.stands && { pouchStands: true }),
-          ...(cookAfter && { cookAfter }),
           note: '',
-        },
+        }),
       },
     ];
   });
