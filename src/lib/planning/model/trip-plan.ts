@@ -313,21 +313,20 @@ export const CarriedPouches = z.strictObject({
   grossG: Amount,
   toCome: ToCome,
 });
+/** Pouches of one lot in a pack or a box, and containers of fuel of one size. */
+const PackedLot = z.strictObject({
+  code: LotCode,
+  recipe: z.string(),
+  pouches: z.int().positive(),
+  grossG: Amount,
+  toCome: ToCome,
+});
+const PackedContainer = z.strictObject({ label: z.string(), count: z.int().positive(), grossG: Amount });
 export const Pack = z.strictObject({
   eater: EaterName,
   pouches: z.array(CarriedPouches),
-  reserve: z
-    .array(
-      z.strictObject({
-        code: LotCode,
-        recipe: z.string(),
-        pouches: z.int().positive(),
-        grossG: Amount,
-        toCome: ToCome,
-      }),
-    )
-    .describe('Pouches that are not planned to be eaten'),
-  fuelContainers: z.array(z.strictObject({ label: z.string(), count: z.int().positive(), grossG: Amount })),
+  reserve: z.array(PackedLot).describe('Pouches that are not planned to be eaten'),
+  fuelContainers: z.array(PackedContainer),
   foodG: Amount,
   packagingG: Amount,
   fuelGrossG: Amount,
@@ -367,18 +366,8 @@ export const PickUp = z.strictObject({
   postBy: CalendarDate.optional(),
   label: z.string(),
   bestBefore: CalendarDate.optional().describe('Of the food in it that expires first'),
-  pouches: z
-    .array(
-      z.strictObject({
-        code: LotCode,
-        recipe: z.string(),
-        pouches: z.int().positive(),
-        grossG: Amount,
-        toCome: ToCome,
-      }),
-    )
-    .describe('Food in it, lot by lot'),
-  fuelContainers: z.array(z.strictObject({ label: z.string(), count: z.int().positive(), grossG: Amount })),
+  pouches: z.array(PackedLot).describe('Food in it, lot by lot'),
+  fuelContainers: z.array(PackedContainer),
   foodG: Amount,
   packagingG: Amount,
   fuelGrossG: Amount,
