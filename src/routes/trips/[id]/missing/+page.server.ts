@@ -1,7 +1,5 @@
-import { fail, redirect, type Cookies } from '@sveltejs/kit';
-import { sayDone, type Done } from '$lib/forms/done.ts';
-import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
-import { addUserError } from '$lib/forms/user-error.ts';
+import { actAndSay } from '$lib/forms/act-and-say.ts';
+import type { FormReader } from '$lib/forms/read-form.ts';
 import { FILL_PREFERENCES, MEAL_KINDS, PLANNED_WAYS } from '$lib/planning/model/words.ts';
 import { packedWords, plannedForPage } from '$lib/server/plan-stored-trip.ts';
 import { changePlannedAmount, fillPlan, linesToFill, takeSuggestion } from '$lib/server/fill-plan.ts';
@@ -29,7 +27,7 @@ export const load: PageServerLoad = async ({ locals, params }) => {
 export const actions: Actions = {
   /** One suggestion into the plan. */
   take: ({ request, locals: { app }, params, cookies }) =>
-    act(request, cookies, params.id, 'food-planned', async (read) => {
+    actAndSay(request, cookies, `/trips/${params.id}/missing`, 'food-planned', async (read) => {
       const meal = MEAL_KINDS.find((kind) => kind === read.text('meal'));
       const way = PLANNED_WAYS.find((kind) => kind === read.text('way'));
       const what = read.text('what');
@@ -46,19 +44,19 @@ export const actions: Actions = {
     }),
   /** All that is missing, by a preference. */
   fill: ({ request, locals: { app }, params, cookies }) =>
-    act(request, cookies, params.id, 'plan-filled', async (read) => {
+    actAndSay(request, cookies, `/trips/${params.id}/missing`, 'plan-filled', async (read) => {
       const preference = FILL_PREFERENCES.find((other) => other === read.text('preference'));
       if (!preference) return void read.add([unknownChoice()]);
       await fillPlan(app, params.id, preference);
     }),
   amount: ({ request, locals: { app }, params, cookies }) =>
-    act(request, cookies, params.id, 'food-planned', async (read) => {
+    actAndSay(request, cookies, `/trips/${params.id}/missing`, 'food-planned', async (read) => {
       const amount = amountIn(read);
       if (read.problems.length > 0) return;
       await changePlannedAmount(app, params.id, read.text('code') ?? '', amount);
     }),
   remove: ({ request, locals: { app }, params, cookies }) =>
-    act(request, cookies, params.id, 'food-unplanned', (read) =>
+    actAndSay(request, cookies, `/trips/${params.id}/missing`, 'food-unplanned', (read) =>
       changePlannedAmount(app, params.id, read.text('code') ?? ''),
     ),
 };
@@ -93,22 +91,4 @@ function amountIn(read: FormReader) {
     packetG: amount('packetG', false),
     at: read.entered['at']?.[0],
   };
-}
-
-async function act(
-  request: Request,
-  cookies: Cookies,
-  id: string,
-  done: Done,
-  work: (read: FormReader) => Promise<unknown>,
-) {
-  const read = new FormReader(await request.formData(), 'metric');
-  try {
-    await work(read);
-  } catch (caught) {
-    return fail<RefusedForm>(addUserError(read, caught), read.refused());
-  }
-  if (read.problems.length > 0) return fail<RefusedForm>(422, read.refused());
-  sayDone(cookies, done);
-  redirect(303, `/trips/${id}/missing`);
 }

@@ -1,7 +1,5 @@
-import { fail, redirect, type Cookies } from '@sveltejs/kit';
-import { sayDone, type Done } from '$lib/forms/done.ts';
-import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
-import { addUserError } from '$lib/forms/user-error.ts';
+import { actAndSay } from '$lib/forms/act-and-say.ts';
+import type { FormReader } from '$lib/forms/read-form.ts';
 import { z } from 'zod';
 import { parseJson } from '$lib/parse-json.ts';
 import { pouchesThere } from '$lib/planning/menu/plan-menu.ts';
@@ -25,7 +23,7 @@ export const load: PageServerLoad = async ({ locals, params }) => {
 export const actions: Actions = {
   // The menu is stored as it stands, so that what is set aside is what stays on it.
   setAside: ({ request, locals: { app }, params, cookies }) =>
-    act(request, cookies, params.id, 'pouches-set-aside', async (read) => {
+    actAndSay(request, cookies, `/trips/${params.id}/pouches`, 'pouches-set-aside', async (read) => {
       const shown = neededAsShown(read);
       if (shown) refuseUnlessAsShown(shown, (await planStoredTrip(app, params.id)).plan.menu);
       const { id, version } = await changeMenu(app, params.id, (trip) => trip);
@@ -34,11 +32,11 @@ export const actions: Actions = {
       await app.trips.setAside(id, version, pouchesThere(plan.menu));
     }),
   release: ({ request, locals: { app }, params, cookies }) =>
-    act(request, cookies, params.id, 'pouches-released', (read) =>
+    actAndSay(request, cookies, `/trips/${params.id}/pouches`, 'pouches-released', (read) =>
       app.trips.release(params.id, read.number('version') ?? 0),
     ),
   pack: ({ request, locals: { app }, params, cookies }) =>
-    act(request, cookies, params.id, 'pouches-packed', (read) =>
+    actAndSay(request, cookies, `/trips/${params.id}/pouches`, 'pouches-packed', (read) =>
       app.trips.pack(params.id, read.number('version') ?? 0),
     ),
 };
@@ -78,22 +76,4 @@ function refuseUnlessAsShown(shown: z.infer<typeof Shown>, menu: MenuPlan): void
       { changes: [...named, ...(changed.length > MOST_NAMED ? ['…'] : [])].join('; ') },
     ),
   );
-}
-
-async function act(
-  request: Request,
-  cookies: Cookies,
-  id: string,
-  done: Done,
-  work: (read: FormReader) => Promise<unknown>,
-) {
-  const read = new FormReader(await request.formData(), 'metric');
-  try {
-    await work(read);
-  } catch (caught) {
-    const status = addUserError(read, caught);
-    return fail<RefusedForm>(status, read.refused());
-  }
-  sayDone(cookies, done);
-  redirect(303, `/trips/${id}/pouches`);
 }
