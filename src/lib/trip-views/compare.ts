@@ -1,7 +1,7 @@
 import type { TripPlan } from '../planning/model/trip-plan.ts';
 import { MEAL_KINDS, type MealKind } from '../planning/model/words.ts';
 import type { Quantity } from '../presentation/show.ts';
-import { standingOf } from './standing.ts';
+import { heaviestOn } from './loads.ts';
 import { text, type Text } from '../texts/say.ts';
 
 /** One figure of two trips. */
@@ -62,7 +62,7 @@ export function compareTrips(a: TripPlan, b: TripPlan): Comparison {
       figure(text('Food'), 'pack', (plan) => plan.totals.foodG),
       figure(text('Packaging'), 'food', (plan) => plan.totals.packagingG),
       figure(text('Fuel with containers'), 'food', (plan) => plan.totals.fuelGrossG),
-      figure(text('Heaviest pack of day 1'), 'pack', (plan) => standingOf(plan).heaviest?.peakG),
+      figure(text('Heaviest pack of day 1'), 'pack', (plan) => heaviestOn(plan.carry, 1)?.peakG),
       figure(text('Most water carried'), 'water', (plan) => plan.water.peakMl),
       figure(text('Cost of the pouches, known prices'), 'money', (plan) => plan.totals.costMinor),
       figure(

@@ -33,3 +33,9 @@ export function peakLoads({ packs, loads }: CarryPlan): DayLoad[] {
     return first ? [rest.reduce((peak, load) => (load.peakG > peak.peakG ? load : peak), first)] : [];
   });
 }
+
+/** The heaviest pack of a day; `undefined` where nobody carries anything on it. */
+export function heaviestOn({ loads }: Pick<CarryPlan, 'loads'>, day: number): DayLoad | undefined {
+  const [first, ...rest] = loads.filter((load) => load.day === day);
+  return first && rest.reduce((most, load) => (load.peakG > most.peakG ? load : most), first);
+}

@@ -4,7 +4,7 @@ import type { DayLoad, MenuMeal, MissingMeal, TripPlan } from '../planning/model
 import type { LotKind, MealKind, PlannedWay, WaterKind } from '../planning/model/words.ts';
 import type { Stage } from '../ledger-kinds.ts';
 import { placeKey } from '../trip-forms/meal-place.ts';
-import { peakLoads } from './loads.ts';
+import { heaviestOn, peakLoads } from './loads.ts';
 import { hasLeft } from './stage.ts';
 import { tripDays, type TripDay } from './trip-days.ts';
 
@@ -48,12 +48,7 @@ export function boardOf(plan: TripPlan): BoardDay[] {
   return tripDays(plan).map(({ day, date }) => ({
     day,
     date,
-    heaviest: carry.loads
-      .filter((load) => load.day === day)
-      .reduce<DayLoad | undefined>(
-        (most, load) => (most && most.peakG >= load.peakG ? most : load),
-        undefined,
-      ),
+    heaviest: heaviestOn(carry, day),
     meals: menu.meals
       .filter((meal) => meal.day === day)
       .map((meal) => ({

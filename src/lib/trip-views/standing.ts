@@ -1,46 +1,9 @@
 import { noticeText } from '../presentation/notice-words.ts';
 import type { Notice } from '../planning/model/notices.ts';
-import type { DayLoad, TripPlan } from '../planning/model/trip-plan.ts';
+import type { TripPlan } from '../planning/model/trip-plan.ts';
 import { NOTICE_SEVERITIES } from '../planning/model/words.ts';
 import type { UnitSystem } from '../presentation/show.ts';
 import { say, text } from '../texts/say.ts';
-
-/** The figures that stand at the head of every page of a trip. */
-export type Standing = {
-  readonly dayCount: number;
-  readonly eaterCount: number;
-  readonly eatenKcal: number;
-  readonly targetKcal: number;
-  /** What has to be dried or bought: days that come close to their target miss nothing. */
-  readonly missingKcal: number;
-  /** The heaviest pack of day 1. */
-  readonly heaviest: DayLoad | undefined;
-  readonly fuelGrossG: number;
-  readonly fuelWithReserveG: number;
-  readonly peakWaterMl: number;
-  readonly peakWaterDay: number;
-  readonly pouches: number;
-};
-
-export function standingOf(plan: TripPlan): Standing {
-  const onDay1 = plan.carry.loads.filter(({ day }) => day === 1);
-  return {
-    dayCount: plan.demand.length,
-    eaterCount: plan.carry.packs.length,
-    eatenKcal: plan.totals.eatenKcal,
-    targetKcal: plan.totals.targetKcal,
-    missingKcal: plan.shortfall.missingKcal,
-    heaviest: onDay1.reduce<DayLoad | undefined>(
-      (heaviest, load) => (heaviest && heaviest.peakG >= load.peakG ? heaviest : load),
-      undefined,
-    ),
-    fuelGrossG: plan.fuel.grossG,
-    fuelWithReserveG: plan.fuel.withReserveG,
-    peakWaterMl: plan.water.peakMl,
-    peakWaterDay: plan.water.peakDay,
-    pouches: plan.totals.pouches,
-  };
-}
 
 /** The pages of a trip, in the order of the work. */
 export const TRIP_PAGES = [

@@ -13,12 +13,12 @@ import { planTrip } from '../planning/plan-trip.ts';
 import { cardView, dayToOpen, servingsOf } from './card.ts';
 import { shownMoney } from './cost.ts';
 import { energyByDay } from './energy.ts';
-import { LOAD_PARTS, packDays, peakLoads } from './loads.ts';
+import { LOAD_PARTS, packDays, peakLoads, heaviestOn } from './loads.ts';
 import { isFromBefore, menuByDay } from './menu.ts';
 import { missingByDay } from './missing.ts';
 import { setAsideLines, setAsideMatches } from './set-aside.ts';
 import { showTerm } from './show-term.ts';
-import { pageOf, standingOf, TRIP_PAGES, verdictOf, worstFirst } from './standing.ts';
+import { pageOf, TRIP_PAGES, verdictOf, worstFirst } from './standing.ts';
 import { tripDays } from './trip-days.ts';
 import { drinkGroups } from './water.ts';
 
@@ -60,22 +60,12 @@ const TRIP = Trip.parse({
 const plan = planTrip(TRIP, STOCK, defaultSettings());
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
 
-describe('standingOf', () => {
-  it('says what the plan says', () => {
-    expect(standingOf(plan)).toMatchObject({
-      dayCount: 3,
-      eaterCount: 2,
-      eatenKcal: plan.totals.eatenKcal,
-      missingKcal: plan.shortfall.missingKcal,
-      pouches: plan.totals.pouches,
-      peakWaterDay: 2,
-    });
-  });
-
+describe('heaviestOn', () => {
   it('names the heaviest pack of day 1', () => {
     const first = plan.carry.loads.filter(({ day }) => day === 1);
-    expect(standingOf(plan).heaviest?.peakG).toBe(Math.max(...first.map(({ peakG }) => peakG)));
-    expect(standingOf(plan).heaviest?.eater).toBe('Ada');
+    expect(heaviestOn(plan.carry, 1)?.peakG).toBe(Math.max(...first.map(({ peakG }) => peakG)));
+    expect(heaviestOn(plan.carry, 1)?.eater).toBe('Ada');
+    expect(heaviestOn(plan.carry, 9)).toBeUndefined();
   });
 });
 

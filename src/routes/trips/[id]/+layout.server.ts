@@ -3,7 +3,6 @@ import { wordedNotices } from '$lib/presentation/worded-plan.ts';
 import { plannedForPage } from '$lib/server/plan-stored-trip.ts';
 import { setAsideMatches } from '$lib/trip-views/set-aside.ts';
 import { shownPlaces } from '$lib/trip-views/places.ts';
-import { standingOf } from '$lib/trip-views/standing.ts';
 import { tripDays } from '$lib/trip-views/trip-days.ts';
 import type { LayoutServerLoad } from './$types';
 
@@ -21,7 +20,6 @@ export const load: LayoutServerLoad = async ({ locals, params }) => {
     endDate: plan.endDate,
     days: tripDays(plan),
     places: shownPlaces(),
-    standing: standingOf(plan),
     notices: wordedNotices(plan.notices, settings.unitSystem),
     matches:
       stage === 'open' ||
