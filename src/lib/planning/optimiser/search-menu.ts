@@ -41,7 +41,10 @@ const WORK_OF_MEAL = { quick: 300_000, thorough: 2_500_000 };
 const MOST_WORK = { quick: 12_000_000, thorough: 150_000_000 };
 /** Trips of up to so many plates of main dishes have the best of what is near put together exactly. */
 const NEAR: Readonly<Record<Effort, readonly (NearLimits & { readonly mostPlates: number })[]>> = {
-  quick: [{ mostPlates: 16, layings: 1000, plates: 60, nodes: 30 }],
+  quick: [
+    { mostPlates: 16, layings: 1000, plates: 60, nodes: 30 },
+    { mostPlates: 60, layings: 60, plates: 20, nodes: 1 },
+  ],
   thorough: [
     { mostPlates: 16, layings: 4000, plates: 400, nodes: 20_000 },
     { mostPlates: 60, layings: 400, plates: 100, nodes: 100 },
