@@ -142,8 +142,12 @@ test('the menu is changed by keyboard, keeps its place, and every figure follows
   await meal.getByLabel('Add to dinner of day 2').selectOption({ index: 1 });
   await add.focus();
   const { pouches } = await stored();
+  const shown = async () =>
+    (await meal.locator('output').allInnerTexts()).reduce((sum, text) => sum + Number(text), 0);
+  const shownBefore = await shown();
   await page.keyboard.press('Enter');
   await eventually(async () => (await stored()).pouches).toBe(pouches + 1);
+  await eventually(shown).toBe(shownBefore + 1);
   await eventually(() => page.evaluate(() => document.activeElement?.textContent)).toBe('Add');
   const place = await add.boundingBox();
   expect(place?.y).toBeGreaterThan(0);
