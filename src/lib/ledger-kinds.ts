@@ -23,3 +23,6 @@ export const ROUTES = {
 export type EntryKind = keyof typeof ROUTES;
 
 export type Stage = 'open' | 'set aside' | 'packed' | 'finished';
+
+/** @returns whether the pouches are in the packs or were: the menu stays what it is. */
+export const hasLeft = (stage: Stage): boolean => stage === 'packed' || stage === 'finished';

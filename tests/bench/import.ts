@@ -13,7 +13,7 @@ import { completeLot } from '../../src/lib/planning/model/complete-lot.ts';
 import { openApp } from '../../src/lib/server/app.ts';
 import { openCsv } from '../../src/lib/shelf-csv/csv-records.ts';
 import { EXPORT_HEADER } from '../../src/lib/shelf-csv/fields.ts';
-import { guessMapping } from '../../src/lib/shelf-csv/mapping.ts';
+import { guessMapping } from '../../src/lib/shelf-csv/guess-mapping.ts';
 import { judgeRows, previewImport, type LotAtHome } from '../../src/lib/shelf-csv/preview-import.ts';
 import { RowReader } from '../../src/lib/shelf-csv/read-row.ts';
 import type { PouchLot } from '../../src/lib/planning/model/pouch-lot.ts';

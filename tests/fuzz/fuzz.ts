@@ -17,7 +17,7 @@ import { readJsonFile } from '../../src/lib/read-json-file.ts';
 import { checkData } from '../../src/lib/server/backups/check-data.ts';
 import { openDatabase } from '../../src/lib/server/database/open-database.ts';
 import { openCsv } from '../../src/lib/shelf-csv/csv-records.ts';
-import { guessMapping } from '../../src/lib/shelf-csv/mapping.ts';
+import { guessMapping } from '../../src/lib/shelf-csv/guess-mapping.ts';
 import { judgeRows } from '../../src/lib/shelf-csv/preview-import.ts';
 import { UnreadableFile } from '../../src/lib/shelf-csv/text-encoding.ts';
 import { ensureBuilt } from '../../src/tooling/build.ts';

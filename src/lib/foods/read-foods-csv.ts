@@ -3,7 +3,7 @@ import { Food } from '../planning/model/composition.ts';
 import { problemsOf } from '../presentation/problems.ts';
 import { openCsv, type CsvRecord } from '../shelf-csv/csv-records.ts';
 import type { ColumnUnit } from '../shelf-csv/fields.ts';
-import { guessDecimalMark } from '../shelf-csv/mapping.ts';
+import { guessDecimalMark } from '../shelf-csv/guess-mapping.ts';
 import { readCell, type DecimalMark, type Reading } from '../shelf-csv/read-cell.ts';
 import { restore } from '../shelf-csv/spreadsheet-safe.ts';
 import { UnreadableFile } from '../shelf-csv/text-encoding.ts';

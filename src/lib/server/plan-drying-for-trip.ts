@@ -4,9 +4,13 @@ import { batchStage, type Batch } from '../planning/model/batch.ts';
 import type { Kitchen } from '../planning/model/kitchen.ts';
 import type { TripPlan } from '../planning/model/trip-plan.ts';
 import type { Trip } from '../planning/model/trip.ts';
-import { planDrying, type BatchUnderWay, type DryingPlan } from '../planning/shortfall/plan-drying.ts';
-import type { DryingLine } from '../trip-views/drying-plan.ts';
-import { hasLeft } from '../trip-views/stage.ts';
+import {
+  planDrying,
+  type BatchUnderWay,
+  type DryingLine,
+  type DryingPlan,
+} from '../planning/shortfall/plan-drying.ts';
+import { hasLeft } from '../ledger-kinds.ts';
 import type { App } from './app.ts';
 import type { PagedTrip } from './plan-stored-trip.ts';
 import { knownRuns } from './kitchen-repository.ts';

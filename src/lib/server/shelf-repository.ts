@@ -4,6 +4,7 @@ import type { PouchLot, Stock } from '../planning/model/pouch-lot.ts';
 import { reading, writing, type Database } from './database/open-database.ts';
 import type { LotFields, Tables } from './database/tables.ts';
 import { UserError } from './errors.ts';
+import { hasLeft } from '../ledger-kinds.ts';
 import { inParts, type Watch } from './in-parts.ts';
 import {
   append,
@@ -289,12 +290,11 @@ export class ShelfRepository {
         .where('id', '=', tripId ?? '')
         .executeTakeFirst();
       const stage = stageOf(trip?.finishedAt ?? null, lines);
-      const hasLeft = stage === 'packed' || stage === 'finished';
       return rows.map((row) => {
         const { setAside = 0, packed = 0, eaten = 0, broughtBack = 0 } = byLot.get(row.id) ?? {};
         return lotOf(
           row,
-          hasLeft
+          hasLeft(stage)
             ? Math.max(row.onShelf, broughtBack) + setAside + packed + eaten
             : row.onShelf + setAside + packed,
         );

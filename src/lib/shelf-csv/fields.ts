@@ -309,6 +309,14 @@ export const EXPORT_HEADER: readonly string[] = EXPORT_FIELDS.map(({ heading }) 
 /** How many of its columns files of earlier versions have. */
 export const EARLIER_COLUMNS = EXPORT_HEADER.indexOf('note') + 1;
 
+/** Heading of the column that is put behind the cells of refused rows. */
+export const REASON_HEADING = 'reason';
+
+/** @returns a header without the column of reasons, which a file of refused rows has when it comes back mended. */
+export function withoutReason(header: readonly string[]): readonly string[] {
+  return header.at(-1) === REASON_HEADING ? header.slice(0, -1) : header;
+}
+
 const BY_FIELD = new Map(SHELF_FIELDS.map((entry) => [entry.field, entry]));
 export function fieldEntry(field: ShelfField): FieldEntry {
   return BY_FIELD.get(field)!;

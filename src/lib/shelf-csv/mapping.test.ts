@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { german } from '../texts/de.ts';
 import { useCatalog, useLanguage } from '../texts/say.ts';
 import { EARLIER_COLUMNS, EXPORT_FIELDS, EXPORT_HEADER } from './fields.ts';
+import { guessMapping } from './guess-mapping.ts';
 import {
-  guessMapping,
   headerSignature,
   isExportHeader,
   mappingProblems,

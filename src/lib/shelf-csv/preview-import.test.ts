@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { PouchLot } from '../planning/model/pouch-lot.ts';
 import { openCsv } from './csv-records.ts';
-import { guessMapping } from './mapping.ts';
+import { guessMapping } from './guess-mapping.ts';
 import { judgeRows, previewImport, type LotAtHome, type PreviewFilter } from './preview-import.ts';
 import { shelfCsv } from './write-shelf-csv.ts';
 

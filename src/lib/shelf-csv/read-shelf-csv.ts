@@ -1,7 +1,8 @@
 import { completeLot, type KnownToHousehold } from '../planning/model/complete-lot.ts';
 import type { PouchLot } from '../planning/model/pouch-lot.ts';
 import { openCsv } from './csv-records.ts';
-import { guessMapping, mappingProblems, sameForAllRows, type Mapping } from './mapping.ts';
+import { guessMapping } from './guess-mapping.ts';
+import { mappingProblems, sameForAllRows, type Mapping } from './mapping.ts';
 import { RowReader, type ReadRow, type RowProblem } from './read-row.ts';
 import { findHead } from './table-head.ts';
 import { UnreadableFile, type ByteSource } from './text-encoding.ts';

@@ -7,7 +7,7 @@ import { doubtsOf } from '../planning/model/plausibility.ts';
 import { PouchLot } from '../planning/model/pouch-lot.ts';
 import { MEAL_KINDS, WATER_KINDS } from '../planning/model/words.ts';
 import { openCsv } from './csv-records.ts';
-import { guessMapping } from './mapping.ts';
+import { guessMapping } from './guess-mapping.ts';
 import { judgeRows } from './preview-import.ts';
 import { readShelfCsv } from './read-shelf-csv.ts';
 import { refusedHeaderCsv, refusedRowsCsv, shelfCsv } from './write-shelf-csv.ts';

@@ -2,13 +2,10 @@ import Papa from 'papaparse';
 import type { PouchLot } from '../planning/model/pouch-lot.ts';
 import { statedOf, type StatedLot } from '../planning/model/stated-lot.ts';
 import { moneyFieldValue } from '../presentation/money.ts';
-import { EXPORT_FIELDS, EXPORT_HEADER, type LotField } from './fields.ts';
+import { EXPORT_FIELDS, EXPORT_HEADER, REASON_HEADING, withoutReason, type LotField } from './fields.ts';
 import { OPEN_LIST } from './read-cell.ts';
 import type { RowProblem } from './read-row.ts';
 import { neutralise, restore } from './spreadsheet-safe.ts';
-
-/** Heading of the column that is put behind the cells of refused rows. */
-export const REASON_HEADING = 'reason';
 
 const LOTS_AT_ONCE = 500;
 
@@ -58,11 +55,6 @@ export function problemText({ column, field, value, reason }: RowProblem): strin
   const name = column || field;
   const shown = value === '' || reason.includes(`"${value}"`) ? '' : ` "${value}"`;
   return name === '' ? reason : `${name}${shown}: ${reason}`;
-}
-
-/** @returns a header without the column of reasons, which a file of refused rows has when it comes back mended. */
-export function withoutReason(header: readonly string[]): readonly string[] {
-  return header.at(-1) === REASON_HEADING ? header.slice(0, -1) : header;
 }
 
 /** @returns what an exported file says about one field of a lot; '' where nothing is stated. */

@@ -2,6 +2,7 @@ import { showDay } from '../dates.ts';
 import { hoursText } from '../kitchen-views/batch.ts';
 import type { Estimate, ShoppingLine } from '../planning/model/trip-plan.ts';
 import type {
+  DryingLine,
   DryingNote,
   DryingPlan,
   PlannedLoad,
@@ -15,9 +16,6 @@ import { show, unitOf, type UnitSystem } from '../presentation/show.ts';
 import { MEAL_WORDS } from '../presentation/code-words.ts';
 import { say } from '../texts/say.ts';
 import { eatersText } from './missing.ts';
-
-/** What a load of the drying plan is for: a line of the shopping list, or food that is planned to be dried already. */
-export type DryingLine = Pick<ShoppingLine, 'meal' | 'forEaters'>;
 
 /** @returns for whom and when a line of the shopping list is: "dinner for Ada, Ben", "lunch for everyone" */
 export const lineName = (

@@ -7,7 +7,7 @@ import type { MenuMeal, MenuPlan, MenuPouches, Portion } from '../planning/model
 import type { Trip } from '../planning/model/trip.ts';
 import { MAIN_MEALS } from '../planning/model/words.ts';
 import type { Amount } from '../presentation/portion-words.ts';
-import { placeKey } from '../trip-forms/meal-place.ts';
+import { placeKey } from './meal-place.ts';
 import type { TripDay } from './trip-days.ts';
 
 /** A lot on a meal: as it is listed, and as the shelf can serve it. */

@@ -2,10 +2,9 @@ import type { Notice } from '../planning/model/notices.ts';
 import type { Reason } from '../planning/model/reasons.ts';
 import type { DayLoad, MenuMeal, MissingMeal, TripPlan } from '../planning/model/trip-plan.ts';
 import type { LotKind, MealKind, PlannedWay, WaterKind } from '../planning/model/words.ts';
-import type { Stage } from '../ledger-kinds.ts';
-import { placeKey } from '../trip-forms/meal-place.ts';
+import { hasLeft, type Stage } from '../ledger-kinds.ts';
+import { placeKey } from './meal-place.ts';
 import { heaviestOn, peakLoads } from './loads.ts';
-import { hasLeft } from './stage.ts';
 import { tripDays, type TripDay } from './trip-days.ts';
 
 /** A dish at a meal, of one recipe: who eats it, how much, and what goes into it. */

@@ -1,6 +1,6 @@
 import type { FuelPlan, Shortfall, Suggestion } from '../planning/model/trip-plan.ts';
-import type { DryingPlan } from '../planning/shortfall/plan-drying.ts';
-import { lineName, type DryingLine } from './drying-plan.ts';
+import type { DryingLine, DryingPlan } from '../planning/shortfall/plan-drying.ts';
+import { lineName } from './drying-plan.ts';
 
 /** What is missing for a meal and its eaters: a part is dried before departure, the rest is to be bought. */
 export type ShoppingItem = {

@@ -8,6 +8,3 @@ export const STAGE_WORDS: Readonly<Record<Stage, Text>> = {
   packed: text('packed'),
   finished: text('finished'),
 };
-
-/** @returns whether the pouches are in the packs or were: the menu stays what it is. */
-export const hasLeft = (stage: Stage): boolean => stage === 'packed' || stage === 'finished';

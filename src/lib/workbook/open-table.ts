@@ -1,5 +1,6 @@
 import { openCsv, openRecords, type CsvFile, type CsvRecord } from '../shelf-csv/csv-records.ts';
-import { guessMapping, mappingProblems } from '../shelf-csv/mapping.ts';
+import { guessMapping } from '../shelf-csv/guess-mapping.ts';
+import { mappingProblems } from '../shelf-csv/mapping.ts';
 import { findHead } from '../shelf-csv/table-head.ts';
 import { UnreadableFile, type ByteSource } from '../shelf-csv/text-encoding.ts';
 import { say, text, type Text } from '../texts/say.ts';

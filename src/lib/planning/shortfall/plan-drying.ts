@@ -5,7 +5,7 @@ import { addDays } from '../model/calendar.ts';
 import type { Dryer, Kitchen } from '../model/kitchen.ts';
 import { WEEKDAYS } from '../model/words.ts';
 import { ingredientCost, ingredientG, isTapWater, type Recipe } from '../model/recipe.ts';
-import type { Estimate } from '../model/trip-plan.ts';
+import type { Estimate, ShoppingLine } from '../model/trip-plan.ts';
 import {
   dishOf,
   fillTrays,
@@ -38,6 +38,9 @@ export type BatchUnderWay = {
   /** Energy of all of it, kcal. */
   readonly energyKcal: number;
 };
+
+/** What a load is for: a line of the shopping list, or food that is planned to be dried already. */
+export type DryingLine = Pick<ShoppingLine, 'meal' | 'forEaters'>;
 
 export type DryingInput = {
   readonly needs: readonly DryingNeed[];

@@ -1,8 +1,8 @@
 import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import type { CsvFile } from '$lib/shelf-csv/csv-records.ts';
+import { guessMapping } from '$lib/shelf-csv/guess-mapping.ts';
 import {
-  guessMapping,
   headerSignature,
   isExportHeader,
   mappingProblems,

@@ -1,6 +1,6 @@
 import { plannedForPage } from '$lib/server/plan-stored-trip.ts';
 import { answersOf, boardOf } from '$lib/trip-views/overview.ts';
-import { hasLeft } from '$lib/trip-views/stage.ts';
+import { hasLeft } from '$lib/ledger-kinds.ts';
 import type { PageServerLoad } from './$types';
 import { redirect } from '@sveltejs/kit';
 

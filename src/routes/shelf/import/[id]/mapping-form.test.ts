@@ -1,5 +1,5 @@
 import { FormReader, type Entered } from '$lib/forms/read-form.ts';
-import { guessMapping } from '$lib/shelf-csv/mapping.ts';
+import { guessMapping } from '$lib/shelf-csv/guess-mapping.ts';
 import { describe, expect, it } from 'vitest';
 import { mappingFields, readMapping } from './mapping-form.ts';
 

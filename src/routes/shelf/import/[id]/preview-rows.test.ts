@@ -1,5 +1,5 @@
 import type { PouchLot } from '$lib/planning/model/pouch-lot.ts';
-import { guessMapping } from '$lib/shelf-csv/mapping.ts';
+import { guessMapping } from '$lib/shelf-csv/guess-mapping.ts';
 import type { JudgedRow } from '$lib/shelf-csv/preview-import.ts';
 import { describe, expect, it } from 'vitest';
 import { previewRow } from './preview-rows.ts';

@@ -26,10 +26,10 @@ import { planStoredMeals } from '$lib/server/plan-meals.ts';
 import { changeMenu, plannedForPage } from '$lib/server/plan-stored-trip.ts';
 import { toFailure } from '$lib/server/to-http-error.ts';
 import { say } from '$lib/texts/say.ts';
-import { narrowed, placeKey, readPlace } from '$lib/trip-forms/meal-place.ts';
+import { narrowed, placeKey, readPlace } from '$lib/trip-views/meal-place.ts';
 import { plateChoices } from '$lib/trip-views/plate-choices.ts';
 import { lotsLacking } from '$lib/trip-views/menu.ts';
-import { hasLeft } from '$lib/trip-views/stage.ts';
+import { hasLeft } from '$lib/ledger-kinds.ts';
 import { menuAssumptions } from '$lib/reasons/plan.ts';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
 

@@ -23,7 +23,7 @@ import {
   withoutEater,
 } from '$lib/trip-forms/trip-fields.ts';
 import { usualAppetites, usualByDay, usualLoadsOf, usualValues } from '$lib/trip-forms/usual-values.ts';
-import { hasLeft } from '$lib/trip-views/stage.ts';
+import { hasLeft } from '$lib/ledger-kinds.ts';
 import { partyReasons } from '$lib/reasons/trip.ts';
 import type { Actions, PageServerLoad } from './$types';
 
