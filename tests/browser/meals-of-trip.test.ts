@@ -63,3 +63,43 @@ test('each cook group has a pot of its own', async () => {
   expect(await page.locator('[name="cookGroups[1].potMl"]').inputValue()).toBe('0.9');
   expect(await page.locator('[name="cookGroups[0].potMl"]').inputValue()).toBe('');
 });
+
+test('a hut night is one choice on its day: its dinner and the next breakfast are eaten there, and packs and fuel follow', async () => {
+  const figures = async () => {
+    const file = await (await page.request.get(`${app.origin}${trip}/trip.json`)).json();
+    const answer = await page.request.post(`${app.origin}/api/plan`, {
+      data: { trip: { ...file, menu: [] } },
+      headers: { origin: app.origin },
+    });
+    return (await answer.json()) as {
+      totals: { foodG: number; fuelGrossG: number };
+      fuel: { need: { value: number } };
+    };
+  };
+  const page = await app.open(`${trip}/party`, { scripts: false });
+  const before = await figures();
+  const kind = page.getByLabel('Kind of day, day 4');
+  expect(await kind.inputValue()).toBe('');
+  await kind.selectOption({ label: 'hut night' });
+  await page.getByRole('button', { name: 'Save and plan again' }).click();
+  expect(await page.getByLabel('Kind of day, day 4').inputValue()).toBe('hut night');
+  await page.getByText('dinner and next breakfast served', { exact: true }).waitFor();
+
+  const after = await figures();
+  expect(after.totals.foodG).toBeLessThan(before.totals.foodG);
+  expect(after.fuel.need.value).toBeLessThan(before.fuel.need.value);
+  await visit(page, `${app.origin}${trip}`);
+  for (const meal of ['dinner of day 4', 'breakfast of day 5'])
+    await page
+      .getByRole('button', { name: new RegExp(`${meal}.*eaten elsewhere`) })
+      .first()
+      .waitFor();
+  const day = page.locator('#day-4');
+  expect(await day.textContent()).toContain('hut night');
+  expect(
+    await page
+      .getByRole('button', { name: /dinner of day 1/ })
+      .first()
+      .textContent(),
+  ).not.toContain('elsewhere');
+});

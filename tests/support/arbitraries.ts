@@ -8,6 +8,7 @@ import {
   FUEL_KINDS,
   MAIN_MEALS,
   MEAL_KINDS,
+  DAY_KINDS,
   MEAL_STOPS,
   PORTION_SIZES,
   SERVING_STYLES,
@@ -150,6 +151,7 @@ export const trips: fc.Arbitrary<Trip> = fc
     reserveMeals: fc.constantFrom(undefined, undefined, 1, 2),
     days: fc.array(
       fc.record({
+        kind: optional(fc.constantFrom(...DAY_KINDS)),
         walkingH: optional(amount(0, 10)),
         campAltitudeM: optional(fc.integer({ min: -400, max: 5500 })),
         airTemperatureC: optional(fc.integer({ min: -20, max: 42 })),

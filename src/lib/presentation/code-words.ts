@@ -8,6 +8,7 @@ import type {
   COOKING_CLASSES,
   CanisterGas,
   CookAfter,
+  DayKind,
   FAT_CLASSES,
   FillPreference,
   FuelKind,
@@ -200,6 +201,26 @@ export const MEAL_STOP_WORDS: Readonly<Record<MealStop, Text>> = {
   stove: text('with the stove'),
   'no stove': text('without a stove'),
   'no stop': text('without a stop'),
+};
+
+/** How each is called. */
+export const DAY_KIND_WORDS: Readonly<Record<DayKind, Text>> = {
+  rest: text('rest day'),
+  short: text('short day'),
+  'hut night': text('hut night'),
+  town: text('town day'),
+  flight: text('flight day'),
+  'fire ban': text('fire ban'),
+};
+
+/** What each means. */
+export const DAY_KIND_MEANS: Readonly<Record<DayKind, Text>> = {
+  rest: text('no walking'),
+  short: text('half the walking'),
+  'hut night': text('dinner and next breakfast served'),
+  town: text('no walking; meals served from lunch to next breakfast'),
+  flight: text('no walking, no stove'),
+  'fire ban': text('no stove'),
 };
 
 /** How each is called. */

@@ -20,6 +20,8 @@ const EXAMPLES: readonly Notice[] = [
   notice('meal-eaten-elsewhere', {}, at),
   notice('portion-not-for-eater', { recipe: 'chili' }, { ...at, eater: 'Ada' }),
   notice('portions-beyond-pouches', { recipe: 'chili', wanted: 2.5, there: 2 }, at),
+  notice('water-without-stove', { boils: true, melts: false }, at),
+  notice('fuel-not-flown', {}, at),
   notice('needs-stove', { recipe: 'chili' }, at),
   notice('shared-out-anew', { meals: 3 }),
   notice('reserve-short', { meals: 2, missingKcal: 800 }),

@@ -245,6 +245,16 @@ const WORDS: WordsOf = {
     say(
       'Natural water is not treated on this trip. Clear water can make you seriously ill. Boil, filter or treat it, unless it comes from a tap that is safe.',
     ),
+  'water-without-stove': ({ day = 0, params: { boils, melts } }) =>
+    say(
+      'Day {day} has no stove, so {what, select, boils {water cannot be boiled to make it safe} melts {snow cannot be melted} other {water cannot be boiled to make it safe, and snow cannot be melted}}. Unsafe or too little water can make you seriously ill. Carry safe water, or take a filter or tablets and camp by a source.',
+      { day, what: boils && melts ? 'both' : boils ? 'boils' : 'melts' },
+    ),
+  'fuel-not-flown': ({ day = 0 }) =>
+    say(
+      'Day {day} is a flight. Passenger aircraft do not carry stove fuel. Buy it after landing, and ask the airline how to pack the stove.',
+      { day },
+    ),
   'no-fuel-container': ({ params: { fuel } }) =>
     say(
       'No containers are listed for {fuel}, so its weight is missing from the packs. Add the sizes you can buy under Settings.',

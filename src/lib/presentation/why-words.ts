@@ -1,4 +1,5 @@
 import { say, text, type Text } from '../texts/say.ts';
+import { DAY_KIND_WORDS } from './code-words.ts';
 import type { UsualValue, Why } from '../planning/model/why.ts';
 
 /** Rules of thumb, in the order of the codes. */
@@ -66,6 +67,8 @@ export function whyText(why: Why): string {
       return say('the only day begins with dinner');
     case 'entered':
       return say('as entered for this trip');
+    case 'kind of day':
+      return say(DAY_KIND_WORDS[why.kind]);
     case 'appetite learned':
       return say("learned from {eater}'s answers after {count, plural, =1 {one trip} other {# trips}}", {
         eater: why.eater,

@@ -147,6 +147,13 @@ export function partyReasons(usual: UsualValues): Reasons {
     days: {
       method: 'route',
       of: {
+        kind: {
+          label: tripLabel('kind') ?? '',
+          value: say('walking day'),
+          why: say(
+            'a kind of day sets walking, meals and stove until you enter them; a line under Other meals overrides it',
+          ),
+        },
         endsAt: {
           label: tripLabel('endsAt') ?? '',
           why: say('days left open share the distance to the next chosen stop, with equal walking hours'),

@@ -9,6 +9,7 @@ import { say, sayWithin, text, type Text } from '$lib/texts/say.ts';
 import { withoutUndefined, type Entered, type FormReader } from '$lib/forms/read-form.ts';
 import {
   CANISTER_GAS_WORDS,
+  DAY_KIND_WORDS,
   FUEL_WORDS,
   MEAL_WORDS,
   ALLERGEN_WORDS,
@@ -24,6 +25,7 @@ import {
   readEaterMeals,
   readMeals,
 } from './meal-fields.ts';
+import { withNewKind } from './kind-of-day.ts';
 import {
   ACCLIMATISED_WORDS,
   CAMP_WATER_WORDS,
@@ -61,7 +63,7 @@ const DAY_NUMBERS: NumberFields<
   waterTemperatureC: 'temperature',
   waterEveryH: undefined,
 };
-const DAY_CHOICES = ['terrain', 'sun', 'wind', 'campWater'] as const;
+const DAY_CHOICES = ['kind', 'terrain', 'sun', 'wind', 'campWater'] as const;
 const PACE_NUMBERS: NumberFields<'partyFactor' | 'restShare'> = {
   partyFactor: undefined,
   restShare: 'share',
@@ -70,8 +72,17 @@ const STOVE_NUMBERS: NumberFields<'efficiency' | 'reserve'> = { efficiency: 'sha
 
 /** The fields of one day that the table shows at once, with a route and without one, and those that fold away. */
 export const DAY_FIELDS = {
-  onRoute: ['endsAt', 'walkingH', 'campAltitudeM', 'airTemperatureC', 'campWater'],
-  byHand: ['distanceM', 'climbM', 'descentM', 'walkingH', 'campAltitudeM', 'airTemperatureC', 'campWater'],
+  onRoute: ['kind', 'endsAt', 'walkingH', 'campAltitudeM', 'airTemperatureC', 'campWater'],
+  byHand: [
+    'kind',
+    'distanceM',
+    'climbM',
+    'descentM',
+    'walkingH',
+    'campAltitudeM',
+    'airTemperatureC',
+    'campWater',
+  ],
   more: ['terrain', 'sun', 'humidityShare', 'wind', 'waterTemperatureC', 'waterEveryH'],
 } as const satisfies Readonly<Record<string, readonly (keyof DayConditions)[]>>;
 export type DayField = (typeof DAY_FIELDS)[keyof typeof DAY_FIELDS][number];
@@ -98,6 +109,7 @@ const LABELS: Readonly<Record<string, Text>> = {
   planFor: text('Plan for'),
   deficitShare: text('Calorie deficit'),
   days: text('Days'),
+  kind: text('Kind of day'),
   distanceM: text('Length'),
   climbM: text('Climb'),
   descentM: text('Descent'),
@@ -252,14 +264,16 @@ export function readTrip(
   });
   const days = Array.from({ length: rowCount(read.entered, 'days') }, (_, index) => {
     const at = `days[${index}].`;
-    const { distanceM, climbM, descentM } = stored.days[index] ?? {};
-    return withoutUndefined({
-      ...numbers(DAY_NUMBERS, stored.days[index], at),
+    const before = stored.days[index];
+    const { distanceM, climbM, descentM } = before ?? {};
+    const day = withoutUndefined({
+      ...numbers(DAY_NUMBERS, before, at),
       ...Object.fromEntries(DAY_CHOICES.map((name) => [name, read.text(`${at}${name}`)])),
       ...(stored.route
         ? { distanceM, climbM, descentM, endsAt: read.text(`${at}endsAt`) }
-        : numbers(LEG_NUMBERS, stored.days[index], at)),
+        : numbers(LEG_NUMBERS, before, at)),
     });
+    return withNewKind(day, before);
   });
   const dayCount = read.number('dayCount');
   const inTrip = days.slice(0, dayCount ?? days.length);
@@ -355,6 +369,7 @@ const CHOICES: Readonly<Record<string, Readonly<Record<string, Text>>>> = {
   'body.sex': SEX_WORDS,
   allergens: ALLERGEN_WORDS,
   diets: DIET_WORDS,
+  kind: DAY_KIND_WORDS,
   terrain: TERRAIN_WORDS,
   sun: SUN_WORDS,
   acclimatised: ACCLIMATISED_WORDS,

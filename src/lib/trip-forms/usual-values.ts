@@ -1,9 +1,14 @@
 import { learnedDefaults, learnedEfficiency, whyEfficiency } from '$lib/planning/learning/learned-figures.ts';
-import { hasOwnFigure, NOTHING_LEARNED, type LearnedDefaults } from '$lib/planning/model/resolve-trip.ts';
+import {
+  hasOwnFigure,
+  NOTHING_LEARNED,
+  usualWalkingH,
+  type LearnedDefaults,
+} from '$lib/planning/model/resolve-trip.ts';
 import { defaultSettings, type Settings } from '$lib/planning/model/settings.ts';
 import { TRIP_DEFAULTS, usualLoads, type Default } from '$lib/planning/model/trip-defaults.ts';
 import type { Trip } from '$lib/planning/model/trip.ts';
-import type { FuelKind } from '$lib/planning/model/words.ts';
+import type { DayKind, FuelKind } from '$lib/planning/model/words.ts';
 import {
   CANISTER_GAS_WORDS,
   FUEL_WORDS,
@@ -163,7 +168,15 @@ export function usualAppetites(trip: Trip, learned: LearnedDefaults): (UsualAppe
 /** What holds on one day where its fields are left empty, because its way says so. */
 export type UsualOnDay = Partial<Readonly<Record<UsualName | 'endsAt', UsualValue>>>;
 
-/** @returns by day, what the route or the leg entered by hand says; empty where neither does. */
+/** What the kind of a day says where neither a route nor a leg does. */
+function usualOfKind(kind: DayKind | undefined): UsualOnDay {
+  const { value, why } = usualWalkingH(kind);
+  return why.code === 'kind of day'
+    ? { walkingH: { text: `${sayNumber(value)} h`, typed: String(value), reason: whyText(why) } }
+    : {};
+}
+
+/** @returns by day, what the route, the leg entered by hand or else the kind of the day says; empty where none does. */
 export function usualByDay(
   trip: Trip,
   system: UnitSystem,
@@ -173,7 +186,7 @@ export function usualByDay(
   const reason = trip.route ? say('by the route') : say('by the leg');
   return knownDays(trip, legs).map((day, index): UsualOnDay => {
     const leg = legs[index];
-    if (!day || !leg) return {};
+    if (!day || !leg) return usualOfKind(trip.days[index]?.kind);
     const hours = Number(day.walkingH.toFixed(1));
     const isLast = index === trip.dayCount - 1;
     return {

@@ -1,7 +1,7 @@
 import type { Notice } from '../planning/model/notices.ts';
 import type { Reason } from '../planning/model/reasons.ts';
 import type { DayLoad, MenuMeal, MissingMeal, TripPlan } from '../planning/model/trip-plan.ts';
-import type { LotKind, MealKind, PlannedWay, WaterKind } from '../planning/model/words.ts';
+import type { DayKind, LotKind, MealKind, PlannedWay, WaterKind } from '../planning/model/words.ts';
 import { hasLeft, type Stage } from '../ledger-kinds.ts';
 import { placeKey } from './meal-place.ts';
 import { heaviestOn, peakLoads } from './loads.ts';
@@ -36,6 +36,8 @@ export type BoardMeal = Pick<
   readonly missingKcal: number;
 };
 export type BoardDay = TripDay & {
+  /** What is different on it. */
+  readonly kind: DayKind | undefined;
   readonly meals: readonly BoardMeal[];
   /** The heaviest pack of the day. */
   readonly heaviest: Pick<DayLoad, 'eater' | 'peakG'> | undefined;
@@ -47,6 +49,7 @@ export function boardOf(plan: TripPlan): BoardDay[] {
   return tripDays(plan).map(({ day, date }) => ({
     day,
     date,
+    kind: plan.demand[day - 1]?.kind,
     heaviest: heaviestOn(carry, day),
     meals: menu.meals
       .filter((meal) => meal.day === day)

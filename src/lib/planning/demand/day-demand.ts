@@ -74,7 +74,7 @@ export function demandOf(
         walkingLoadG,
       };
     });
-    return { day: day.day, date: day.date, meals, eaters };
+    return { day: day.day, date: day.date, ...(day.kind && { kind: day.kind }), meals, eaters };
   });
 }
 

@@ -122,10 +122,7 @@ export function planWater(
     notices: [
       ...heatNotices(trip, heat),
       ...drinking.flatMap((drinks, index) => overdrinkNotices(trip, index, drinks)),
-      ...treatmentNotices(
-        trip,
-        days.reduce((sum, { treatMl }) => sum + treatMl, 0),
-      ),
+      ...treatmentNotices(trip, days),
       ...capacityNotices(trip, water),
     ],
   };

@@ -4,6 +4,7 @@ import { DIETS } from './diets.ts';
 import { wrong } from './faults.ts';
 import {
   COOK_AFTER,
+  DAY_KINDS,
   FUEL_KINDS,
   LOT_KINDS,
   MAIN_MEALS,
@@ -24,6 +25,7 @@ export const FuelKind = z.enum(FUEL_KINDS);
 export const LotKind = z.enum(LOT_KINDS);
 export const CookAfter = z.enum(COOK_AFTER);
 export const ServingStyle = z.enum(SERVING_STYLES);
+export const DayKind = z.enum(DAY_KINDS);
 export const MealStop = z.enum(MEAL_STOPS);
 export const PortionSize = z.enum(PORTION_SIZES);
 export const Taste = z.enum(TASTES);

@@ -98,6 +98,8 @@ export const NOTICE_KINDS = {
   // fuel and stove
   'filter-may-freeze': kind('caution', 'water', { nightC: z.number() }),
   'water-not-treated': kind('warning', 'water', {}),
+  'water-without-stove': kind('warning', 'water', { boils: z.boolean(), melts: z.boolean() }),
+  'fuel-not-flown': kind('warning', 'water', {}),
   'pouches-swell': kind('note', 'loads', { altitudeM: z.number(), factor: Amount }),
   'no-fuel-container': kind('attention', 'water', { fuel: FuelKind }),
   'cold-for-canister-gas': kind('caution', 'water', {

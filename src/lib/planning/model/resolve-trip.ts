@@ -1,12 +1,13 @@
 import { addDays } from './calendar.ts';
 import { wholeBody, type Body, type BodyData } from './body.ts';
+import { meaningOf, rulesOfDays } from './day-kinds.ts';
 import { isMinor } from './minors.ts';
 import type { PlannedLot } from './planned-lot.ts';
 import { inOrder } from './resupply.ts';
 import type { Terrain, WalkingTimeMethod } from './route.ts';
 import { TRIP_DEFAULTS, usualLoads, type Default } from './trip-defaults.ts';
 import type { CookGroup, DayConditions, Eater, MealRule, Resupply, StartedContainer, Trip } from './trip.ts';
-import type { CanisterGas, FuelKind, MainMeal, ServingStyle } from './words.ts';
+import type { CanisterGas, DayKind, FuelKind, MainMeal, ServingStyle } from './words.ts';
 import type { Why } from './why.ts';
 
 /** One value that a plan rests on although nobody entered it; `field` is its path in the trip, such as `days.0.walkingH`. */
@@ -31,6 +32,7 @@ export type ResolvedEater = Pick<Eater, 'name' | 'allergens' | 'diets' | 'portio
 export type ResolvedDay = {
   readonly day: number;
   readonly date: string;
+  readonly kind?: DayKind;
   readonly walkingH: number;
   readonly campAltitudeM: number;
   readonly airTemperatureC: number;
@@ -99,6 +101,15 @@ export const NOTHING_LEARNED: LearnedDefaults = { appetiteOf: () => undefined, p
 /** Whether somebody entered what an eater needs: for them, or for everybody of the trip who gave no body data. */
 export const hasOwnFigure = (eater: Eater, trip: Trip): boolean =>
   eater.energyKcal !== undefined || (trip.energyKcal !== undefined && !wholeBody(eater.body));
+
+/** Hours of a day of which neither a route nor a leg says any. */
+export function usualWalkingH(kind: DayKind | undefined): Default<number> {
+  const { walkingShare } = meaningOf(kind);
+  const { walkingH } = TRIP_DEFAULTS;
+  return kind && walkingShare !== 1
+    ? { value: walkingShare * walkingH.value, why: { code: 'kind of day', kind } }
+    : walkingH;
+}
 
 /** The pace of the party, with the defaults for what is left out. */
 export function paceOf(trip: Trip, learned: LearnedDefaults): Pace {
@@ -178,7 +189,8 @@ export function resolveTrip(
     return {
       day: index + 1,
       date: addDays(trip.startDate, index),
-      walkingH: orDefault(at('walkingH'), given.walkingH ?? leg?.walkingH, TRIP_DEFAULTS.walkingH),
+      ...(given.kind && { kind: given.kind }),
+      walkingH: orDefault(at('walkingH'), given.walkingH ?? leg?.walkingH, usualWalkingH(given.kind)),
       campAltitudeM: orDefault(
         at('campAltitudeM'),
         given.campAltitudeM ?? leg?.campAltitudeM,
@@ -225,7 +237,7 @@ export function resolveTrip(
     },
     cookGroups: trip.cookGroups ?? [],
     servingStyle: orDefault('servingStyle', trip.servingStyle, TRIP_DEFAULTS.servingStyle),
-    mealRules: trip.mealRules ?? [],
+    mealRules: [...rulesOfDays(trip.days, trip.dayCount), ...(trip.mealRules ?? [])],
     reserveMeals: orDefault('reserveMeals', trip.reserveMeals, TRIP_DEFAULTS.reserveMeals),
     resupplies: inOrder(trip.resupplies),
     planned: trip.planned ?? [],

@@ -3,6 +3,7 @@ import {
   Allergen,
   CalendarDate,
   CookAfter,
+  DayKind,
   FuelKind,
   LotKind,
   MealKind,
@@ -73,6 +74,7 @@ export type EaterDayDemand = z.infer<typeof EaterDayDemand>;
 export const DayDemand = z.strictObject({
   day: Day,
   date: CalendarDate,
+  kind: DayKind.optional().describe('What is different on it; left out: a day of walking'),
   meals: z.array(MealKind),
   eaters: z.array(EaterDayDemand),
 });

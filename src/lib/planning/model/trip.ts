@@ -3,6 +3,7 @@ import { wrong } from './faults.ts';
 import {
   Allergen,
   CalendarDate,
+  DayKind,
   Diet,
   FuelKind,
   LotKind,
@@ -70,6 +71,9 @@ export type Eater = z.infer<typeof Eater>;
 
 /** Conditions of one day of the trip, from waking up to falling asleep at that evening's camp. */
 export const DayConditions = z.strictObject({
+  kind: DayKind.optional().describe(
+    'What is different on this day: it sets the walk, meals that are served, and the stove, where nothing else says them; left out: a day of walking',
+  ),
   walkingH: z
     .number(wrong('not-hours'))
     .min(0, wrong('negative'))

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { DAY_KINDS } from './words.ts';
 
 /** Values that stand in for what nobody entered, and are not published but usual; worded in `presentation/why-words.ts`. */
 export const USUAL_VALUES = [
@@ -47,6 +48,7 @@ export type UsualValue = (typeof USUAL_VALUES)[number];
 export const Why = z.discriminatedUnion('code', [
   z.strictObject({ code: z.literal('usual'), of: z.enum(USUAL_VALUES) }),
   z.strictObject({ code: z.enum(['signposts', 'carry limit of a minor', 'only dinner', 'entered']) }),
+  z.strictObject({ code: z.literal('kind of day'), kind: z.enum(DAY_KINDS) }),
   z.strictObject({ code: z.literal('appetite learned'), eater: z.string(), trips: z.int().positive() }),
   z.strictObject({ code: z.enum(['pace learned', 'efficiency learned']), trips: z.int().positive() }),
   z.strictObject({ code: z.literal('measured'), runs: z.int().positive() }),

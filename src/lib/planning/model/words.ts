@@ -93,6 +93,9 @@ export type CookAfter = (typeof COOK_AFTER)[number];
 /** How food comes to people: each from a pouch of their own, all from one pot, or whichever costs less. */
 export const SERVING_STYLES = ['own pouch', 'shared pot', 'mixed'] as const;
 export type ServingStyle = (typeof SERVING_STYLES)[number];
+/** Days that are not walked like the others: no walking, half of it, a night in a hut that serves dinner and breakfast, a day in a town, on a plane, or with open fire forbidden. */
+export const DAY_KINDS = ['rest', 'short', 'hut night', 'town', 'flight', 'fire ban'] as const;
+export type DayKind = (typeof DAY_KINDS)[number];
 /** What a meal has to do with: a stove, cold water only, or no stop at all. */
 export const MEAL_STOPS = ['stove', 'no stove', 'no stop'] as const;
 export type MealStop = (typeof MEAL_STOPS)[number];

@@ -261,3 +261,28 @@ describe('refused, naming the day:', () => {
     );
   });
 });
+
+describe('days of rest and short days', () => {
+  const hoursOf = (shares: number[], endsAt: (string | undefined)[] = []) =>
+    dayLegs(mountain, 4, endsAt, pace(), shares).map(({ walkingH }) => walkingH);
+
+  it('walk nothing and half of what the others walk, and all of the way is walked', () => {
+    const [first = 0, rest, short = 0, last = 0] = hoursOf([1, 0, 0.5, 1]);
+    expect(rest).toBe(0);
+    expect(short / first).toBeCloseTo(0.5, 2);
+    expect(last / first).toBeCloseTo(1, 2);
+    expect(dayLegs(mountain, 4, [], pace(), [1, 0, 0.5, 1]).at(-1)?.toM).toBe(40_000);
+  });
+
+  it('walk to a place that was chosen for their end', () => {
+    const [, rest = 0] = hoursOf([1, 0, 1, 1], ['Meadow Camp', 'Summit Camp']);
+    expect(rest).toBeGreaterThan(1);
+  });
+
+  it('may come last, and walk evenly where all of them would rest', () => {
+    expect(hoursOf([1, 1, 1, 0]).at(-1)).toBe(0);
+    const all = hoursOf([0, 0, 0, 0]);
+    const even = hoursOf([1, 1, 1, 1]);
+    expect(all).toEqual(even);
+  });
+});

@@ -44,11 +44,12 @@ const BY_THE_CAMP_M = 100;
 
 /**
  * Splits a route into days. A day ends at the waypoint chosen for it, the last day at the end of the route; the same place twice is a day of rest.
- * Days without a choice share the way to the next chosen end so that each walks the same hours.
+ * Days without a choice share the way to the next chosen end so that each walks the same hours, or its share of them.
  *
  * Ways up or down of less than 10 m are flattened first, for profiles that were not made by `makeProfile`.
  *
  * @param endsAt name of the waypoint where each day ends; undefined or missing: no choice
+ * @param shares by day, its hours beside those of a full day: 0.5 for half, 0 for a rest; missing: 1. A day with a chosen end walks to it
  * @throws RouteError naming the day whose waypoint is unknown or lies behind the day before it
  */
 export function dayLegs(
@@ -56,13 +57,14 @@ export function dayLegs(
   dayCount: number,
   endsAt: readonly (string | undefined)[],
   pace: Pace,
+  shares: readonly number[] = [],
 ): DayLeg[] {
   const altitudes = settle(Float64Array.from(route.profile, (point) => point.altitudeM));
   const profile = route.profile.map(({ distanceM }, index) => ({
     distanceM,
     altitudeM: altitudes[index] ?? 0,
   }));
-  const ends = endsOfDays(route, profile, dayCount, endsAt, pace);
+  const ends = endsOfDays(route, profile, dayCount, endsAt, pace, shares);
   return ends.map((toM, index) =>
     legOver(sliceProfile(profile, ends[index - 1] ?? 0, toM), {
       day: index + 1,
@@ -127,6 +129,7 @@ function endsOfDays(
   dayCount: number,
   endsAt: readonly (string | undefined)[],
   pace: Pace,
+  shares: readonly number[],
 ): number[] {
   if (endsAt.length > dayCount)
     throw new RouteError({ code: 'more-ends-than-days', ends: endsAt.length, days: dayCount });
@@ -135,21 +138,19 @@ function endsOfDays(
     methodHours(effortBetween(effortTo(fromM), effortTo(toM)), pace.method);
 
   const ends: number[] = [];
-  let open = 0;
+  let sharing: number[] = [];
   for (let day = 1; day <= dayCount; day++) {
     const chosenM = chosenEnd(route, day, dayCount, endsAt);
-    if (chosenM === undefined) {
-      open++;
-      continue;
-    }
+    sharing.push(shares[day - 1] ?? 1);
+    if (chosenM === undefined) continue;
     const fromM = ends.at(-1) ?? 0;
     if (chosenM < fromM)
       throw new RouteError(
         { code: 'end-behind-day', name: endsAt[day - 1] ?? '', chosenM, fromM, day: ends.length },
         { day },
       );
-    ends.push(...evenEnds(fromM, chosenM, open + 1, hours), chosenM);
-    open = 0;
+    ends.push(...evenEnds(fromM, chosenM, sharing, hours), chosenM);
+    sharing = [];
   }
   return ends;
 }
@@ -176,24 +177,28 @@ function chosenEnd(
 }
 
 /**
- * The ends of all but the last of a number of legs that share a way so that each takes the same hours. There are hours that each leg but the last takes in full and that
- * are enough for the last too; the least such are found by halving.
+ * The ends of all but the last of a number of legs that share a way so that each takes its share of the same hours. There are hours of which each leg but the last takes
+ * its share in full and that are enough for the last too; the least such are found by halving. Where all of them rest, the way is walked in even legs all the same.
  */
 function evenEnds(
   fromM: number,
   toM: number,
-  legs: number,
+  shares: readonly number[],
   hours: (fromM: number, toM: number) => number,
 ): number[] {
-  const endsWith = (legH: number): number[] => {
+  const mostShare = Math.max(...shares);
+  const sharesOf = mostShare > 0 ? shares : shares.map(() => 1);
+  const lastShare = sharesOf.at(-1) ?? 1;
+  const endsWith = (dayH: number): number[] => {
     const ends: number[] = [];
-    for (let leg = 1; leg < legs; leg++) {
+    for (const share of sharesOf.slice(0, -1)) {
       const startM = ends.at(-1) ?? fromM;
-      ends.push(least(startM, toM, (m) => hours(startM, m) >= legH));
+      ends.push(share === 0 ? startM : least(startM, toM, (m) => hours(startM, m) >= share * dayH));
     }
     return ends;
   };
-  const legH = least(0, hours(fromM, toM), (h) => hours(endsWith(h).at(-1) ?? fromM, toM) <= h);
+  const mostH = hours(fromM, toM) / (mostShare || 1);
+  const legH = least(0, mostH, (h) => hours(endsWith(h).at(-1) ?? fromM, toM) <= lastShare * h);
   return endsWith(legH).map((m) => Math.min(toM, Math.max(fromM, Math.round(m))));
 }
 

@@ -5,6 +5,7 @@ import {
   type LearnedDefaults,
   type ResolvedTrip,
 } from '../model/resolve-trip.ts';
+import { meaningOf } from '../model/day-kinds.ts';
 import { notice, type Notice } from '../model/notices.ts';
 import type { LegSummary } from '../model/trip-plan.ts';
 import type { Trip } from '../model/trip.ts';
@@ -31,6 +32,7 @@ export function knownLegs(trip: Trip, learned: LearnedDefaults = NOTHING_LEARNED
         trip.dayCount,
         days.map((day) => day.endsAt),
         pace,
+        days.map((day) => meaningOf(day.kind).walkingShare),
       )
     : days.map(({ distanceM, climbM, descentM }, index) =>
         distanceM === undefined

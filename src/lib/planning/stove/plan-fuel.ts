@@ -3,6 +3,7 @@ import { learnedEfficiency, whyEfficiency } from '../learning/learned-figures.ts
 import type { Assumption, ResolvedDay, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { Settings } from '../model/settings.ts';
 import { STOVE_EFFICIENCY } from '../model/trip-defaults.ts';
+import { meaningOf } from '../model/day-kinds.ts';
 import { cookGroupsOf } from '../model/meal-rules.ts';
 import { stageAt } from '../model/resupply.ts';
 import { notice, type Notice } from '../model/notices.ts';
@@ -192,7 +193,7 @@ export function planFuel(
   });
   const drinking = trip.days.flatMap((stop): Boil[] => {
     const day = water.days[stop.day - 1];
-    if (!day) return [];
+    if (!day || !meaningOf(stop.kind).stove) return [];
     const boilC = boilingPointC(stop.campAltitudeM);
     const ofDay = meals.filter((boil) => boil.day === stop.day);
     const sumOf = (boils: readonly Boil[]) => boils.reduce((sum, boil) => sum + boil.waterMl, 0);
@@ -275,7 +276,7 @@ export function planFuel(
       takenG: containers.reduce((sum, { netG, count }) => sum + netG * count, 0),
       grossG: containers.reduce((sum, { netG, tareG, count }) => sum + (netG + tareG) * count, 0),
     },
-    notices: fuelNotices(trip, withReserveG, containers.length),
+    notices: [...flightNotices(trip, withReserveG), ...fuelNotices(trip, withReserveG, containers.length)],
     assumptions:
       stove.basis === 'entered' ? [] : [{ field: 'stove.efficiency', value: stove.value, why: stove.why }],
   };
@@ -313,6 +314,12 @@ function containersByGroup(
     (chosen.get(name) ?? []).map((container) => ({ ...container, group: name })),
   );
 }
+
+/** Airlines carry no stove fuel, so what is burnt on the trip is bought after the flight. */
+const flightNotices = ({ days }: ResolvedTrip, withReserveG: number): Notice[] =>
+  withReserveG > 0
+    ? days.filter(({ kind }) => kind === 'flight').map(({ day }) => notice('fuel-not-flown', {}, { day }))
+    : [];
 
 function fuelNotices(trip: ResolvedTrip, withReserveG: number, containers: number): Notice[] {
   if (withReserveG === 0) return [];
