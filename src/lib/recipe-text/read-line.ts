@@ -521,7 +521,7 @@ function toTaste(food: Food, servings: number | undefined): Grams | undefined {
   }
   if (/^(?:02044|02045|02049|02063|02064|11297|11165|11156)$/.test(food.number ?? ''))
     return { value: 5, low: 0, high: 20 };
-  if (group === 'Spices and Herbs' || /spices|herbs|seasoning/i.test(food.name))
+  if (group === 'Spices and Herbs' || /spices|herbs|seasoning|^peppers, hot/i.test(food.name))
     return { value: 0.5, low: 0, high: 3 };
   if (group === 'Fats and Oils' || /^Butter/.test(food.name)) return { value: 10, low: 0, high: 30 };
   if (/^Water, tap/.test(food.name)) return { value: 0, low: 0, high: 0 };
@@ -648,6 +648,8 @@ function matchOf(
     (unit?.kind === 'count' && unit.name === 'cube' && /stock|broth|bouillon|brühe/i.test(words))
   )
     return matchFood('stock cube', own);
+  if (unit?.kind === 'count' && unit.name === 'stalk' && /^sellerie$/i.test(words.trim()))
+    return matchFood('celery', own);
   if (ONLY_SALT_AND_PEPPER.test(words)) return matchFood(/salt|salz/i.test(words) ? 'salt' : 'pepper', own);
   const found = withAlternatives(words, own, isTinned, asPiece);
   if (found?.sure) return found;

@@ -178,6 +178,7 @@ const THINGS: Readonly<Record<string, Things>> = {
   '01214': { tin: within(400, 340, 410) },
   '01095': { tin: within(397, 380, 400) },
   '13348': { tin: within(340, 200, 340) },
+  '11241': { whole: within(250, 150, 400) },
   '11264': { tin: within(160, 110, 230) },
   '01145': { knob: within(15, 10, 25), stick: within(113, 113, 113) },
   '01001': { knob: within(15, 10, 25), stick: within(113, 113, 113), piece: within(15, 10, 25) },
@@ -333,6 +334,19 @@ export function pieceG(food: Food, name: CountName | undefined, size: Size | und
   return one;
 }
 
+/** Words of a line that name a sort of a food, by how the table's measure of one begins. */
+const SORTS: readonly (readonly [words: RegExp, measure: RegExp])[] = [
+  [/\bcherry|\bgrape tom|kirschtom|cherrytom|cocktailtom/i, /^cherry/i],
+  [/\bplum tom|\broma\b|\bsan marzano|eiertom|flaschentom/i, /^plum tomato/i],
+];
+
+/** @returns weight of one thing of the sort that the line names, g: a cherry tomato is no tomato */
+function sortG(food: Food, words: string): Grams | undefined {
+  const sort = SORTS.find(([named]) => named.test(words))?.[1];
+  const measure = sort && measuresOf(food).find(({ name }) => sort.test(name));
+  return measure && around(measure.grams, PIECE_SPREAD);
+}
+
 /** Words of a line that choose among the cups of the table. */
 const CUTS = [
   'chopped',
@@ -430,6 +444,6 @@ export function weigh(
     );
     return times(amount, within(ml.value * density.value, ml.low * density.low, ml.high * density.high));
   }
-  const one = pieceG(food, unit?.name, size);
+  const one = (unit === undefined ? sortG(food, words) : undefined) ?? pieceG(food, unit?.name, size);
   return one && times(amount, one);
 }
