@@ -1,7 +1,7 @@
 import { ALLERGENS } from '../planning/model/allergens.ts';
 import { closest } from './closest.ts';
 import { currencyIn } from './currency-words.ts';
-import { plainWords, type ColumnUnit, type ShelfField } from './fields.ts';
+import { fieldEntry, plainWords, type ColumnUnit, type ShelfField } from './fields.ts';
 import { UNIT_LIST, unitCalled } from './unit-words.ts';
 import { ALLERGEN_VOCABULARY, DIET_VOCABULARY } from './vocabulary.ts';
 
@@ -36,15 +36,15 @@ const NAMES: Readonly<Partial<Record<ShelfField, string>>> = {
     mhd, haltbar bis, haltbar, mindestens haltbar bis, mindesthaltbarkeit, mindesthaltbarkeitsdatum, haltbarkeit bis, haltbarkeit, haltbarkeitsdatum, verbrauchen bis, zu verbrauchen bis, essen bis, bis, gut bis, ablaufdatum, ablauf,
     verfallsdatum, aufbrauchen bis, ddm, a consommer avant, a consommer avant le, date limite`,
   keepsMonths: `shelf life, keeps, keeps for, keeping time, lasts, lasts for, good for, storage life, life, haltbarkeit, haltbar, haltbarkeitsdauer, halt, lagerdauer`,
-  pouches: `pouches, pouch count, number of pouches, no of pouches, nr of pouches, count, quantity, qty, qty left, quan, amount, stock, in stock, on hand, have, we have, left, remaining, bags left, pouches left, packs left, now, still there, inventory,
+  pouches: `pouches, pouch count, number of pouches, no of pouches, nr of pouches, count, quantity, qty, qty left, quan, amount, amt, stock, in stock, on hand, have, we have, left, remaining, bags left, pouches left, packs left, now, still there, inventory,
     how many, how many bags, how many left, packs, packets, bags, number of bags, no of bags, nr of bags, number, no, nr, sachets, portions packed, pieces, pcs, units, made, packed, total bags, bag count, baggies, mylar bags, meals,
     anzahl, anz, menge, stuck, stk, stuckzahl, bestand, vorrat, vorratig, noch da, noch vorhanden, vorhanden, rest, ubrig, beutel, anzahl beutel, beutelzahl, anz beutel, tuten, packungen, packchen, pack, pkt, pck, zahl, wieviele, wie viele, stuck vorratig,
     beutel vorratig, beutel ubrig, im regal, auf lager, lagerbestand, quantite, nombre, nombre de sachets`,
-  servingsPerPouch: `servings, serves, serving, servings per pouch, servings per bag, servings per pack, servings bag, servings pouch, servings in bag, servings in a bag, srv, srvs, svgs, portions, portions per pouch, portions per bag, portions bag, portions each, servings each, size,
+  servingsPerPouch: `servings, serves, serving, servings per pouch, servings per bag, servings per pack, servings bag, servings pouch, servings in bag, servings in a bag, serv, servs, srv, srvs, svgs, portions, portions per pouch, portions per bag, portions bag, portions each, servings each, size,
     people, persons, total servings, servings total, total portions, for how many, feeds, feeds how many, no of servings, number of servings, ppl, pax, heads, for, serving count, bag size, pouch size,
     portionen, portionen gesamt, gesamtportionen, portionen insgesamt, portionen pro beutel, portionen je beutel, portionen beutel, port, ports, portion, anzahl portionen, personen, pers, fur personen, fur wieviele, reicht fur, fur, esser, portionen je tute, portions par sachet, parts`,
   dryWeightG: `dry weight, weight, weight dry, net weight, weight net, net, mass, dry mass, dry, dry wt, wt, wt dry, net wt, dried weight, weight dried, food weight, weight of food, weigh, weighs, contents weigh, contents weight, fill weight, fill, dry fill, finished weight, end weight, weight after drying, after drying,
-    serving size, portion size, serving weight, portion weight, bag weight, pouch weight, pack weight, weight of bag, weight of pouch, weight of serving, weight of portion, bag, pouch, serving, portion, size, amount, grams, grammes, ounces, quantity,
+    serving size, portion size, serving weight, portion weight, bag weight, pouch weight, pack weight, weight of bag, weight of pouch, weight of serving, weight of portion, bag, pouch, serving, portion, size, amount, amt, grams, grammes, ounces, quantity,
     trockengewicht, gewicht, gewicht trocken, nettogewicht, netto, gewicht netto, fullgewicht, fullmenge, einwaage, trocken, trockenmasse, masse, menge, gramm, beutelgewicht, portionsgewicht, portionsgrosse, portion, beutel, inhalt, endgewicht, gew, gewicht des inhalts, poids, poids sec, poids net`,
   grossWeightG: `gross weight, gross, weight gross, weight incl bag, weight including bag, weight with bag, weight with pouch, weight incl pouch, weight in bag, weight with packaging, packed weight, sealed weight, filled weight, filled pouch weight, filled bag weight, weight sealed, carry weight, trail weight,
     weight incl packaging, weight including packaging, weight including pouch, incl bag, with bag, wt incl bag, wt with bag, wt w bag, weight w bag, bruttogewicht, brutto, gewicht brutto, gewicht mit beutel, gewicht mit tute, gewicht inkl beutel, gewicht inkl verpackung, gewicht mit verpackung, mit beutel, mit verpackung, inkl beutel, packgewicht, poids brut`,
@@ -56,7 +56,7 @@ const NAMES: Readonly<Partial<Record<ShelfField, string>>> = {
   sugarsG: `sugar, sugars, of which sugars, total sugars, zucker, davon zucker, sucres`,
   sodiumMg: `sodium, na, natrium`,
   saltG: `salt, salz, sel`,
-  waterMl: `water, water to add, add water, water added, added water, water amount, amount of water, rehydration water, water needed, water required, water per bag, water to rehydrate, h2o, h20, liquid, add, rehydrate with, to rehydrate, water in, rehydration, hot water, boiling water, cold water,
+  waterMl: `water, water to add, add water, water added, added water, water amount, amount of water, rehydration water, water needed, water required, water per bag, water to rehydrate, h2o, h20, liquid, add, rehydrate, rehydrate with, to rehydrate, water in, rehydration, hot water, boiling water, cold water,
     wasser, wassermenge, wasser zugeben, wasserzugabe, wasser dazu, wasserbedarf, zugabe wasser, heisses wasser, kochendes wasser, kaltes wasser, wasser zum aufgiessen, aufguss, mit wasser, flussigkeit, eau, eau a ajouter, quantite d eau`,
   waterKind: `water kind, kind of water, water type, type of water, water temperature, water temp, temp, temperature, hot or cold, hot cold, cold or hot, cold hot, how hot, boil cold, cold boil, boil or cold, hot water, boiling water, wasserart, wassertemperatur, wasser temp, heiss kalt, heiss oder kalt, kalt heiss, temperatur, type d eau, temperature de l eau`,
   steepMin: `steep, steep time, steeping time, soak, soak time, soaking time, rehydration time, rehydration, rehydrate time, rehydrate, rehydrates in, time to rehydrate, wait, waiting time, wait time, stand, stand time, standing time, time, ready in, min, mins, minutes, cook time, cooking time, sit, sit time, rehyd time, rehy,
@@ -124,6 +124,8 @@ const BASIS_AT_END: readonly (readonly [Basis, RegExp])[] = [
   ['pouch', /(?:^| )(?:pouch|bag|baggie|packet|package|pack|sachet|beutel|tute|packung|pkg|pkt|btl)$/],
   ['pouch', /(?:^| )each$/],
 ];
+const COUNTED_IN_ONE =
+  /(?:servings?|servs?|srvs?|svgs?|portions?|portionen|ports?|pieces|pcs|stuck|people|personen|pers|ppl) (?:per|pro|je|in|each|a|par)(?: |$)/;
 const FILLERS =
   /(?:^| )(?:approx|approximate|approximately|about|roughly|est|estimated|estimate|circa|ca|etwa|ungefahr|geschatzt|in|of|the|my|our|unser|unsere|der|die|das|des|is|it|has|to|und|and|on|info|value|values|werte?|nutrition|nutritional|nahrwerte|per|pro|je|a)(?= |$)/g;
 
@@ -164,13 +166,7 @@ export function headingParts(heading: string): HeadingParts {
   for (const [basis, pattern] of BASIS_WORDS) {
     if (!pattern.test(words)) continue;
     // Servings in one bag are counted, not stated for one.
-    if (
-      basis === 'pouch' &&
-      /(?:servings?|portions?|portionen|port|pieces|stuck|people|personen) (?:per|pro|je|in|each|a|par)/.test(
-        words,
-      )
-    )
-      break;
+    if (basis === 'pouch' && COUNTED_IN_ONE.test(words)) break;
     per = basis;
     words = words.replace(pattern, ' ').replace(/ +/g, ' ').trim();
     break;
@@ -194,7 +190,8 @@ export function headingParts(heading: string): HeadingParts {
       words = words.slice(0, last.index).replace(/ in$/, '').trim();
       continue;
     }
-    const end = per ? undefined : BASIS_AT_END.find(([, pattern]) => pattern.test(words));
+    const end =
+      per || COUNTED_IN_ONE.test(words) ? undefined : BASIS_AT_END.find(([, pattern]) => pattern.test(words));
     if (end && words.replace(end[1], '') !== '' && !BY_NAME.has(words)) {
       per = end[0];
       words = words.replace(end[1], '').trim();
@@ -224,6 +221,7 @@ const withSigns = (heading: string): string =>
     // How a date is written is no name.
     .replace(/\((?:[dmyjt]{1,4}[./\- ]?){1,3}\)/gi, ' ')
     .replace(/gew\.?(?=$|[^\p{L}])/giu, 'gewicht ')
+    .replace(/(?<!\p{L})(?:servs?|srvs?|svgs?)(?!\p{L})\.?/giu, 'servings')
     .replace(/#/g, ' no ')
     .replace(/(\p{L})\/(?=\p{L})/gu, '$1 per ')
     .replace(/\/ ?(?=100)/g, ' per ')
@@ -284,7 +282,13 @@ export function headingMeanings(heading: string): readonly Meaning[] {
   }
   if (!isNamed) partMeanings(bare, unit, per).forEach(add);
   if (meanings.length === 0 && words.length >= 5) named(closest(words, BY_NAME.keys(), 1) ?? '', 0.8);
-  return meanings;
+  return meanings.filter(({ field }) => isMeasuredIn(field, unit));
+}
+
+/** Millilitres are no time, whatever the heading's other words are. */
+function isMeasuredIn(field: ShelfField, unit: ColumnUnit | undefined): boolean {
+  const { units } = fieldEntry(field);
+  return !unit || !units || units.includes(unit) || (unit === 'oz' && units.includes('fl oz'));
 }
 
 /** The longest known names in a heading of more words. */
