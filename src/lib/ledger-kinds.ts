@@ -18,6 +18,9 @@ export const ROUTES = {
   /** Without a trip. */
   'eaten at home': ['shelf', 'outside'],
   discarded: ['shelf', 'outside'],
+  /** A lot that is suspect: not to be eaten. */
+  withdrawn: ['shelf', 'outside'],
+  reinstated: ['outside', 'shelf'],
   counted: ['outside', 'shelf'],
 } as const satisfies Record<string, readonly [from: Place, to: Place]>;
 export type EntryKind = keyof typeof ROUTES;

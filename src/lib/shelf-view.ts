@@ -20,6 +20,7 @@ const SHOWN_FIELDS = [
   'allergens',
   'note',
   'estimated',
+  'withdrawn',
 ] as const satisfies readonly (keyof PouchLot)[];
 
 /** A lot as the shelf page needs it: `pouches` are at home, `setAside` of them are promised to a trip. */
@@ -37,7 +38,7 @@ export type ShelfRow = {
   readonly recipe: string;
   readonly mealKinds: readonly MealKind[];
   readonly bestBefore: string;
-  readonly state: 'past' | 'soon' | 'good';
+  readonly state: 'withdrawn' | 'past' | 'soon' | 'good';
   readonly pouches: number;
   readonly setAside: number;
   /** Servings in all pouches at home. */
@@ -79,11 +80,14 @@ export const ENTRY_WORDS: Readonly<Record<EntryKind, Text>> = {
   reopened: text('reopened'),
   'eaten at home': text('eaten at home'),
   discarded: text('discarded'),
+  withdrawn: text('withdrawn'),
+  reinstated: text('put back on the shelf'),
   counted: text('counted'),
 };
 
 /** What the state of a lot is called. */
 export const STATE_WORDS: Readonly<Record<ShelfRow['state'], Text>> = {
+  withdrawn: text('withdrawn'),
   past: text('past'),
   soon: text('soon'),
   good: text('good'),
@@ -257,7 +261,7 @@ export function shelfRow(lot: LotOnShelf, today: string, soonUntil = addDays(tod
     recipe: lot.recipe,
     mealKinds: lot.mealKinds,
     bestBefore: lot.bestBefore,
-    state: lot.bestBefore < today ? 'past' : lot.bestBefore <= soonUntil ? 'soon' : 'good',
+    state: stateOf(lot, today, soonUntil),
     pouches: lot.pouches,
     setAside: lot.setAside,
     servings: lot.pouches * lot.servingsPerPouch,
@@ -267,6 +271,12 @@ export function shelfRow(lot: LotOnShelf, today: string, soonUntil = addDays(tod
     kcalPer100G: (100 * lot.energyKcal) / lot.dryWeightG,
     ...(lot.estimated && { estimated: lot.estimated }),
   };
+}
+
+function stateOf({ bestBefore, withdrawn }: LotOnShelf, today: string, soonUntil: string): ShelfRow['state'] {
+  if (withdrawn !== undefined) return 'withdrawn';
+  if (bestBefore < today) return 'past';
+  return bestBefore <= soonUntil ? 'soon' : 'good';
 }
 
 type Found = ShelfRow & { readonly lot: LotOnShelf };

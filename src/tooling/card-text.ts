@@ -12,6 +12,7 @@ import {
   platesTexts,
   takenText,
 } from '../lib/presentation/card-words.ts';
+import { withdrawnText } from '../lib/presentation/withdrawn-words.ts';
 import { say } from '../lib/texts/say.ts';
 import { lotMark } from '../lib/trip-views/coming.ts';
 import { cardDishes, type CardDish } from '../lib/trip-views/card.ts';
@@ -48,6 +49,7 @@ export function cardText({ card }: TripPlan, system: UnitSystem): string {
       excludes.length > 0 ? [`${eater}: ${excludes.join(', ')}`] : [],
     ),
     '',
+    ...card.withdrawn.map((lot) => `! ${withdrawnText(lot)}`),
     ...card.cautions.map((caution) => `! ${caution}`),
     ...days,
     ...(card.reserve.length > 0

@@ -1,7 +1,7 @@
 /* The shelf and the settings under use: search while typing, bad input, doubts, two windows at once, and all of it without scripts. */
 import type { Page } from 'playwright';
 import { beforeAll, expect, test } from 'vitest';
-import { atRest, newDemoTrip, startApp, visit } from './harness.ts';
+import { atRest, checkPage, newDemoTrip, startApp, visit } from './harness.ts';
 
 const app = startApp();
 beforeAll(async () => {
@@ -184,6 +184,42 @@ test('settings that do not add up are refused in their part, and lists can be ad
   await press(page, 'Save Fuel containers');
   await said(page, 'The settings are saved');
   expect(await containers.count()).toBe(before);
+});
+
+test('a suspect lot is withdrawn without scripts: readers are warned, trips go without, and it can be put back', async () => {
+  const reader = await app.open('/shelf/D01');
+  const before = await reader.getByText('Warning:').count();
+  const page = await app.open('/shelf/D01', { scripts: false, expected: REFUSED });
+  await press(page, 'Withdraw lot');
+  await page.getByText('Not withdrawn:').waitFor();
+  await fill(page, { withdrawReason: 'one pouch smelled sour' });
+  await press(page, 'Withdraw lot');
+  await said(page, 'Lot withdrawn.');
+  const warning = page.locator('.notice.wrong', { hasText: 'Do not eat it' });
+  const text = await warning.innerText();
+  expect(text).toMatch(/^Warning: this lot is withdrawn\./);
+  expect(text).toMatch(/Reason: one pouch smelled sour/);
+  expect(text).toMatch(/: its meals are planned again/);
+  expect(await page.locator('dl').first().innerText()).toMatch(/At home\s+0 pouches/);
+  await checkPage(app, '/shelf/D01');
+
+  await warning.getByRole('link').first().click();
+  await page
+    .getByText(/Do not eat lot D01 \(.*\): it was withdrawn\./)
+    .first()
+    .waitFor();
+  expect(await page.locator('main').innerText()).not.toMatch(/\d × D01/);
+  await visit(page, '/shelf?search=D01');
+  expect(await page.locator('tbody').innerText()).toMatch(/withdrawn/);
+  expect(before).toBe(0);
+  await reader.reload();
+  await reader.getByText('Do not eat it, and do not taste it.').waitFor();
+
+  await visit(page, '/shelf/D01');
+  await press(page, 'Put back on the shelf');
+  await said(page, 'Lot back on the shelf.');
+  expect(await page.locator('.notice.wrong').count()).toBe(0);
+  expect(await page.locator('tbody tr').first().innerText()).toMatch(/put back on the shelf/);
 });
 
 test('the shelf works without scripts', async () => {

@@ -9,6 +9,8 @@ const DONE = {
   'lot-counted': text('The count is entered in the history.'),
   'pouches-eaten': text('Pouches entered as eaten.'),
   'pouches-discarded': text('The pouches are taken off the shelf.'),
+  'lot-withdrawn': text('Lot withdrawn.'),
+  'lot-reinstated': text('Lot back on the shelf. Plan trips again to use it.'),
   'shelf-imported': text('Import finished. Every accepted row is on the shelf.'),
   'settings-saved': text('The settings are saved.'),
   'equipment-saved': text('The equipment is saved.'),

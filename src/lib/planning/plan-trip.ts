@@ -7,6 +7,7 @@ import { learnedDefaults } from './learning/learned-figures.ts';
 import { firstExpired } from './menu/first-expired.ts';
 import type { MealBurden, MealChoice, MenuPlanner, MenuProblem } from './menu/menu-problem.ts';
 import { completeMenu, poseMenu } from './menu/plan-menu.ts';
+import { notice, type Notice } from './model/notices.ts';
 import { withPlanned } from './model/planned-lot.ts';
 import type { Stock } from './model/pouch-lot.ts';
 import { tidyNumbers } from './model/tidy-numbers.ts';
@@ -132,6 +133,7 @@ export function planTrip(
     endDate: card.endDate,
     assumptions: [...resolved.assumptions, ...round.assumptions],
     notices: [
+      ...withdrawnNotices(trip, round.notices),
       ...round.notices,
       ...comingNotices(coming),
       ...routeNotices(trip),
@@ -183,6 +185,12 @@ export const completePlan = (
   chosen: readonly MealChoice[],
   planner: string,
 ): TripPlan => planTrip(trip, stock, settings, { name: planner, choose: () => [...chosen] });
+
+/** Lots that were withdrawn, as far as no meal names them. */
+const withdrawnNotices = ({ withdrawn = [] }: Trip, said: readonly Notice[]): Notice[] =>
+  withdrawn
+    .filter(({ code }) => !said.some((other) => other.code === 'lot-withdrawn' && other.lot === code))
+    .map(({ code, recipe, reason }) => notice('lot-withdrawn', { recipe, reason }, { lot: code }));
 
 function loadsOf(carry: CarryPlan): WalkingLoad {
   const loads = new Map(carry.loads.map((load) => [`${load.day} ${load.eater}`, load.meanWalkingG]));

@@ -5,6 +5,7 @@ import { allergenLabel, dietLabel, FUEL_WORDS, MEAL_WORDS } from './code-words.t
 import { friendlyAmount } from './fractions.ts';
 import { show, shownExactly, shownFixed, type UnitSystem } from './show.ts';
 import { energyText } from './figures.ts';
+import { withdrawnText } from './withdrawn-words.ts';
 import { say, sayList } from '../texts/say.ts';
 
 /** Most lots that a notice names. */
@@ -30,6 +31,7 @@ const WORDS: WordsOf = {
       'The {meal} on day {day} uses lot {code} ({recipe}), which will be past its best-before date ({best}). Choose another pouch.',
       { ...whereOf(notice), recipe: notice.params.recipe, best: notice.params.bestBefore },
     ),
+  'lot-withdrawn': ({ lot = '', params: { recipe, reason } }) => withdrawnText({ code: lot, recipe, reason }),
   'too-few-pouches': (notice) =>
     say(
       'The {meal} on day {day} needs {wanted} of lot {code} ({recipe}), but only {free, plural, one {# is} other {# are}} free for this trip. Choose another pouch or seal more.',

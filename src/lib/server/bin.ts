@@ -4,6 +4,7 @@ import { z } from 'zod';
 import { reading, writing, type Database } from './database/open-database.ts';
 import type { Tables } from './database/tables.ts';
 import { UserError } from './errors.ts';
+import { reinstateLot } from './reinstate-lot.ts';
 import { parseStored } from './stored-json.ts';
 import { say } from '../texts/say.ts';
 
@@ -36,7 +37,7 @@ export async function throwIntoBin(
   return id;
 }
 
-/** What was deleted lately: recipes, batches, foods and trips. */
+/** What was deleted lately, recipes, batches, foods and trips, and lots that were withdrawn. */
 export class Bin {
   readonly #db: Database;
   readonly #now: () => string;
@@ -58,10 +59,25 @@ export class Bin {
     );
   }
 
+  /** @returns the id in the bin of a lot that is withdrawn, as long as it can be put back */
+  ofLot(code: string): Promise<string | undefined> {
+    return reading(this.#db, async (trx) => {
+      const lot = await trx.selectFrom('lots').select('id').where('code', '=', code).executeTakeFirst();
+      const thrown = await trx
+        .selectFrom('bin')
+        .select('id')
+        .where('kind', '=', 'lot')
+        .where('recordId', '=', String(lot?.id))
+        .orderBy('at', 'desc')
+        .executeTakeFirst();
+      return thrown?.id;
+    });
+  }
+
   /**
    * Puts back what was deleted, or undoes a change, as long as nothing else was done to it since. Pouches that a deleted trip had set aside stay released.
    *
-   * @returns where it is now: its kind and id
+   * @returns where it is now: its kind and id, of a lot its code
    * @throws UserError `NotFound`, `StaleVersion`, or `Conflict` where its name is taken
    */
   putBack(id: string): Promise<Pick<Tables['bin'], 'kind' | 'recordId'>> {
@@ -78,6 +94,11 @@ export class Bin {
           }),
         );
       const updatedAt = this.#now();
+      if (kind === 'lot') {
+        const code = await reinstateLot(trx, updatedAt, Number(recordId));
+        await trx.deleteFrom('bin').where('id', '=', id).execute();
+        return { kind, recordId: code };
+      }
       if (kind === 'trip') {
         const row = await trx.selectFrom('trips').selectAll().where('id', '=', recordId).executeTakeFirst();
         if (row?.version !== version) throw changedSince();

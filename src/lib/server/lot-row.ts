@@ -29,6 +29,7 @@ export function lotFields(lot: PouchLot): LotFields {
     diets: JSON.stringify(lot.diets),
     costMinor: lot.costMinor ?? null,
     details: detailsJson(lot),
+    withdrawn: lot.withdrawn ?? null,
     note: lot.note,
     ...lotKeys(lot),
   };
@@ -91,6 +92,7 @@ export function lotOf(row: LotFields, pouches: number): PouchLot {
     diets: dietsOf(row.diets, what),
     ...(row.costMinor !== null && { costMinor: row.costMinor }),
     ...(row.details !== null && parseStored(LotDetails, row.details, what)),
+    ...(row.withdrawn !== null && { withdrawn: row.withdrawn }),
     note: row.note,
   };
 }

@@ -10,7 +10,7 @@ import { UserError } from './errors.ts';
 import { append } from './ledger.ts';
 import { parseStored } from './stored-json.ts';
 import { sealLot } from './shelf-repository.ts';
-import { findTrip, type StoredTrip } from './trip-repository.ts';
+import { findTrip, writeTrip, type StoredTrip } from './trip-repository.ts';
 
 const MOST_BAGS = 1000;
 
@@ -159,14 +159,6 @@ async function freeLotCode(trx: Transaction<Tables>): Promise<string> {
     const code = `B${String(number).padStart(3, '0')}`;
     if (!taken.has(code)) return code;
   }
-}
-
-async function writeTrip(trx: Transaction<Tables>, at: string, id: string, trip: Trip): Promise<void> {
-  await trx
-    .updateTable('trips')
-    .set((eb) => ({ trip: JSON.stringify(Trip.parse(trip)), version: eb('version', '+', 1), updatedAt: at }))
-    .where('id', '=', id)
-    .execute();
 }
 
 /** What is bought on the way goes into the packs. */

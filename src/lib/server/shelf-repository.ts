@@ -20,6 +20,7 @@ import { glanceAtShelf, lookOnShelf, type Glance } from './look-on-shelf.ts';
 import { lotFields, lotOf } from './lot-row.ts';
 import { sortKey } from '../lot-keys.ts';
 import { renameInMenus } from './rename-in-menus.ts';
+import { withdrawLot } from './withdraw-lot.ts';
 import { shelfRow, type ShelfQuery, type ShelfView } from '../shelf-view.ts';
 import { say } from '../texts/say.ts';
 
@@ -160,9 +161,10 @@ export class ShelfRepository {
         await refuseTakenCode(trx, lot.code);
         await renameInMenus(trx, code, lot.code, this.#now());
       }
+      const { withdrawn: _, ...fields } = lotFields(lot);
       await trx
         .updateTable('lots')
-        .set({ ...lotFields(lot), version: version + 1 })
+        .set({ ...fields, version: version + 1 })
         .where('id', '=', stored.id)
         .execute();
       return shelfLot(await takeLot(trx, lot.code));
@@ -177,7 +179,8 @@ export class ShelfRepository {
   countLot(code: string, pouchesAtHome: number, note: string): Promise<ShelfLot> {
     refuseUnlessWhole(pouchesAtHome, 0);
     return writing(this.#db, async (trx) => {
-      const { id, onShelf, setAside } = await takeLot(trx, code);
+      const { id, onShelf, setAside, withdrawn } = await takeLot(trx, code);
+      if (withdrawn !== null) throw new UserError('Refused', isWithdrawn(code));
       if (pouchesAtHome < setAside) throw new UserError('Refused', tooFewLeft(code, pouchesAtHome, setAside));
       await append(trx, this.#now(), note, [
         { kind: 'counted', lotId: id, pouches: pouchesAtHome - setAside - onShelf },
@@ -230,6 +233,21 @@ export class ShelfRepository {
   }
 
   /**
+   * Withdraws a suspect lot: off the shelf, out of the menu of every trip that is not over, and out of what these were promised. It can be put back from the bin.
+   *
+   * @returns the trips that had planned with it, by their ids
+   * @throws UserError `NotFound`, or `Refused` where it is withdrawn already
+   */
+  withdraw(code: string, reason: string): Promise<string[]> {
+    return writing(this.#db, async (trx) => {
+      const { id, version, recipe, withdrawn } = await takeLot(trx, code);
+      if (withdrawn !== null)
+        throw new UserError('Refused', say('Lot "{code}" is withdrawn already.', { code }));
+      return withdrawLot(trx, this.#now(), { id, version }, { code, recipe, reason });
+    });
+  }
+
+  /**
    * @returns every movement of the lot's pouches, newest first
    * @throws UserError `NotFound`
    */
@@ -277,7 +295,7 @@ export class ShelfRepository {
 
   /**
    * What a trip can be planned with: what is free, and what this very trip has been promised, packed or not. What it has eaten or
-   * brought back counts too once it is on its way, so that its menu stays what it was.
+   * brought back counts too once it is on its way, so that its menu stays what it was, even if a lot was withdrawn since.
    */
   stockFor(tripId: string | undefined): Promise<Stock> {
     return reading(this.#db, async (trx) => {
@@ -292,12 +310,12 @@ export class ShelfRepository {
       const stage = stageOf(trip?.finishedAt ?? null, lines);
       return rows.map((row) => {
         const { setAside = 0, packed = 0, eaten = 0, broughtBack = 0 } = byLot.get(row.id) ?? {};
-        return lotOf(
-          row,
-          hasLeft(stage)
-            ? Math.max(row.onShelf, broughtBack) + setAside + packed + eaten
-            : row.onShelf + setAside + packed,
-        );
+        if (!hasLeft(stage)) return lotOf(row, row.onShelf + setAside + packed);
+        const { withdrawn, ...lot } = lotOf(row, setAside + packed + eaten);
+        return {
+          ...lot,
+          pouches: lot.pouches + Math.max(withdrawn === undefined ? row.onShelf : 0, broughtBack),
+        };
       });
     });
   }
@@ -362,7 +380,9 @@ export async function takeInLots(
     const known = new Map(
       (await lotRows(trx).where('lots.code', 'in', codes).execute()).map((row) => [row.code, row]),
     );
-    const fields = part.map(lotFields).filter((row) => differs(row, known.get(row.code)));
+    const fields = part
+      .map((lot) => stillWithdrawn(lotFields(lot), known.get(lot.code)))
+      .filter((row) => differs(row, known.get(row.code)));
     const ids = await writeFields(trx, fields);
     const movements: Movement[] = [];
     for (const { code, pouches } of part) {
@@ -480,6 +500,10 @@ async function writeFields(
   return new Map(written.map(({ id, code }) => [code, id]));
 }
 
+/** No import makes a withdrawn lot one that may be eaten. */
+const stillWithdrawn = (row: LotFields, stored: LotRow | undefined): LotFields =>
+  stored?.withdrawn ? { ...row, withdrawn: stored.withdrawn } : row;
+
 const differs = (row: LotFields, stored: LotRow | undefined): boolean =>
   !stored || (Object.keys(row) as (keyof LotFields)[]).some((column) => row[column] !== stored[column]);
 
@@ -519,6 +543,9 @@ function refuseUnlessWhole(pouches: number, least: number): void {
       say('The number of pouches must be a whole number of at least {least}.', { least }),
     );
 }
+
+const isWithdrawn = (code: string): string =>
+  say('Lot "{code}" is withdrawn, so it is not counted. First put it back on the shelf.', { code });
 
 const tooFewLeft = (code: string, pouches: number, setAside: number): string =>
   say(

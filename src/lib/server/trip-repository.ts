@@ -85,6 +85,11 @@ export class TripRepository {
     return trips.sort(latestFirst);
   }
 
+  /** Trips that had planned with a lot that was withdrawn, the latest start first. */
+  async tripsWithout(code: string): Promise<ListedTrip[]> {
+    return (await this.listTrips()).filter(({ trip }) => trip.withdrawn?.some((lot) => lot.code === code));
+  }
+
   getTrip(id: string): Promise<StoredTrip | undefined> {
     return reading(this.#db, async (trx) => (await findTrip(trx, id))?.stored);
   }
@@ -361,6 +366,15 @@ export async function findTrip(trx: Transaction<Tables>, id: string): Promise<Fo
   return { stored: storedTrip(row, lines), lines };
 }
 
+/** Within a change: stores a changed trip. */
+export async function writeTrip(trx: Transaction<Tables>, at: string, id: string, trip: Trip): Promise<void> {
+  await trx
+    .updateTable('trips')
+    .set((eb) => ({ trip: JSON.stringify(Trip.parse(trip)), version: eb('version', '+', 1), updatedAt: at }))
+    .where('id', '=', id)
+    .execute();
+}
+
 async function takeTrip(trx: Transaction<Tables>, id: string, version?: number): Promise<FoundTrip> {
   const found = await findTrip(trx, id);
   if (!found)
@@ -442,6 +456,7 @@ async function freePouches(
     .leftJoin('balances', 'balances.lotId', 'lots.id')
     .select((eb) => ['lots.id', 'lots.code', eb.fn.coalesce('balances.onShelf', eb.val(0)).as('onShelf')])
     .where('lots.code', 'in', codes)
+    .where('lots.withdrawn', 'is', null)
     .execute();
   return new Map(rows.map(({ code, id, onShelf }) => [code, { id, onShelf }]));
 }

@@ -58,7 +58,9 @@ export function headerSignature(header: readonly string[]): string {
 
 /** @returns whether this is the header of an exported file, of this version or an earlier one, which can be read without asking. */
 export function isExportHeader(header: readonly string[]): boolean {
-  return startsWith(header, EXPORT_HEADER) || startsWith(header, EXPORT_HEADER.slice(0, EARLIER_COLUMNS));
+  for (let count = EXPORT_HEADER.length; count >= EARLIER_COLUMNS; count -= 1)
+    if (startsWith(header, EXPORT_HEADER.slice(0, count))) return true;
+  return false;
 }
 
 /** @returns the mapping of an earlier file, where it is one for this header. */

@@ -51,6 +51,16 @@ const edited = (change: Record<string, string>, system: 'metric' | 'us' = 'metri
 };
 
 describe('tripFields and readTrip', () => {
+  it('keeps what the form does not show: places on the way, planned food, withdrawn lots', () => {
+    const stored = Trip.parse({
+      ...TRIP,
+      resupplies: [{ place: 'Valley hut', kind: 'box', day: 2 }],
+      withdrawn: [{ code: 'B01', recipe: 'Bean stew', reason: 'mould' }],
+    });
+    const read = reader(tripFields(stored, 'metric'));
+    expect(readTrip(read, stored)?.trip).toEqual({ ...stored, menu: [] });
+  });
+
   const optional = <T>(values: fc.Arbitrary<T>) => fc.option(values, { nil: undefined });
   const day = fc
     .record({

@@ -305,6 +305,9 @@ export function readTrip(
       ...numbers(STOVE_NUMBERS, stored.stove, 'stove.'),
     }),
     ...meals.values,
+    resupplies: stored.resupplies,
+    planned: stored.planned,
+    withdrawn: stored.withdrawn,
   });
   const result = Trip.safeParse(input, { reportInput: true });
   if (!result.success) read.add(atMealFields(problemsOf(result.error), read, meals.lines));

@@ -2,6 +2,7 @@ import { fail, redirect } from '@sveltejs/kit';
 import { sayDone } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
+import { lotHref } from '$lib/lot-href.ts';
 import { DAYS_IN_BIN } from '$lib/server/bin.ts';
 import type { Actions, PageServerLoad } from './$types';
 
@@ -14,6 +15,7 @@ const PAGE = {
   recipe: (id: string) => `/kitchen/recipes/${id}`,
   batch: (id: string) => `/kitchen/batches/${id}`,
   food: () => '/kitchen/foods',
+  lot: lotHref,
   trip: (id: string) => `/trips/${id}/party`,
 } as const;
 

@@ -206,6 +206,27 @@ export function forgetUnlocked(
   };
 }
 
+/** Whether somebody eats of a lot at a meal, from a pouch that the meal opens or from one that is open. */
+export const eatsOf =
+  (code: string) =>
+  ({ opened, portions = [] }: ChosenMeal): boolean =>
+    [...opened, ...portions].some((row) => row.code === code);
+
+/** Takes a lot off all meals: those that ate of it are planned anew, but for what else is locked of them. */
+export function dropLot(trip: Trip, code: string, stock: Stock): Trip {
+  const eats = eatsOf(code);
+  const open = forgetUnlocked(trip, stock, eats);
+  return {
+    ...open,
+    menu: open.menu.flatMap((meal): ChosenMeal[] => {
+      if (!eats(meal)) return [meal];
+      const opened = meal.opened.filter((row) => row.code !== code);
+      const portions = meal.portions?.filter((row) => row.code !== code);
+      return opened.length > 0 ? [{ ...meal, opened, ...(portions && { portions }), toFill: true }] : [];
+    }),
+  };
+}
+
 /** What is locked of a meal: dishes, and plates with the pouches that they are from; of a pot, which is one for all, the whole. */
 function lockedPart(meal: ChosenMeal, servingsOf: ReadonlyMap<string, number>): ChosenMeal {
   const plates = new Set(meal.lockedPlates);

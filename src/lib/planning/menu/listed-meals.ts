@@ -83,7 +83,12 @@ export function keepListedMeals(
       const there = free.get(row.code) ?? 0;
       if (there < row.pouches) {
         const wanted = row.pouches;
-        notices.push(notice('too-few-pouches', { recipe: lot.recipe, wanted, free: there }, place));
+        const { recipe, withdrawn } = lot;
+        notices.push(
+          withdrawn === undefined
+            ? notice('too-few-pouches', { recipe, wanted, free: there }, place)
+            : notice('lot-withdrawn', { recipe, reason: withdrawn }, place),
+        );
         isWhole = false;
       }
       const pouches = Math.min(there, row.pouches);

@@ -30,6 +30,7 @@ export const NOTICE_KINDS = {
   'meal-outside-trip': kind('caution', 'menu', {}),
   'lot-gone': kind('attention', 'menu', {}),
   'lot-past-date': kind('attention', 'menu', { recipe: Name, bestBefore: z.string() }),
+  'lot-withdrawn': kind('warning', 'menu', { recipe: Name, reason: z.string() }),
   'too-few-pouches': kind('attention', 'menu', { recipe: Name, wanted: z.int(), free: z.int() }),
   'meal-eaten-elsewhere': kind('caution', 'menu', {}),
   'portion-not-for-eater': kind('attention', 'menu', { recipe: Name }),

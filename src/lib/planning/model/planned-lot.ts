@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { wrong } from './faults.ts';
 import { CalendarDate, ShortText } from './kinds.ts';
-import { PouchLot, type Stock } from './pouch-lot.ts';
+import { PouchLot, withoutWithdrawn, type Stock } from './pouch-lot.ts';
 import { pouchFoodG } from './pouch-totals.ts';
 import { PLANNED_WAYS } from './words.ts';
 
@@ -35,11 +35,12 @@ export const packetsOf = ({ lot, packetG }: Pick<PlannedLot, 'lot' | 'packetG'>)
 export const pouchesFrom = (packets: number, packetG: number, lot: PouchLot): number =>
   Math.floor((packets * packetG) / pouchFoodG(lot) + 1e-9);
 
-/** What a trip can be planned with: the stock, and what it plans to buy or to dry. A code that is in the stock already counts once. */
+/** What a trip can be planned with: the stock but for what is withdrawn, and what it plans to buy or to dry. A code that is in the stock already counts once. */
 export function withPlanned(stock: Stock, planned: readonly PlannedLot[] | undefined): Stock {
-  if (!planned || planned.length === 0) return stock;
+  const fit = withoutWithdrawn(stock);
+  if (!planned || planned.length === 0) return fit;
   const there = new Set(stock.map(({ code }) => code));
-  return [...stock, ...planned.map(({ lot }) => lot).filter(({ code }) => !there.has(code))];
+  return [...fit, ...planned.map(({ lot }) => lot).filter(({ code }) => !there.has(code))];
 }
 
 /** A code for another planned lot of a trip. */

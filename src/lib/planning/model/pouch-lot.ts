@@ -122,6 +122,9 @@ export const PouchLot = z.strictObject({
     .optional()
     .describe('Cost of one serving in minor units of the currency of the settings'),
   ...LotDetails.shape,
+  withdrawn: ShortText.optional().describe(
+    'Why it must not be eaten; none of its pouches is planned, however many there are',
+  ),
   note: z
     .string()
     .trim()
@@ -148,3 +151,9 @@ export const Stock = longList(PouchLot, 100_000, wrong('too-many', { most: 100_0
   },
 );
 export type Stock = z.infer<typeof Stock>;
+
+/** The stock as it may be eaten: without the pouches of lots that are withdrawn. */
+export const withoutWithdrawn = (stock: Stock): Stock =>
+  stock.some(({ withdrawn }) => withdrawn !== undefined)
+    ? stock.map((lot) => (lot.withdrawn === undefined ? lot : { ...lot, pouches: 0 }))
+    : stock;

@@ -74,6 +74,7 @@ export type ResolvedTrip = {
   };
   readonly cookGroups: readonly CookGroup[];
   readonly servingStyle: ServingStyle;
+  readonly withdrawn: NonNullable<Trip['withdrawn']>;
   readonly mealRules: readonly MealRule[];
   readonly reserveMeals: number;
   /** In the order of the way. */
@@ -241,6 +242,7 @@ export function resolveTrip(
     reserveMeals: orDefault('reserveMeals', trip.reserveMeals, TRIP_DEFAULTS.reserveMeals),
     resupplies: inOrder(trip.resupplies),
     planned: trip.planned ?? [],
+    withdrawn: trip.withdrawn ?? [],
     menu: trip.menu,
     assumptions,
   };

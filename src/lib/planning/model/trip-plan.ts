@@ -529,6 +529,9 @@ export const TrailCard = z.strictObject({
       }),
     )
     .describe('Carried for everyone and not planned to be eaten'),
+  withdrawn: z
+    .array(z.strictObject({ code: LotCode, recipe: z.string(), reason: z.string() }))
+    .describe('Lots that must not be eaten, some of whose pouches may be in the packs'),
   cautions: z.array(z.string()),
 });
 export type TrailCard = z.infer<typeof TrailCard>;

@@ -420,6 +420,19 @@ const TripFields = z.strictObject({
     .max(200, wrong('too-many', { most: 200 }))
     .optional()
     .describe('Food that the trip plans with and that is not there yet: to buy, or to dry'),
+  withdrawn: z
+    .array(
+      z.strictObject({
+        code: LotCode,
+        recipe: ShortText,
+        reason: ShortText.describe('Why it must not be eaten'),
+      }),
+    )
+    .max(200, wrong('too-many', { most: 200 }))
+    .optional()
+    .describe(
+      'Lots that this trip had planned with and that were withdrawn: some may be in its boxes and packs',
+    ),
   menu: z
     .array(ChosenMeal)
     .max(6000)

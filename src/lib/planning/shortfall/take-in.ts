@@ -1,4 +1,4 @@
-import { forgetUnlocked } from '../menu/edit-menu.ts';
+import { dropLot, eatsOf, forgetUnlocked } from '../menu/edit-menu.ts';
 import { freePlannedCode, packetsOf, pouchesFrom, type PlannedLot } from '../model/planned-lot.ts';
 import type { Stock } from '../model/pouch-lot.ts';
 import type { ComingLot, TripPlan } from '../model/trip-plan.ts';
@@ -45,15 +45,9 @@ export function takeOut(trip: Trip, code: string, shelf: Stock, pouches = 0): Tr
     return pouches > 0 ? [{ ...own, lot: { ...own.lot, pouches } }] : [];
   });
   const stays = left.some(({ lot }) => lot.code === code);
-  const eats = ({ opened, portions = [] }: ChosenMeal) =>
-    [...opened, ...portions].some((row) => row.code === code);
-  const open = forgetUnlocked({ ...rest, planned }, shelf, eats);
-  const menu = open.menu.flatMap((meal): ChosenMeal[] => {
-    if (stays || !eats(meal)) return [meal];
-    const opened = meal.opened.filter((row) => row.code !== code);
-    const portions = meal.portions?.filter((row) => row.code !== code);
-    return opened.length > 0 ? [{ ...meal, opened, ...(portions && { portions }), toFill: true }] : [];
-  });
+  const { menu } = stays
+    ? forgetUnlocked({ ...rest, planned }, shelf, eatsOf(code))
+    : dropLot({ ...rest, planned }, code, shelf);
   return { ...rest, ...(left.length > 0 && { planned: left }), menu };
 }
 

@@ -85,6 +85,7 @@ export function makeCard(
           .map((item) => ({ eater: pack.eater, pouches: item.pouches })),
       ),
     })),
+    withdrawn: [...trip.withdrawn],
     cautions: CARD_CAUTIONS.map((caution) => say(caution)),
   };
 }

@@ -22,6 +22,7 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0009-lot-keys': { up: lotKeyColumns },
   '0010-lot-details': { up: lotDetails },
   '0011-upload-repairs': { up: uploadRepairs },
+  '0012-withdrawn-lots': { up: withdrawnLots },
 };
 
 /** @param schema where the tables are, if not where those without one are looked for */
@@ -333,4 +334,8 @@ async function lotDetails(db: Kysely<unknown>): Promise<void> {
 
 async function uploadRepairs(db: Kysely<unknown>): Promise<void> {
   await db.schema.alterTable('uploads').addColumn('repairs', columnTypes(db).text).execute();
+}
+
+async function withdrawnLots(db: Kysely<unknown>): Promise<void> {
+  await db.schema.alterTable('lots').addColumn('withdrawn', columnTypes(db).text).execute();
 }

@@ -331,6 +331,7 @@ onEachDatabase(({ name, openTestDatabase }) => {
         version: 7,
         stirAfterMin: null,
         batchId: null,
+        withdrawn: null,
         ...lotKeys({ code: 'A', recipe: 'r', note: 'mine' }),
       },
     ]);

@@ -11,6 +11,11 @@ import { knownToHousehold } from '$lib/server/known-to-household.ts';
 import { eatenReasons } from '$lib/reasons/lot.ts';
 import { shelfRow } from '$lib/shelf-view.ts';
 import { say } from '$lib/texts/say.ts';
+import { DAYS_IN_BIN } from '$lib/server/bin.ts';
+import { withdrawSuspectLot } from '$lib/server/withdraw-suspect-lot.ts';
+import { hasLeft } from '$lib/ledger-kinds.ts';
+import { ShortText } from '$lib/planning/model/kinds.ts';
+import { problemsOf } from '$lib/presentation/problems.ts';
 import { dishName } from '$lib/planning/model/complete-lot.ts';
 import type { Recipe, WaterNote } from '$lib/planning/model/recipe.ts';
 import { WATER_FINDINGS } from '$lib/planning/model/words.ts';
@@ -22,7 +27,7 @@ import type { Actions, PageServerLoad } from './$types';
 
 /** What an action hands back: of which form of the page, what is odd, and what was saved meanwhile. */
 type Refusal = RefusedForm & {
-  readonly of: 'save' | 'count' | 'eaten' | 'discard';
+  readonly of: 'save' | 'count' | 'eaten' | 'discard' | 'withdraw' | 'reinstate';
   readonly odd?: Odd;
   readonly newer?: { readonly version: number; readonly changes: readonly Difference[] };
 };
@@ -43,11 +48,14 @@ const noSuchLot = (code: string): never =>
 export const load: PageServerLoad = async ({ locals: { app, readsOnly }, params, parent }) => {
   const code = codeInAddress(params.code);
   const lot = (await app.shelf.getLot(code)) ?? noSuchLot(code);
-  const [{ shown }, history, trips] = await Promise.all([
+  const isWithdrawn = lot.withdrawn !== undefined;
+  const [{ shown }, history, trips, without, binId] = await Promise.all([
     parent(),
     readsOnly ? [] : app.shelf.history(code),
     // To which trips, and so where to whom, is for nobody who only reads.
     readsOnly ? [] : app.trips.tripsWith(code),
+    readsOnly || !isWithdrawn ? [] : app.trips.tripsWithout(code),
+    readsOnly || !isWithdrawn ? undefined : app.bin.ofLot(code),
   ]);
   const promised = trips.flatMap(({ id, trip, stage, reserved }) => {
     const here = reserved.find((entry) => entry.code === code);
@@ -68,6 +76,9 @@ export const load: PageServerLoad = async ({ locals: { app, readsOnly }, params,
     lastEntry: history[0]?.id ?? 0,
     reasons: eatenReasons(),
     promised,
+    takenOut: without.map(({ id, trip, stage }) => ({ id, name: trip.name, hasLeft: hasLeft(stage) })),
+    canReinstate: binId !== undefined,
+    daysInBin: DAYS_IN_BIN,
   };
 };
 
@@ -153,6 +164,34 @@ export const actions: Actions = {
       return fail<Refusal>(status, { ...read.refused(), of: 'discard' });
     }
     sayDone(cookies, 'pouches-discarded');
+    redirect(303, lotHref(code));
+  },
+
+  withdraw: async ({ request, locals: { app }, cookies, params }) => {
+    const code = codeInAddress(params.code);
+    const read = new FormReader(await request.formData(), 'metric');
+    const reason = ShortText.safeParse(read.text('withdrawReason') ?? '', { reportInput: true });
+    if (!reason.success)
+      read.add(problemsOf(reason.error).map(({ message }) => ({ field: 'withdrawReason', message })));
+    if (!reason.success) return fail<Refusal>(422, { ...read.refused(), of: 'withdraw' });
+    try {
+      await withdrawSuspectLot(app, code, reason.data);
+    } catch (caught) {
+      return fail<Refusal>(addUserError(read, caught), { ...read.refused(), of: 'withdraw' });
+    }
+    sayDone(cookies, 'lot-withdrawn');
+    redirect(303, lotHref(code));
+  },
+
+  reinstate: async ({ request, locals: { app }, cookies, params }) => {
+    const code = codeInAddress(params.code);
+    const read = new FormReader(await request.formData(), 'metric');
+    try {
+      await app.bin.putBack((await app.bin.ofLot(code)) ?? '');
+    } catch (caught) {
+      return fail<Refusal>(addUserError(read, caught), { ...read.refused(), of: 'reinstate' });
+    }
+    sayDone(cookies, 'lot-reinstated');
     redirect(303, lotHref(code));
   },
 };

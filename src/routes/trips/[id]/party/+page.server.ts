@@ -123,7 +123,8 @@ export const actions: Actions = {
   duplicate: async ({ locals: { app }, params, cookies }) => {
     const { stored } = await planStoredTrip(app, params.id).catch(toHttpError);
     const name = say('{name} (copy)', { name: stored.trip.name.slice(0, 110) });
-    const copy = await createPlannedTrip(app, { ...stored.trip, name });
+    const { withdrawn: _, ...trip } = stored.trip;
+    const copy = await createPlannedTrip(app, { ...trip, name });
     sayDone(cookies, 'trip-copied', copy.searchFailed && 'search-failed');
     redirect(303, `/trips/${copy.stored.id}/party`);
   },
