@@ -337,6 +337,7 @@ export class RowReader {
       'code',
       'recipe',
       'place',
+      'withdrawn',
       'kind',
       'cookAfter',
       'pouchTakesBoilingWater',
