@@ -608,7 +608,8 @@ function settleBases(
   mapping.forEach((column, index) => {
     if (column.field === 'grossWeightG' && column.per === undefined) set(index, { per: 'pouch' });
   });
-  splitTwins(mapping, figures, servings, allRows).forEach(([index, per]) => set(index, { per }));
+  const pouches = (row: number) => figures.get(pouchesAt)?.[row];
+  splitTwins(mapping, figures, { servings, pouches }, allRows).forEach(([index, per]) => set(index, { per }));
 
   const weightAt = mapping.findIndex(({ field }) => field === 'dryWeightG');
   const grossAt = mapping.findIndex(({ field }) => field === 'grossWeightG');
@@ -815,11 +816,11 @@ function settleParts(
   if (ratio > 0.7 && ratio < 1.3) all.forEach((index) => set(index, { per: energyPer }));
 }
 
-/** Two columns of one figure, one of which is the other times the servings: that one is for a pouch. */
+/** Two columns of one figure, one of which is the other times the servings, or times the pouches: that one is for a pouch, or for all of them. */
 function splitTwins(
   mapping: readonly ColumnMapping[],
   figures: Figures,
-  servings: (row: number) => number | undefined,
+  counts: { readonly [count in 'servings' | 'pouches']: (row: number) => number | undefined },
   rows: readonly number[],
 ): (readonly [number, Basis])[] {
   const found: (readonly [number, Basis])[] = [];
@@ -831,14 +832,25 @@ function splitTwins(
         (column.per !== undefined && mapping[other]!.per !== undefined)
       )
         continue;
-      const checks = rows.flatMap((row) => {
-        const [first, second, count] = [figures.get(one)?.[row], figures.get(other)?.[row], servings(row)];
-        return first && second && count && count !== 1 ? [Math.log(first / second) / Math.log(count)] : [];
-      });
-      if (checks.length === 0) continue;
-      const exponent = median(checks);
-      if (Math.abs(exponent - 1) < 0.15) found.push([one, 'pouch'], [other, 'serving']);
-      else if (Math.abs(exponent + 1) < 0.15) found.push([one, 'serving'], [other, 'pouch']);
+      const power = (count: (row: number) => number | undefined): number => {
+        const checks = rows.flatMap((row) => {
+          const [first, second, n] = [figures.get(one)?.[row], figures.get(other)?.[row], count(row)];
+          return first && second && n && n !== 1 ? [Math.log(first / second) / Math.log(n)] : [];
+        });
+        return checks.length > 0 ? median(checks) : 0;
+      };
+      const isOne = (exponent: number): boolean => Math.abs(Math.abs(exponent) - 1) < 0.15;
+      const larger = (exponent: number): readonly [number, number] =>
+        exponent > 0 ? [one, other] : [other, one];
+      const [ofServings, ofPouches] = [power(counts.servings), power(counts.pouches)];
+      if (isOne(ofServings)) {
+        const [ofPouch, ofServing] = larger(ofServings);
+        found.push([ofPouch, 'pouch'], [ofServing, 'serving']);
+      } else if (isOne(ofPouches)) {
+        const [ofAll, ofPouch] = larger(ofPouches);
+        if (mapping[ofAll]!.per === undefined && mapping[ofPouch]!.per !== 'serving')
+          found.push([ofAll, 'lot'], [ofPouch, 'pouch']);
+      }
     }
   }
   return found;

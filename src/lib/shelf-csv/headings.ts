@@ -24,7 +24,7 @@ const NAMES: Readonly<Partial<Record<ShelfField, string>>> = {
   code: `code, lot, lot code, lot no, lot number, batch, batch code, batch no, batch number, id, no, nr, number, label, pouch code, bag code, bag no, bag nr, bag id, pouch no, pouch id, tag, ref,
     nummer, charge, chargennummer, chargen nr, los, etikett, kennung, kurzel, beutel nr, beutelnummer, tuten nr, numero, lfd nr, laufende nummer, pos, position, item, item no, sku, row, line`,
   recipe: `recipe, recipe name, name, meal name, name of meal, dish, dish name, title, food, food item, product, what, what it is, item, meal, contents, content, description, stuff, menu, entree,
-    rezept, rezeptname, gericht, gerichte, speise, essen, mahlzeit, bezeichnung, was, inhalt, produkt, artikel, sorte, lebensmittel, menu, name des gerichts, recette, plat, nom`,
+    rezept, rezeptname, gericht, gerichte, speise, essen, mahlzeit, repas, bezeichnung, was, inhalt, produkt, artikel, sorte, lebensmittel, menu, name des gerichts, recette, plat, nom`,
   mealKinds: `meals, meal, meal kind, meal kinds, meal type, meal time, kind, type, category, cat, course, for, slot, when, when to eat, eat for, time of day, eaten for, good for, use for,
     mahlzeit, mahlzeiten, mahlzeitentyp, art, typ, kategorie, wann, fur, gang, tageszeit, gedacht fur, repas, type de repas`,
   sealedOn: `sealed, sealed on, sealing date, date sealed, packed, packed on, pack date, packing date, date packed, bagged, bagged on, date bagged, vac sealed, vacuum sealed, made, made on, date made,

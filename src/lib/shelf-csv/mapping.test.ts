@@ -109,6 +109,16 @@ describe('guessMapping', () => {
     ).toBe('serving');
   });
 
+  it('tells the weight of all pouches from that of one by how many there are', () => {
+    const { columns } = guess(
+      ['Dish', 'Bags', 'Dry g', 'g per bag', 'Servings per bag'],
+      ['Pasta', '8', '860', '107.5', '2'],
+      ['Beans', '9', '540', '60', '1'],
+      ['Berries', '10', '230', '23', '1'],
+    );
+    expect(columns.map(({ per }) => per)).toEqual([undefined, undefined, 'lot', 'pouch', undefined]);
+  });
+
   it('gives no value to what has no column', () => {
     expect(guess(['Recipe', 'Meal']).constants).toEqual({});
   });
