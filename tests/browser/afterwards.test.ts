@@ -2,7 +2,7 @@
 import { randomUUID } from 'node:crypto';
 import type { Page } from 'playwright';
 import { beforeAll, expect, test } from 'vitest';
-import { checkPage, newDemoTrip, startApp, visit } from './harness.ts';
+import { checkPage, newDemoTrip, startApp, unfold, visit } from './harness.ts';
 
 const app = startApp();
 const REFUSED = /status of 422/;
@@ -35,6 +35,7 @@ test('before it is packed, the page says what to do first', async () => {
 
 test('the trip is packed, with an eater, the stove and the pace left to the usual figures', async () => {
   const page = await app.open(`${trip}/party`);
+  await unfold(page);
   await page.locator('[name="party[0].energyKcal"]').fill('');
   for (const day of [0, 1]) {
     await page.locator(`[name="days[${day}].walkingH"]`).fill('');
@@ -146,10 +147,12 @@ test('what it taught is shown, planned with where nothing is entered, and forgot
   await page.getByText('usual for this fuel').first().waitFor();
   await visit(page, `${trip}/party`);
   expect(await page.getByText('Planned with').count()).toBe(0);
+  await unfold(page);
   await press(page, 'Duplicate');
   await page.waitForURL((url) => !url.pathname.startsWith(trip));
   const again = new URL(page.url()).pathname.replace(/(\/trips\/[^/]+).*/, '$1');
   await visit(page, `${again}/party`);
+  await unfold(page);
   await page.getByText('Planned with 105 % of the usual need').waitFor();
   await checkPage(app, `${again}/party`);
   await visit(page, `${again}/water`);
@@ -178,7 +181,7 @@ test('a note that arrives for a deleted trip is shown in the list of trips, and 
   await press(page, 'Finish the trip');
   await said(page, 'Trip finished');
   await visit(page, `${trip}/party`);
-  await page.getByText('Delete this trip').click();
+  await page.getByText('Duplicate, download, delete').click();
   await press(page, /^Delete/);
   await said(page, 'deleted');
   await send([note('eaten', code, 1)]);

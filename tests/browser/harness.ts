@@ -26,6 +26,7 @@ export type Session = {
    * @param expected errors that the test provokes, such as the browser's own line about a 404
    * @param scripts whether the browser runs scripts
    * @param keeps whether the browser lets the app keep pages for use without a network
+   * @param touch whether it is a phone, with fingers for a pointer
    * @param apart whether it is the browser of another person or device, which shares no cookies with the other windows of the test
    */
   open(
@@ -35,6 +36,7 @@ export type Session = {
       readonly expected?: RegExp;
       readonly scripts?: boolean;
       readonly keeps?: boolean;
+      readonly touch?: boolean;
       readonly apart?: boolean;
     },
   ): Promise<Page>;
@@ -61,9 +63,11 @@ export function startApp(environment: Readonly<Record<string, string>> = {}): Se
   let apart: BrowserContext[] = [];
   let errors: string[] = [];
 
-  async function newContext(scripts: boolean, keeps: boolean): Promise<BrowserContext> {
+  async function newContext(scripts: boolean, keeps: boolean, touch = false): Promise<BrowserContext> {
     const context = await browser.newContext({
       javaScriptEnabled: scripts,
+      hasTouch: touch,
+      isMobile: touch,
       serviceWorkers: keeps ? 'allow' : 'block',
       baseURL: app.origin,
     });
@@ -125,8 +129,8 @@ export function startApp(environment: Readonly<Record<string, string>> = {}): Se
       return app.readersOrigin;
     },
     async open(address, { widthPx = DESK_PX, expected, scripts = true, keeps = false, ...of } = {}) {
-      const isApart = of.apart || !scripts || keeps;
-      const context = isApart ? await newContext(scripts, keeps) : shared;
+      const isApart = of.apart || of.touch || !scripts || keeps;
+      const context = isApart ? await newContext(scripts, keeps, of.touch) : shared;
       if (isApart) apart.push(context);
       return goTo(await newPage(context, expected), address, widthPx);
     },
@@ -159,6 +163,12 @@ export async function barriers(page: Page): Promise<string[]> {
     );
   }, WCAG);
 }
+
+/** Opens all that is folded on a page. */
+export const unfold = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    for (const fold of document.querySelectorAll<HTMLDetailsElement>('main details')) fold.open = true;
+  });
 
 /** By how much the page is wider than the window, px. */
 export const tooWide = (page: Page): Promise<number> =>

@@ -63,10 +63,12 @@ test('from a file to the printed card', async () => {
   await press(at.link('Who and where', trip));
   const second = page.getByRole('group', { name: 'Person 2' });
   await type(at.field('Name', second), 'Ada');
-  await type(at.field('Carry limit', second), 12);
-  await press(second.getByText('Allergens:'));
+  await press(second.locator('summary', { hasText: 'Avoids' }));
   await to(at.box(/nuts/, second));
   await page.keyboard.press('Space');
+  await press(second.locator('summary', { hasText: 'More' }));
+  await type(at.field('Carry limit', second), 12);
+  await press(page.locator('summary', { hasText: /^\s*Stove/ }));
   await choose(at.list('Fuel'), 'white gas');
   await press(at.button('Save and plan again'));
   await at.said('Trip saved and planned again.');

@@ -14,11 +14,12 @@ test('portion, tastes, cook groups and meals that differ are saved without scrip
   const open = async (words: string | RegExp, nth = 0) =>
     page.locator('summary', { hasText: words }).nth(nth).click();
   for (const index of [0, 1, 2, 3]) {
-    await open(/^\s*Portion:/, index);
+    await open(/^\s*More: carries/, index);
     await page.locator(`[name="party[${index}].cookGroup"]`).fill(index < 2 ? 'North' : 'South');
   }
   await page.locator('[name="party[0].portion"]').selectOption('small');
   await page.locator('[name="party[0].tastes.never"]').fill('mushroom\nliver');
+  await open(/^\s*Meals:/);
   await page.locator('[name="servingStyle"]').selectOption('shared pot');
   await page.locator('[name="reserveMeals"]').fill('1');
   await open('Add a line');
@@ -27,8 +28,8 @@ test('portion, tastes, cook groups and meals that differ are saved without scrip
   await page.locator('[name="mealRules[0].elsewhere"][value="everyone"]').check();
   await page.getByRole('button', { name: 'Save, keep the menu' }).click();
 
-  await page.getByText('days 2-3, dinner: everyone eats elsewhere', { exact: true }).waitFor();
-  await page.getByText('Portion: small · Tastes: 2 · Cooks with: North').waitFor();
+  await page.getByText('Meals: shared pot, reserve 1, days 2-3, dinner: everyone eats elsewhere').waitFor();
+  await page.getByText(/carries 14 kg, .*portion small, 2 tastes, cooks with North/).waitFor();
   expect(await page.locator('[name="servingStyle"]').inputValue()).toBe('shared pot');
   const stored = (await (await page.request.get(`${app.origin}${trip}/trip.json`)).json()) as {
     cookGroups: unknown;
@@ -45,6 +46,7 @@ test('portion, tastes, cook groups and meals that differ are saved without scrip
 
 test('what is wrong is said at its field, which is open, and nothing typed is lost', async () => {
   const page = await app.open(`${trip}/party`);
+  await page.locator('summary', { hasText: 'Meals:' }).click();
   await page.locator('summary', { hasText: 'Add a line' }).click();
   await page.locator('[name="mealRules[1].days"]').fill('friday');
   await page.locator('[name="mealRules[1].dish"]').fill('Pancakes');
@@ -78,10 +80,14 @@ test('a hut night is one choice on its day: its dinner and the next breakfast ar
   };
   const page = await app.open(`${trip}/party`, { scripts: false });
   const before = await figures();
+  const fourth = page.locator('summary', { hasText: 'Day 4' });
+  await fourth.click();
   const kind = page.getByLabel('Kind of day, day 4');
   expect(await kind.inputValue()).toBe('');
   await kind.selectOption({ label: 'hut night' });
   await page.getByRole('button', { name: 'Save and plan again' }).click();
+  expect(await fourth.innerText()).toContain('hut night');
+  await fourth.click();
   expect(await page.getByLabel('Kind of day, day 4').inputValue()).toBe('hut night');
   await page.getByText('dinner and next breakfast served', { exact: true }).waitFor();
 

@@ -72,7 +72,7 @@ test('what somebody says to a dish is kept with them', async () => {
   await expect.poll(() => said(page)).toBe('Tastes saved. Plan again to follow them.');
   await page.goto(`${app.origin}${trip}/party`);
   await page
-    .getByText(/Tastes: 1/)
+    .getByText(/1 taste\b/)
     .first()
     .waitFor();
 });

@@ -10,7 +10,7 @@ import type { TripInput } from '../../src/lib/planning/model/trip.ts';
 import { fieldValue, show, shownNumber } from '../../src/lib/presentation/show.ts';
 import { planCommand } from '../../src/tooling/plan-command.ts';
 import { temporaryFolder } from '../../src/lib/server/test-data.ts';
-import { projectFile, startApp, visit } from './harness.ts';
+import { projectFile, startApp, unfold, visit } from './harness.ts';
 import { readPdf } from './pdf-text.ts';
 
 const app = startApp();
@@ -139,6 +139,7 @@ test('plans a trip that is entered by hand', async () => {
   tripAddress = new URL(page.url()).pathname.replace(/\/\w+$/, '');
 
   await visit(page, `${tripAddress}/party`);
+  await unfold(page);
   for (const [index, eater] of trip.party.entries()) {
     const at = `party[${index}].`;
     await fill(`${at}name`, eater.name);
@@ -146,13 +147,11 @@ test('plans a trip that is entered by hand', async () => {
     await fill(`${at}maxLoadG`, fieldValue(eater.maxLoadG ?? 0, 'pack', 'metric'));
     await fill(`${at}baseLoadG`, fieldValue(eater.baseLoadG ?? 0, 'pack', 'metric'));
     const group = page.getByRole('group', { name: `Person ${index + 1}` });
-    if (eater.allergens || eater.diets) await group.getByText('Allergens:').click();
     for (const code of eater.allergens ?? [])
       await group.locator(`[name="${at}allergens"][value="${code}"]`).check();
     for (const code of eater.diets ?? []) await group.locator(`[name="${at}diets"][value="${code}"]`).check();
   }
   for (const [index, { campWater, ...figures }] of (trip.days ?? []).entries()) {
-    await page.getByText('Ground, weather and water').nth(index).click();
     for (const [name, value] of Object.entries(figures)) await fill(`days[${index}].${name}`, value);
     if (campWater) await page.locator(`[name="days[${index}].campWater"]`).selectOption(campWater);
   }

@@ -1,7 +1,7 @@
 /* The pages of one trip under use: bad input, second thoughts, two windows at once, the keyboard. */
 import type { Page } from 'playwright';
 import { beforeAll, expect, test } from 'vitest';
-import { newDemoTrip, PHONE_PX, startApp, visit } from './harness.ts';
+import { newDemoTrip, PHONE_PX, startApp, unfold, visit } from './harness.ts';
 
 const app = startApp();
 let trip = '';
@@ -55,9 +55,11 @@ test('eaters come and go without losing what was typed', async () => {
     `party[${before.length}].name`,
   );
   await page.keyboard.type('One more');
+  await unfold(page);
   await page.getByRole('button', { name: 'Remove person 2' }).click();
   await eventually(names).toEqual(['Somebody else', ...before.slice(2), 'One more']);
 
+  await unfold(page);
   await field(page, 'days[0].walkingH').fill('');
   await field(page, 'days[1].walkingH').fill('9');
   await field(page, 'days[0].airTemperatureC').fill('21');
@@ -71,6 +73,7 @@ test('eaters come and go without losing what was typed', async () => {
 
 test('bad input is named by eater and field, and the party cannot be nobody', async () => {
   const page = await app.open(`${trip}/party`, { expected: UNPROCESSABLE });
+  await unfold(page);
   await field(page, 'party[1].maxLoadG').fill('a lot');
   await field(page, 'days[2].walkingH').fill('25');
   await field(page, 'stove.efficiency').fill('120');
@@ -87,13 +90,39 @@ test('bad input is named by eater and field, and the party cannot be nobody', as
 
   await visit(page, `${trip}/party`);
   const remove = page.getByRole('button', { name: /^Remove person/ });
-  for (let left = await remove.count(); left > 0; left -= 1) {
+  const people = page.locator('input[name^="party["][name$="].name"]');
+  for (let left = await people.count(); left > 0; left -= 1) {
+    await unfold(page);
     await remove.first().click();
-    await eventually(() => remove.count()).toBe(left - 1);
+    await eventually(() => people.count()).toBe(left - 1);
   }
   await page.getByRole('button', { name: 'Save, keep the menu' }).click();
   await problems.waitFor();
   expect(await problems.innerText()).toContain('must have at least one person');
+});
+
+test('the whole form of four people and five days fits three screens of a phone, closed, with what is in it said', async () => {
+  const page = await app.open(`${trip}/party`, { widthPx: 390, touch: true });
+  const high = await page.evaluate(() => document.documentElement.scrollHeight);
+  expect(high).toBeLessThanOrEqual(3 * 844);
+  const second = page.getByRole('group', { name: 'Person 2' });
+  expect(await second.innerText()).toMatch(
+    /Avoids: tree nuts\s+More: carries 19 kg, .* · default: bottles 3\.0 l/,
+  );
+  const closed = await page.locator('summary', { hasText: 'Day 3' }).innerText();
+  expect(closed).toMatch(/7 h walking, camp at 2300 m, 15 °C, dry camp/);
+});
+
+test('a fold opens where something in it is wrong, and only there, without scripts too', async () => {
+  const page = await app.open(`${trip}/party`, { scripts: false, expected: UNPROCESSABLE });
+  const more = page.getByRole('group', { name: 'Person 2' }).locator('summary', { hasText: 'More' });
+  await more.click();
+  await field(page, 'party[1].maxLoadG').fill('a lot');
+  await page.getByRole('button', { name: 'Save, keep the menu' }).click();
+  await page.getByRole('region', { name: 'Not saved.' }).waitFor();
+  expect(await field(page, 'party[1].maxLoadG').isVisible()).toBe(true);
+  expect(await field(page, 'party[0].maxLoadG').isVisible()).toBe(false);
+  expect(await field(page, 'days[0].walkingH').isVisible()).toBe(false);
 });
 
 test('fewer days drop their meals only after saying so', async () => {
@@ -118,10 +147,12 @@ test('whoever saves second is told, keeps what they typed, and may then save', a
     await app.open(`${trip}/party`),
     await app.open(`${trip}/party`, { expected: UNPROCESSABLE }),
   ];
+  await unfold(first);
   await field(first, 'days[0].walkingH').fill('4');
   await first.getByRole('button', { name: 'Save, keep the menu' }).click();
   await saidOn(first, 'Trip saved.');
 
+  await unfold(second);
   await field(second, 'days[0].walkingH').fill('5');
   await second.getByRole('button', { name: 'Save, keep the menu' }).click();
   const conflict = second.getByRole('region', { name: 'Changed elsewhere' });
@@ -176,6 +207,7 @@ test('a lot that does not suit an eater is marked with the reason', async () => 
 
 test('two trips are never promised the same pouch', async () => {
   const page = await app.open(`${trip}/party`);
+  await unfold(page);
   await page.getByRole('button', { name: 'Duplicate' }).click();
   await page.waitForURL((url) => !url.pathname.startsWith(trip));
   await saidOn(page, 'This is your copy.');
@@ -196,7 +228,7 @@ test('two trips are never promised the same pouch', async () => {
   expect(await page.locator('main').innerText()).not.toMatch(/needs \d+ of lot/);
 
   await visit(page, `${copy}/party`);
-  await page.getByText('Delete this trip').click();
+  await page.getByText('Duplicate, download, delete').click();
   await page.getByRole('button', { name: /^Delete "/ }).click();
   await saidOn(page, 'The trip is deleted.');
   expect(await page.getByRole('link', { name: /\(copy\)/ }).count()).toBe(0);
