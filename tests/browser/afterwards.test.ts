@@ -62,6 +62,8 @@ test('notes from the trail move pouches once; a foreign page is refused; what do
   const notes = [
     note('eaten', code, 1),
     note('left over', code, 0, { servings: 0.5 }),
+    note('liked', code, 0),
+    note('too wet', code, 0),
     note('eaten', 'NO-LOT', 1),
   ];
   for (const outcome of ['entered', 'known']) {
@@ -78,6 +80,13 @@ test('notes from the trail move pouches once; a foreign page is refused; what do
   expect(cells.slice(1, 4).map(Number)).toEqual([packed, 1, 0]);
   expect(await page.getByLabel(`Servings of ${code} left over`).inputValue()).toBe('0.5');
   await page.getByText('No pouch of "NO-LOT"').waitFor();
+  // how the dish was, as noted, for all who were to eat of it
+  const dish = page.locator('details[open]', { has: page.getByText('Liked by', { exact: true }) });
+  const liked = dish.getByRole('group', { name: 'Liked by', exact: true }).getByRole('checkbox');
+  expect(await liked.evaluateAll((boxes) => boxes.every((box) => (box as HTMLInputElement).checked))).toBe(
+    true,
+  );
+  expect(await dish.getByLabel('some liquid left').isChecked()).toBe(true);
   await checkPage(app, `${trip}/afterwards`);
   await page.getByLabel('Remark').fill('a neighbour’s');
   await press(page, 'Mark the ticked notes as resolved');
@@ -88,8 +97,8 @@ test('notes from the trail move pouches once; a foreign page is refused; what do
 test('without scripts: a slip is named and kept, then the trip is finished', async () => {
   const page = await app.open(`${trip}/afterwards`, { scripts: false, expected: REFUSED });
   await page.getByLabel(`Pouches of ${code} brought home`).fill('999');
-  await page.getByLabel('Ilse').selectOption('too little');
-  await page.getByLabel('Tarek').selectOption('too much');
+  await page.getByRole('combobox', { name: 'Ilse' }).selectOption('too little');
+  await page.getByRole('combobox', { name: 'Tarek' }).selectOption('too much');
   await page
     .getByLabel(/, after$/)
     .first()
@@ -102,6 +111,10 @@ test('without scripts: a slip is named and kept, then the trip is finished', asy
       .inputValue();
     await after.nth(index).fill(String(Number(before) - (index === 0 ? 60 : 0)));
   }
+  const dish = page.locator('details[open]', { has: page.getByText('Liked by', { exact: true }) }).first();
+  const notLiked = dish.getByRole('group', { name: 'Not liked by' });
+  await notLiked.getByRole('checkbox', { name: 'Ilse' }).check();
+  await dish.getByLabel('too little').check();
   await page.locator('[name="walkedH[0]"]').fill('9');
   await page.locator('[name="walkedH[1]"]').fill('11');
   await press(page, 'Finish the trip');
@@ -109,7 +122,13 @@ test('without scripts: a slip is named and kept, then the trip is finished', asy
   const back = page.getByLabel(`Pouches of ${code} brought home`);
   expect(await back.inputValue()).toBe('999');
   expect(await back.getAttribute('aria-invalid')).toBe('true');
-  expect(await page.getByLabel('Ilse').inputValue()).toBe('too little');
+  expect(await page.getByRole('combobox', { name: 'Ilse' }).inputValue()).toBe('too little');
+
+  await page.getByText('Ilse: tick one of the two only').first().waitFor();
+  await dish
+    .getByRole('group', { name: 'Liked by', exact: true })
+    .getByRole('checkbox', { name: 'Ilse' })
+    .uncheck();
 
   await back.fill('1');
   await press(page, 'Finish the trip');
@@ -170,7 +189,7 @@ test('opened again, it gives its answers back and takes back what it taught', as
   const page = await app.open(`${trip}/afterwards`);
   await press(page, 'Reopen trip');
   await said(page, 'The trip is open again.');
-  expect(await page.getByLabel('Ilse').inputValue()).toBe('too little');
+  expect(await page.getByRole('combobox', { name: 'Ilse' }).inputValue()).toBe('too little');
   expect(await page.locator('[name="walkedH[0]"]').inputValue()).toBe('9');
   await visit(page, '/settings/learned');
   expect(await page.getByRole('region', { name: 'Group pace', exact: true }).count()).toBe(0);

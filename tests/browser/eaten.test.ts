@@ -31,16 +31,25 @@ test.each([true, false])(
     await page.getByText('cannot have been eaten').first().waitFor();
     await page.locator('[name="eaten"]').fill('1');
     await page.getByLabel('How the water turned out').selectOption('too dry');
+    await page.locator('[name="liking"][value="not liked"]').check();
+    await page.locator('[name="portion"][value="too little"]').check();
+    await page.locator('[name="who"]').fill(scripts ? 'Ilse' : 'Tarek');
     await page.locator('[name="eatenNote"]').fill('enough for two');
     await page.getByRole('button', { name: 'Enter as eaten' }).click();
     await said(page, 'Pouches entered as eaten');
     expect(await count()).toBe(there - 1);
     expect(await page.locator('tbody tr').first().innerText()).toMatch(
-      /eaten at home\s+1\s+shelf → outside\s+–\s+too dry; enough for two/,
+      /eaten at home\s+1\s+shelf → outside\s+–\s+too dry; portion too little; (?:Ilse|Tarek): not liked; enough for two/,
     );
     await checkPage(app, '/shelf/D02');
     await visit(page, recipe);
     expect(await share()).toBeGreaterThan(before);
+    expect(await page.locator('#portion').innerText()).toMatch(/a serving is 1[12]\d\s?% of/);
+    await visit(page, '/settings/learned');
+    const learned = await page.locator('main').innerText();
+    expect(learned).toMatch(/Tastes of (?:Ilse|Tarek)\s+[^]*rather not/);
+    expect(learned).toMatch(/Portion of Bean chilli with beef/);
+    await checkPage(app, '/settings/learned');
   },
 );
 
@@ -64,6 +73,13 @@ test('a meal that is eaten as planned is one tap for the whole table', async () 
   await day
     .getByText(/: entered/)
     .nth(planned.filter((pouches) => pouches > 0).length - 1)
+    .waitFor();
+  // how it was, a tap besides
+  await lines.first().getByText('How was it?').click();
+  await lines.first().getByRole('button', { name: 'Not enough' }).click();
+  await lines
+    .first()
+    .getByText(/not enough.*: entered/)
     .waitFor();
   await visit(page, `${trip}/afterwards`);
   const eaten = await page

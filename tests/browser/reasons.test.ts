@@ -27,7 +27,7 @@ const EXCEPTIONS: readonly (readonly [name: RegExp, why: string])[] = [
   [/^packetG$/, 'the packet of the suggestion beside it, from the staples of the settings'],
   [/^(?:style$|taste\[)/, 'its first choice is that nothing is said'],
   [/^servings\[/, 'what the plan deals out, to be changed'],
-  [/^(?:appetite|water)\[\]$/, '"not said" is the first choice'],
+  [/^(?:appetite|water|portion)\[\]$|^(?:portion|liking)$/, '"not said" is the first choice'],
   [/^food\.cookingClass$/, 'its first choice says what the table says'],
   [/^food\.composition\./, 'shows what the table says, with its source above'],
 ];

@@ -157,7 +157,10 @@ async function walkTrips(on: Database): Promise<never> {
       } else if (stage === 'packed') {
         const brought = pick(trip.packed);
         await to(afterBringingBack(trip, brought), () =>
-          afterwards.finish({ id, version }, lines(brought), Afterwards.parse({}), [], new Map()),
+          afterwards.finish({ id, version }, lines(brought), Afterwards.parse({}), [], {
+            water: new Map(),
+            portion: new Map(),
+          }),
         );
       } else await to(afterReopening(trip), () => afterwards.reopen(id, version));
     }

@@ -1,12 +1,18 @@
 import { observeTrip } from '../planning/afterwards/observe-trip.ts';
 import type { Afterwards } from '../planning/model/afterwards.ts';
 import type { Observation } from '../planning/model/observation.ts';
-import type { WaterNote } from '../planning/model/recipe.ts';
+import type { PortionNote, WaterNote } from '../planning/model/recipe.ts';
 import type { TripPlan } from '../planning/model/trip-plan.ts';
 import type { Trip } from '../planning/model/trip.ts';
 import { say } from '../texts/say.ts';
 
 type Pouches = { readonly code: string; readonly pouches: number };
+
+/** What becomes a note on the recipe of a dish, by the name of the recipe. */
+export type DishNotes = {
+  readonly water: ReadonlyMap<string, WaterNote>;
+  readonly portion: ReadonlyMap<string, PortionNote>;
+};
 
 /** What finishing a trip needs of a house: its trip with its plan, and where all that comes of it is kept, in one change. */
 export type FinishingStores<Finished> = {
@@ -18,10 +24,7 @@ export type FinishingStores<Finished> = {
     };
     readonly plan: TripPlan;
   }>;
-  readonly finish: (
-    learned: readonly Observation[],
-    waterNotes: ReadonlyMap<string, WaterNote>,
-  ) => Promise<Finished>;
+  readonly finish: (learned: readonly Observation[], notes: DishNotes) => Promise<Finished>;
   readonly today: () => string;
 };
 
@@ -44,11 +47,9 @@ export async function finishTrip<Finished>(
   for (const { code, pouches } of back) add(code, -pouches);
   const date = today();
   const learned = observeTrip({ tripId, trip: stored.trip, plan, eaten, said, date });
-  const waterNotes = new Map(
-    said.water.map(({ recipe, finding }) => [
-      recipe,
-      { date, finding, note: say('on the trip "{name}"', { name: stored.trip.name }), tripId },
-    ]),
-  );
-  return finish(learned, waterNotes);
+  const note = { date, note: say('on the trip "{name}"', { name: stored.trip.name }), tripId };
+  return finish(learned, {
+    water: new Map(said.water.map(({ recipe, finding }) => [recipe, { ...note, finding }])),
+    portion: new Map(said.portions.map(({ recipe, answer }) => [recipe, { ...note, finding: answer }])),
+  });
 }

@@ -112,6 +112,7 @@ export function readRecipe(read: FormReader, stored: Partial<Recipe>): Recipe | 
         ingredients: stored.ingredients,
         toSettle: stored.toSettle,
         waterNotes: stored.waterNotes,
+        ...(stored.portionNotes && { portionNotes: stored.portionNotes }),
       }),
       { reportInput: true },
     ),

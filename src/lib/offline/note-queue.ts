@@ -4,6 +4,7 @@
  * conflict that stays in view until somebody puts it away.
  */
 import type { TrailNote, TrailNoteResult } from '../planning/model/trail-note.ts';
+import { VERDICT_WORDS } from '../presentation/code-words.ts';
 import { friendlyAmount } from '../presentation/fractions.ts';
 import { say } from '../texts/say.ts';
 
@@ -95,6 +96,13 @@ export function noteWords({ kind, pouches, servings = 0 }: TrailNote): string {
       return say('{pouches, plural, one {# bag} other {# bags}} bought', { pouches });
     case 'bought, label read':
       return say('{pouches, plural, one {# bag} other {# bags}} bought, label read', { pouches });
+    case 'liked':
+    case 'not liked':
+    case 'too wet':
+    case 'too dry':
+    case 'too little':
+    case 'too much':
+      return say(VERDICT_WORDS[kind]);
     case 'left over': {
       const amount = friendlyAmount(servings);
       return servings <= 1

@@ -22,6 +22,7 @@ import type {
   PortionSize,
   ServingStyle,
   TRAIL_NOTE_KINDS,
+  Verdict,
   TRAY_FEELS,
   Taste,
   WATER_FINDINGS,
@@ -145,6 +146,16 @@ export const APPETITE_WORDS: Readonly<Record<(typeof APPETITES)[number], Text>> 
   'too much': text('too much'),
 };
 
+/** How each verdict on a dish is called. */
+export const VERDICT_WORDS: Readonly<Record<Verdict, Text>> = {
+  liked: text('liked'),
+  'not liked': text('not liked'),
+  'too wet': text('too wet'),
+  'too dry': text('too dry'),
+  'too little': text('not enough'),
+  'too much': text('too much'),
+};
+
 /** How each is called. */
 export const TRAIL_NOTE_WORDS: Readonly<Record<(typeof TRAIL_NOTE_KINDS)[number], Text>> = {
   eaten: text('eaten'),
@@ -152,6 +163,7 @@ export const TRAIL_NOTE_WORDS: Readonly<Record<(typeof TRAIL_NOTE_KINDS)[number]
   'brought home': text('brought home'),
   bought: text('bought'),
   'bought, label read': text('bought, label read'),
+  ...VERDICT_WORDS,
 };
 
 /** How each is called. */

@@ -16,6 +16,8 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
       { recipe: 'Lentil stew', finding: 'too dry' },
       { recipe: 'bought soup', finding: 'just right' },
     ],
+    portions: [{ recipe: 'Lentil stew', answer: 'too little' }],
+    tastes: [{ recipe: 'Lentil stew', eater: 'Ada', answer: 'liked' }],
     fuel: [{ label: 'small canister', tareG: 95, beforeG: 195, afterG: 150 }],
     walkedH: [5, null, 4],
   });
@@ -39,7 +41,10 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
     return [lot?.onShelf, lot?.setAside, lot?.packed];
   };
   const waterNotes = async (app: App) =>
-    (await app.kitchen.recipes.list()).map(({ value }) => [value.name, value.waterNotes.length]);
+    (await app.kitchen.recipes.list()).map(({ value }) => {
+      expect(value.portionNotes ?? []).toHaveLength(value.waterNotes.length);
+      return [value.name, value.waterNotes.length];
+    });
 
   describe('finishing a trip', () => {
     test('moves the pouches, keeps what was said, and teaches', async () => {
@@ -52,6 +57,7 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
       const of = { tripId: id, trip: 'Three lakes', date: '2026-07-08' };
       expect(learned).toMatchObject([
         { ...of, kind: 'appetite', eater: 'Ada', answer: 'too little', ofOwnFigure: false },
+        { ...of, kind: 'taste', eater: 'Ada', dish: 'Lentil stew', answer: 'liked' },
         { ...of, kind: 'fuel', fuel: 'canister-gas', efficiency: 0.5, burntG: 45 },
       ]);
       expect(await waterNotes(app)).toEqual([
@@ -159,7 +165,7 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
       expect(after.plan.notices).toEqual(before.plan.notices);
       expect(after.plan.demand).toEqual(before.plan.demand);
       const next = await app.trips.createTrip(madeUpTrip());
-      expect((await planned(next.id)).learned).toEqual(['appetite', 'fuel']);
+      expect((await planned(next.id)).learned).toEqual(['appetite', 'taste', 'fuel']);
     });
 
     test('is not touched by saving the settings, and is forgotten figure by figure', async () => {
@@ -169,7 +175,7 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
       await app.settings.save({ ...settings, currency: 'USD', learned: [] });
       expect(await app.settings.get()).toEqual({ ...settings, currency: 'USD' });
       await app.settings.forget((one) => one.kind === 'appetite' && one.eater === 'Ada');
-      expect((await app.settings.get()).learned.map(({ kind }) => kind)).toEqual(['fuel']);
+      expect((await app.settings.get()).learned.map(({ kind }) => kind)).toEqual(['taste', 'fuel']);
     });
   });
 });

@@ -1,6 +1,7 @@
 import type { Transaction } from 'kysely';
+import type { DishNotes } from '../application/finish-trip.ts';
 import { Afterwards } from '../planning/model/afterwards.ts';
-import { Recipe, type WaterNote } from '../planning/model/recipe.ts';
+import { Recipe } from '../planning/model/recipe.ts';
 import { reading, type Database } from './database/open-database.ts';
 import type { Tables } from './database/tables.ts';
 import { replaceObservations } from './settings-repository.ts';
@@ -33,7 +34,7 @@ export class AfterwardsRepository {
    * Finishes a trip with what was said of it, in one change: pouches, answers, learned figures and notes on recipes.
    *
    * @param learned what the trip teaches
-   * @param waterNotes by the name of the recipe; names that the kitchen does not have are passed over
+   * @param notes names that the kitchen does not have are passed over
    * @throws as `TripRepository.bringBack`
    */
   finish(
@@ -41,7 +42,7 @@ export class AfterwardsRepository {
     back: readonly PouchCount[],
     said: Afterwards,
     learned: Parameters<typeof replaceObservations>[2],
-    waterNotes: ReadonlyMap<string, WaterNote>,
+    notes: DishNotes,
   ): Promise<StoredTrip> {
     return this.#trips.bringBack(id, version, back, async (trx, at) => {
       await trx
@@ -50,7 +51,7 @@ export class AfterwardsRepository {
         .where('id', '=', id)
         .execute();
       await replaceObservations(trx, id, learned);
-      await replaceWaterNotes(trx, at, id, waterNotes);
+      await replaceDishNotes(trx, at, id, notes);
     });
   }
 
@@ -58,30 +59,42 @@ export class AfterwardsRepository {
   reopen(id: string, version: number): Promise<StoredTrip> {
     return this.#trips.reopen(id, version, async (trx, at) => {
       await replaceObservations(trx, id, []);
-      await replaceWaterNotes(trx, at, id, new Map());
+      await replaceDishNotes(trx, at, id, NO_NOTES);
     });
   }
 }
 
 /** The most notes that a recipe keeps; the oldest make room. */
-const MOST_WATER_NOTES = 200;
+const MOST_NOTES = 200;
+const NO_NOTES: DishNotes = { water: new Map(), portion: new Map() };
 
-async function replaceWaterNotes(
+/** @returns the notes without those of a trip, and with its new one; `undefined` where nothing changes. */
+function replaced<Note extends { readonly tripId?: string | undefined }>(
+  notes: readonly Note[],
+  tripId: string,
+  note: Note | undefined,
+): Note[] | undefined {
+  const others = notes.filter((other) => other.tripId !== tripId);
+  if (!note && others.length === notes.length) return undefined;
+  return [...others, ...(note ? [note] : [])].slice(-MOST_NOTES);
+}
+
+async function replaceDishNotes(
   trx: Transaction<Tables>,
   at: string,
   tripId: string,
-  notes: ReadonlyMap<string, WaterNote>,
+  notes: DishNotes,
 ): Promise<void> {
   const rows = await trx.selectFrom('records').selectAll().where('kind', '=', 'recipe').execute();
   for (const row of rows) {
-    const note = notes.get(row.name);
     const recipe = parseStored(Recipe, row.body, () => say('The recipe "{name}"', { name: row.name }));
-    const others = recipe.waterNotes.filter((other) => other.tripId !== tripId);
-    if (!note && others.length === recipe.waterNotes.length) continue;
-    const waterNotes = [...others, ...(note ? [note] : [])].slice(-MOST_WATER_NOTES);
+    const waterNotes = replaced(recipe.waterNotes, tripId, notes.water.get(row.name));
+    const portionNotes = replaced(recipe.portionNotes ?? [], tripId, notes.portion.get(row.name));
+    if (!waterNotes && !portionNotes) continue;
+    const changed = { ...recipe, ...(waterNotes && { waterNotes }), ...(portionNotes && { portionNotes }) };
     await trx
       .updateTable('records')
-      .set({ body: JSON.stringify({ ...recipe, waterNotes }), version: row.version + 1, updatedAt: at })
+      .set({ body: JSON.stringify(changed), version: row.version + 1, updatedAt: at })
       .where('id', '=', row.id)
       .execute();
   }

@@ -20,8 +20,7 @@ export const finishStoredTrip = (
   finishTrip(
     {
       planned: (tripId) => planStoredTrip(app, tripId),
-      finish: (learned, waterNotes) =>
-        app.afterwards.finish({ id, version }, back, said, learned, waterNotes),
+      finish: (learned, notes) => app.afterwards.finish({ id, version }, back, said, learned, notes),
       today: () => app.today(),
     },
     id,

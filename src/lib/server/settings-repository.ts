@@ -63,6 +63,12 @@ export class SettingsRepository {
   }
 
   /** Forgets what was learned for one figure. @param isOfFigure tells its observations */
+  async learn(observation: Observation): Promise<void> {
+    await writing(this.#db, async (trx) => {
+      await write(trx, LEARNED, [...(await readLearned(trx)), observation].slice(-MOST_LEARNED));
+    });
+  }
+
   async forget(isOfFigure: (observation: Observation) => boolean): Promise<void> {
     await writing(this.#db, async (trx) => {
       await write(

@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { TrailNote } from '../planning/model/trail-note.ts';
+import { VERDICTS } from '../planning/model/words.ts';
 import type { App } from './app.ts';
 import { expectUserError, madeUpLot, madeUpTrip, onEachDatabase } from './test-data.ts';
 
@@ -61,6 +62,18 @@ onEachDatabase(({ openTestApp, runs }) => {
         notes.map((one) => ({ ...one, outcome: 'entered', message: '', remark: '' })),
       );
       expect((await app.shelf.history('A'))[0]).toMatchObject({ kind: 'eaten', note: 'noted on the trail' });
+    });
+
+    test('say how a dish was, also after the trip, and move nothing', async () => {
+      const app = await appWithShelf();
+      const id = await packTrip(app);
+      const notes = VERDICTS.map((kind) => note(kind, 'A', 0));
+      const entered = notes.map((one) => ({ id: one.id, outcome: 'entered' }));
+      expect(await app.trailNotes.enter(id, notes)).toEqual(entered);
+      expect(await places(app, 'A')).toEqual([1, 0, 4]);
+      expect((await app.trips.getTrip(id))?.version).toBe(3);
+      const [unknown] = await app.trailNotes.enter(id, [note('liked', 'nowhere', 0)]);
+      expect(unknown).toMatchObject({ outcome: 'conflict' });
     });
 
     test('that empty the packs and what was left over of it fit in one sending', async () => {

@@ -1,5 +1,6 @@
 import type { Selectable, Transaction } from 'kysely';
 import type { TrailNote, TrailNoteResult } from '../planning/model/trail-note.ts';
+import { isVerdict } from '../planning/model/words.ts';
 import { reading, writing, type Database } from './database/open-database.ts';
 import type { Tables } from './database/tables.ts';
 import { UserError } from './errors.ts';
@@ -91,7 +92,7 @@ export class TrailNoteRepository {
               'The trip "{trip}" was deleted, so this note did not change the stock. Correct the count of "{code}" on its page.',
               { trip: row.name, code: note.code },
             );
-        if (message === undefined && line && !buying && note.kind !== 'left over') {
+        if (message === undefined && line && (note.kind === 'eaten' || note.kind === 'brought home')) {
           const kind = note.kind === 'eaten' ? 'eaten' : 'brought back';
           movements.push({ kind, lotId: line.lotId, pouches: note.pouches, tripId });
           line.packed -= note.pouches;
@@ -178,7 +179,7 @@ function misfitOf(
       'No pouch of "{code}" was packed for "{trip}". Check the code, and correct the count of the lot that was meant on its page.',
       { code, trip: trip.name },
     );
-  if (kind === 'left over') return undefined;
+  if (kind === 'left over' || isVerdict(kind)) return undefined;
   if (stage === 'finished')
     return say(
       '"{trip}" was finished before this note arrived, and all its pouches are accounted for. If they are counted wrongly, open it again under Afterwards.',

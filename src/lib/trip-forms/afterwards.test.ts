@@ -13,7 +13,10 @@ const SUBJECTS: AfterwardsSubjects = {
     { name: 'Ada', hasOwnFigure: false },
     { name: 'Bo', hasOwnFigure: true },
   ],
-  recipes: [{ name: 'Stew', isKnown: true }],
+  dishes: [
+    { name: 'Stew', isKnown: true, takesWater: true, eaters: ['Ada', 'Bo'], noted: [] },
+    { name: 'Bar', isKnown: false, takesWater: false, eaters: ['Bo'], noted: ['liked', 'too little'] },
+  ],
   containers: [container, { ...container, label: 'other' }],
   days: [
     { date: '2026-07-04', plannedH: 5, teaches: true },
@@ -33,6 +36,7 @@ describe('readAfterwards', () => {
     const { result, problems } = read({
       ...{ 'back[0]': '1', 'leftOver[0]': '0,5', 'leftOver[1]': '', 'appetite[1]': 'too much' },
       ...{ 'water[0]': 'too dry', 'walkedH[1]': '6.5' },
+      ...{ 'portion[1]': 'too much', 'liked[0]': 'Bo', 'disliked[1]': 'Bo' },
       ...{ 'fuel[0].afterG': '120', 'fuel[1].beforeG': '200', 'fuel[1].afterG': '200' },
     });
     expect(problems).toEqual([]);
@@ -45,6 +49,11 @@ describe('readAfterwards', () => {
         leftOver: [{ code: 'A', servings: 0.5 }],
         appetites: [{ eater: 'Bo', answer: 'too much' }],
         water: [{ recipe: 'Stew', finding: 'too dry' }],
+        portions: [{ recipe: 'Bar', answer: 'too much' }],
+        tastes: [
+          { recipe: 'Stew', eater: 'Bo', answer: 'liked' },
+          { recipe: 'Bar', eater: 'Bo', answer: 'not liked' },
+        ],
         fuel: [
           { label: 'small canister', tareG: 95, beforeG: 195, afterG: 120 },
           { label: 'other', tareG: 95, beforeG: 200, afterG: 200 },
@@ -66,6 +75,10 @@ describe('readAfterwards', () => {
     for (const [field, value] of Object.entries(fields)) expect(shown[field]).toEqual([value]);
     expect(afterwardsFields(SUBJECTS, undefined, 'metric')).toMatchObject({
       'leftOver[0]': ['0.5'],
+      'liked[0]': [],
+      // as it was noted on the trail
+      'liked[1]': ['Bo'],
+      'portion[1]': ['too little'],
       'fuel[0].beforeG': ['195'],
       'fuel[0].afterG': [''],
       'walkedH[1]': [''],
@@ -78,6 +91,8 @@ describe('readAfterwards', () => {
     ['of a lot that is all eaten', { 'back[1]': '1' }, 'back[1]'],
     ['servings below nothing', { 'leftOver[1]': '-1' }, 'leftOver[1]'],
     ['an unknown answer', { 'appetite[1]': 'starving' }, 'appetite[1]'],
+    ['one who liked it and did not', { 'liked[0]': 'Ada', 'disliked[0]': 'Ada' }, 'disliked[0]'],
+    ['an unknown portion', { 'portion[0]': 'huge' }, 'portion[0]'],
     ['an unknown finding', { 'water[0]': 'wet' }, 'water[0]'],
     ['heavier than before', { 'fuel[0].afterG': '100', 'fuel[1].afterG': '300' }, 'fuel[1].afterG'],
     ['lighter than empty', { 'fuel[0].afterG': '100', 'fuel[1].afterG': '50' }, 'fuel[1].afterG'],

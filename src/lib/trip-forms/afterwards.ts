@@ -1,14 +1,24 @@
 import { withoutUndefined, type Entered, type FormReader } from '$lib/forms/read-form.ts';
 import { Afterwards } from '$lib/planning/model/afterwards.ts';
+import type { WaterFinding } from '$lib/planning/model/recipe.ts';
+import { LIKINGS, type Liking, type Verdict } from '$lib/planning/model/words.ts';
 import { problemsOf } from '$lib/presentation/problems.ts';
 import { fieldValue, type UnitSystem } from '$lib/presentation/show.ts';
-import { say } from '$lib/texts/say.ts';
-import type { AfterwardsSubjects } from '$lib/trip-views/afterwards.ts';
+import { say, sayList } from '$lib/texts/say.ts';
+import type { AfterwardsSubjects, DishAfterwards } from '$lib/trip-views/afterwards.ts';
 
 /*
  * The form of a trip that came home. Its fields are numbered like the lists of `AfterwardsSubjects`: `back[0]` of the first lot,
  * `appetite[1]` of the second eater. A list that has changed since the form was opened has another version of the trip.
  */
+
+/** What a note on the trail says of the water, in the words of a finding at home. */
+const WATER_AS_NOTED: Partial<Record<Verdict, WaterFinding>> = {
+  'too wet': 'some liquid left',
+  'too dry': 'a little dry',
+};
+/** The lists of names of a dish. */
+const LISTS: Readonly<Record<'liked' | 'disliked', Liking>> = { liked: 'liked', disliked: 'not liked' };
 
 /** @returns what the form is filled with: what was noted on the trail, and what was said when the trip was last finished. */
 export function afterwardsFields(
@@ -25,8 +35,20 @@ export function afterwardsFields(
   subjects.eaters.forEach(({ name }, index) => {
     fields[`appetite[${index}]`] = [said?.appetites.find(({ eater }) => eater === name)?.answer ?? ''];
   });
-  subjects.recipes.forEach(({ name }, index) => {
-    fields[`water[${index}]`] = [said?.water.find(({ recipe }) => recipe === name)?.finding ?? ''];
+  subjects.dishes.forEach((dish, index) => {
+    const isOfDish = ({ recipe }: { readonly recipe: string }) => recipe === dish.name;
+    const noted = (verdicts: readonly Verdict[]) => dish.noted.findLast((kind) => verdicts.includes(kind));
+    const water = noted(['too wet', 'too dry']);
+    const liking = noted(LIKINGS);
+    fields[`water[${index}]`] = [
+      said?.water.find(isOfDish)?.finding ?? (water ? WATER_AS_NOTED[water] : undefined) ?? '',
+    ];
+    fields[`portion[${index}]`] = [
+      said?.portions.find(isOfDish)?.answer ?? noted(['too little', 'too much']) ?? '',
+    ];
+    const tastes = said?.tastes.filter(isOfDish) ?? dish.eaters.map((eater) => ({ eater, answer: liking }));
+    for (const [list, liked] of Object.entries(LISTS))
+      fields[`${list}[${index}]`] = tastes.filter(({ answer }) => answer === liked).map(({ eater }) => eater);
   });
   subjects.containers.forEach(({ beforeG }, index) => {
     const weighed = said?.fuel.length === subjects.containers.length ? said.fuel[index] : undefined;
@@ -53,7 +75,10 @@ export function afterwardsLabel(subjects: AfterwardsSubjects): (field: string) =
       case 'appetite':
         return subjects.eaters[index]?.name;
       case 'water':
-        return subjects.recipes[index]?.name;
+      case 'portion':
+      case 'liked':
+      case 'disliked':
+        return subjects.dishes[index]?.name;
       case 'fuel':
         return say('{container}, weight {when, select, afterG {after} other {before}}', {
           container: subjects.containers[index]?.label ?? '',
@@ -65,6 +90,26 @@ export function afterwardsLabel(subjects: AfterwardsSubjects): (field: string) =
         return undefined;
     }
   };
+}
+
+/** Fields that are called otherwise than their list. */
+const FIELD_OF: Readonly<Record<string, string>> = { appetites: 'appetite', portions: 'portion' };
+
+/** Who liked a dish and who did not; nobody can be ticked for both. */
+function readTastes(read: FormReader, { name, eaters }: DishAfterwards, index: number): Afterwards['tastes'] {
+  const [liked, disliked] = Object.keys(LISTS).map((list) => read.choices(`${list}[${index}]`));
+  const both = eaters.filter((eater) => liked?.includes(eater) && disliked?.includes(eater));
+  if (both.length > 0)
+    read.add([
+      {
+        field: `disliked[${index}]`,
+        message: say('{names}: tick one of the two only', { names: sayList(both) }),
+      },
+    ]);
+  return eaters.flatMap((eater) => [
+    ...(liked?.includes(eater) ? [{ recipe: name, eater, answer: LISTS.liked }] : []),
+    ...(disliked?.includes(eater) ? [{ recipe: name, eater, answer: LISTS.disliked }] : []),
+  ]);
 }
 
 /** Pouches that came home, and what was said. */
@@ -122,10 +167,15 @@ export function readAfterwards(read: FormReader, subjects: AfterwardsSubjects): 
         const answer = read.text(`appetite[${index}]`);
         return answer === undefined ? undefined : { eater: name, answer };
       }),
-      water: each('water', subjects.recipes, ({ name }, index) => {
+      water: each('water', subjects.dishes, ({ name }, index) => {
         const finding = read.text(`water[${index}]`);
         return finding === undefined ? undefined : { recipe: name, finding };
       }),
+      portions: each('portions', subjects.dishes, ({ name }, index) => {
+        const answer = read.text(`portion[${index}]`);
+        return answer === undefined ? undefined : { recipe: name, answer };
+      }),
+      tastes: subjects.dishes.flatMap((dish, index) => readTastes(read, dish, index)),
       fuel,
       walkedH: subjects.days.map((_, index) => read.number(`walkedH[${index}]`) ?? null),
     }),
@@ -152,7 +202,7 @@ export function readAfterwards(read: FormReader, subjects: AfterwardsSubjects): 
         field: problem.field.replace(
           /^(\w+)\[(\d+)\](?:\.(servings|answer|finding))?/,
           (_, list: string, place: string) =>
-            `${list === 'appetites' ? 'appetite' : list}[${placed[list]?.[Number(place)] ?? place}]`,
+            `${FIELD_OF[list] ?? list}[${placed[list]?.[Number(place)] ?? place}]`,
         ),
       })),
     );

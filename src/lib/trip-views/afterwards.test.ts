@@ -27,8 +27,9 @@ it('lists what can be said: lots with where their pouches are, dishes with water
     },
     stock,
     [
-      { code: 'A', servings: 0.5 },
-      { code: 'A', servings: 1 },
+      { code: 'A', kind: 'left over', servings: 0.5 },
+      { code: 'A', kind: 'left over', servings: 1 },
+      { code: 'A', kind: 'too wet' },
     ],
     new Set(['bean stew']),
   );
@@ -37,7 +38,10 @@ it('lists what can be said: lots with where their pouches are, dishes with water
     { code: 'N', recipe: 'nuts', packed: 3, eaten: 0, broughtBack: 3, left: 0, leftOverNoted: 0 },
   ]);
   expect(subjects.eaters).toEqual([{ name: 'Ada', hasOwnFigure: true }]);
-  expect(subjects.recipes).toEqual([{ name: 'bean stew', isKnown: true }]);
+  expect(subjects.dishes).toEqual([
+    { name: 'bean stew', isKnown: true, takesWater: true, eaters: ['Ada'], noted: ['too wet'] },
+    { name: 'nuts', isKnown: false, takesWater: false, eaters: ['Ada'], noted: [] },
+  ]);
   expect(subjects.containers.map(({ label, beforeG }) => [label, beforeG])).toEqual([
     ['small canister, 100 g, number 1', 195],
     ['small canister, 100 g, number 2', 195],
@@ -53,6 +57,8 @@ it('shows each learned figure with its history, and a key that finds just its ob
       { kind: 'pace' as const, ...of, plannedH: 10, walkedH: 12 },
       { kind: 'appetite' as const, ...of, eater: 'Bo', answer: 'too much' as const, ofOwnFigure: false },
       { kind: 'appetite' as const, ...of, eater: 'Ada', answer: 'too little' as const, ofOwnFigure: true },
+      { kind: 'taste' as const, ...of, eater: 'Bo', dish: 'chili', answer: 'liked' as const },
+      { kind: 'taste' as const, ...of, eater: 'Bo', dish: 'soup', answer: 'not liked' as const },
       { kind: 'fuel' as const, ...of, fuel: 'ethanol' as const, efficiency: 0.4, plannedG: 100, burntG: 150 },
     ],
   };
@@ -60,10 +66,11 @@ it('shows each learned figure with its history, and a key that finds just its ob
   expect(views.map(({ name, value }) => [name, value])).toEqual([
     ['Appetite of Ada', '100 % of the usual need'],
     ['Appetite of Bo', '95 % of the usual need'],
+    ['Tastes of Bo', 'chili: gladly and soup: rather not'],
     [`Efficiency of the stove, ${FUEL_WORDS.ethanol}`, '32 %'],
     ['Group pace', 'pace factor 1.1'],
   ]);
-  expect(views[2]?.usual).toContain('40 %');
+  expect(views[3]?.usual).toContain('40 %');
   for (const { key, history } of views)
     expect(settings.learned.filter(isOfFigure(key))).toHaveLength(history.length);
 });

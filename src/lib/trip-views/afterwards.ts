@@ -2,6 +2,8 @@ import type { Stock } from '../planning/model/pouch-lot.ts';
 import { hasOwnFigure } from '../planning/model/resolve-trip.ts';
 import type { TripPlan } from '../planning/model/trip-plan.ts';
 import type { Trip } from '../planning/model/trip.ts';
+import type { TrailNote } from '../planning/model/trail-note.ts';
+import { isVerdict, type Verdict } from '../planning/model/words.ts';
 import { knownLegs } from '../planning/route/trip-legs.ts';
 import { say } from '../texts/say.ts';
 
@@ -20,13 +22,23 @@ export type LotAfterwards = {
   readonly leftOverNoted: number;
 };
 
+/** One dish of the packed lots, and what was noted of it on the trail. */
+export type DishAfterwards = {
+  readonly name: string;
+  /** The kitchen has the recipe, so that a finding becomes a note on it. */
+  readonly isKnown: boolean;
+  readonly takesWater: boolean;
+  /** Who was to eat of it. */
+  readonly eaters: readonly string[];
+  readonly noted: readonly Verdict[];
+};
+
 /** What can be said of a trip that came home: of whom, of which dish, container and day. */
 export type AfterwardsSubjects = {
   readonly lots: readonly LotAfterwards[];
   /** `hasOwnFigure`: the target was entered, so the answer teaches nothing about the usual one. */
   readonly eaters: readonly { readonly name: string; readonly hasOwnFigure: boolean }[];
-  /** `isKnown`: the kitchen has the recipe, so that a finding becomes a note on it. */
-  readonly recipes: readonly { readonly name: string; readonly isKnown: boolean }[];
+  readonly dishes: readonly DishAfterwards[];
   readonly containers: readonly {
     readonly label: string;
     readonly tareG: number;
@@ -50,7 +62,7 @@ export function afterwardsSubjects(
   },
   plan: TripPlan,
   stock: Stock,
-  leftOver: readonly { readonly code: string; readonly servings?: number | undefined }[],
+  notes: readonly Pick<TrailNote, 'code' | 'kind' | 'servings'>[],
   recipesOfKitchen: ReadonlySet<string>,
 ): AfterwardsSubjects {
   const counts = [reserved, eaten, broughtBack].map(
@@ -68,18 +80,32 @@ export function afterwardsSubjects(
       eaten: wasEaten,
       broughtBack: cameHome,
       left: inPacks,
-      leftOverNoted: leftOver
-        .filter((note) => note.code === code)
+      leftOverNoted: notes
+        .filter((note) => note.code === code && note.kind === 'left over')
         .reduce((sum, { servings = 0 }) => sum + servings, 0),
     };
   });
-  const rehydrated = lots.filter(({ code }) => ofCode.get(code)?.waterKind !== 'none');
-  const recipes = [...new Set(rehydrated.map(({ recipe }) => recipe))].filter(Boolean).sort();
+  const everybody = trip.party.map(({ name }) => name);
+  const plates = plan.menu.meals.flatMap(({ portions }) => portions);
+  const dishes = [...Map.groupBy(lots, ({ recipe }) => recipe)]
+    .filter(([name]) => name !== '')
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([name, ofDish]): DishAfterwards => {
+      const isOfDish = ({ code }: { readonly code: string }) => ofDish.some((lot) => lot.code === code);
+      const ate = new Set(plates.filter(isOfDish).map(({ eater }) => eater));
+      return {
+        name,
+        isKnown: recipesOfKitchen.has(name),
+        takesWater: ofDish.some(({ code }) => ofCode.get(code)?.waterKind !== 'none'),
+        eaters: ate.size > 0 ? everybody.filter((eater) => ate.has(eater)) : everybody,
+        noted: notes.filter(isOfDish).flatMap(({ kind }) => (isVerdict(kind) ? [kind] : [])),
+      };
+    });
   const legs = knownLegs(trip);
   return {
     lots,
     eaters: trip.party.map((eater) => ({ name: eater.name, hasOwnFigure: hasOwnFigure(eater, trip) })),
-    recipes: recipes.map((name) => ({ name, isKnown: recipesOfKitchen.has(name) })),
+    dishes,
     containers: plan.fuel.containers.flatMap(({ label, count, netG, tareG }) =>
       Array.from({ length: count }, (_, index) => ({
         label:

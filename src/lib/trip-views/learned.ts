@@ -3,16 +3,19 @@ import {
   learnedAppetite,
   learnedEfficiency,
   learnedPace,
+  learnedTastes,
+  TASTE_OF,
+  tastersLearned,
   type LearnedFigure,
 } from '../planning/learning/learned-figures.ts';
 import type { Observation, ObservationOf } from '../planning/model/observation.ts';
 import { FUEL_KINDS } from '../planning/model/words.ts';
-import { APPETITE_WORDS, FUEL_WORDS } from '../presentation/code-words.ts';
+import { APPETITE_WORDS, FUEL_WORDS, TASTE_WORDS, VERDICT_WORDS } from '../presentation/code-words.ts';
 import type { Settings } from '../planning/model/settings.ts';
 import { whyText } from '../presentation/why-words.ts';
 import { baseEfficiency } from '../planning/stove/plan-fuel.ts';
 import { show, type UnitSystem } from '../presentation/show.ts';
-import { say, sayNumber } from '../texts/say.ts';
+import { say, sayList, sayNumber } from '../texts/say.ts';
 
 /** What one trip added to a figure. */
 export type LearnedLine = {
@@ -34,8 +37,8 @@ export type LearnedView = {
 };
 
 const keyOf = (observation: Observation): string =>
-  observation.kind === 'appetite'
-    ? `appetite ${observation.eater}`
+  observation.kind === 'appetite' || observation.kind === 'taste'
+    ? `${observation.kind} ${observation.eater}`
     : observation.kind === 'fuel'
       ? `fuel ${observation.fuel}`
       : 'pace';
@@ -46,7 +49,31 @@ export const isOfFigure =
   (observation: Observation): boolean =>
     keyOf(observation) === key;
 
-/** @returns every figure that trips taught, in the order: appetites, stoves, pace. */
+/** The tastes of one eater, dish by dish. */
+function tastesView(learned: readonly Observation[], eater: string): LearnedView[] {
+  const tastes = learnedTastes(learned, eater);
+  const [first] = tastes.flatMap(({ said }) => said);
+  if (!first) return [];
+  return [
+    {
+      key: keyOf(first),
+      name: say('Tastes of {eater}', { eater }),
+      value: sayList(tastes.map(({ food, taste }) => `${food}: ${say(TASTE_WORDS[taste])}`)),
+      usual: say('no taste known'),
+      history: tastes.flatMap(({ said }) =>
+        said.map(({ tripId, trip, date, dish, answer }) => ({
+          tripId,
+          trip,
+          date,
+          said: `${dish}: ${say(VERDICT_WORDS[answer])}`,
+          valueAfter: say(TASTE_WORDS[TASTE_OF[answer]]),
+        })),
+      ),
+    },
+  ];
+}
+
+/** @returns every figure that trips taught, in the order: appetites, tastes, stoves, pace. */
 export function learnedViews(settings: Settings, system: UnitSystem): LearnedView[] {
   const { learned } = settings;
   const share = (value: number) => show(value, 'share', system);
@@ -93,6 +120,7 @@ export function learnedViews(settings: Settings, system: UnitSystem): LearnedVie
         answered,
       ),
     ),
+    ...tastersLearned(learned).flatMap((eater) => tastesView(learned, eater)),
     ...FUEL_KINDS.flatMap((fuel) => {
       const base = baseEfficiency(fuel, settings);
       return view(

@@ -17,7 +17,7 @@ export type FinishedTrip = {
   readonly date: string;
 };
 
-/** What a finished trip teaches: how each appetite was met, the fuel burnt beside the fuel planned, the hours walked beside those of the method. */
+/** What a finished trip teaches: how each appetite was met, which dishes were liked, the fuel burnt beside the fuel planned, the hours walked beside those of the method. */
 export function observeTrip({ tripId, trip, plan, eaten, said, date }: FinishedTrip): Observation[] {
   const of = { tripId, trip: trip.name, date };
   const appetites = said.appetites.map(({ eater, answer }): Observation => {
@@ -35,7 +35,14 @@ export function observeTrip({ tripId, trip, plan, eaten, said, date }: FinishedT
   const { plannedH, walkedH } = timedHours(trip, said.walkedH);
   const timed: Observation[] =
     walkedH > 0 && plannedH > 0 ? [{ kind: 'pace', ...of, plannedH, walkedH }] : [];
-  return [...appetites, ...weighed, ...timed];
+  const tastes = said.tastes.map(({ recipe, eater, answer }): Observation => ({
+    kind: 'taste',
+    ...of,
+    eater,
+    dish: recipe,
+    answer,
+  }));
+  return [...appetites, ...tastes, ...weighed, ...timed];
 }
 
 /** Fuel that the plan burns for what was eaten of it, g: the meals by the heated water of their pouches that were eaten, all other water in full. */

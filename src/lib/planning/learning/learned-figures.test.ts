@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type { Observation } from '../model/observation.ts';
-import { learnedAppetite, learnedDefaults, learnedEfficiency, learnedPace } from './learned-figures.ts';
+import {
+  learnedAppetite,
+  learnedDefaults,
+  learnedEfficiency,
+  learnedPace,
+  learnedTastes,
+} from './learned-figures.ts';
 
 const of = (date: string) => ({ tripId: date, trip: `Walk of ${date}`, date });
 const hungry = (
@@ -47,6 +53,28 @@ describe('learnedAppetite', () => {
     const said = [hungry('2026-07-01', 'too much', true)];
     expect(learnedAppetite(said, 'Ada')).toMatchObject({ value: 1, history: [{ answer: 'too much' }] });
     expect(learnedAppetite(said, 'Ben')).toBeUndefined();
+  });
+});
+
+describe('learnedTastes', () => {
+  const taste = (date: string, eater: string, dish: string, answer: 'liked' | 'not liked'): Observation => ({
+    ...of(date),
+    ...{ kind: 'taste', eater, dish, answer },
+  });
+
+  it('goes by the latest word of an eater on each dish, and refuses none', () => {
+    const said = [
+      taste('2026-08-01', 'Ada', 'chili', 'not liked'),
+      taste('2026-07-01', 'Ada', 'chili', 'liked'),
+      taste('2026-07-01', 'Ada', 'bean stew', 'liked'),
+      taste('2026-07-01', 'Bo', 'soup', 'liked'),
+    ];
+    expect(learnedTastes(said, 'Ada').map(({ food, taste }) => [food, taste])).toEqual([
+      ['bean stew', 'gladly'],
+      ['chili', 'rather not'],
+    ]);
+    expect(learnedTastes(said, 'Cy')).toEqual([]);
+    expect(learnedDefaults(said).tastesOf('Bo')).toMatchObject([{ food: 'soup', taste: 'gladly' }]);
   });
 });
 

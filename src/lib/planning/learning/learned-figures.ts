@@ -1,6 +1,6 @@
 import type { Observation, ObservationOf } from '../model/observation.ts';
 import type { LearnedDefaults } from '../model/resolve-trip.ts';
-import type { FuelKind } from '../model/words.ts';
+import type { FuelKind, Liking, Taste } from '../model/words.ts';
 import type { Why } from '../model/why.ts';
 
 /*
@@ -64,6 +64,24 @@ export function learnedAppetite(
 export const eatersLearned = (observations: readonly Observation[]): string[] =>
   [...new Set(ofKind(observations, 'appetite').map(({ eater }) => eater))].sort();
 
+/** What each answer to a dish makes of a taste: a dish is never refused for it. */
+export const TASTE_OF: Readonly<Record<Liking, Taste>> = { liked: 'gladly', 'not liked': 'rather not' };
+
+/** What an eater says to dishes by their latest word on each, in the order of the alphabet. */
+export function learnedTastes(
+  observations: readonly Observation[],
+  eater: string,
+): { readonly food: string; readonly taste: Taste; readonly said: readonly ObservationOf<'taste'>[] }[] {
+  const ofEater = ofKind(observations, 'taste').filter((one) => one.eater === eater);
+  return [...Map.groupBy(ofEater, ({ dish }) => dish)]
+    .map(([food, said]) => ({ food, taste: TASTE_OF[said.at(-1)!.answer], said }))
+    .sort((a, b) => (a.food < b.food ? -1 : 1));
+}
+
+/** The names of everybody whose taste was said, in the order of the alphabet. */
+export const tastersLearned = (observations: readonly Observation[]): string[] =>
+  [...new Set(ofKind(observations, 'taste').map(({ eater }) => eater))].sort();
+
 /**
  * Sum of what was over the sum of what was planned, where the plan itself counts as one more trip that went as planned (common
  * practice): one trip moves half of the way, and many trips decide.
@@ -124,6 +142,7 @@ export function learnedDefaults(observations: readonly Observation[]): LearnedDe
         why: { code: 'appetite learned', eater, trips: figure.history.length },
       };
     },
+    tastesOf: (eater) => learnedTastes(observations, eater),
     partyFactor:
       pace && pace.value !== 1
         ? {

@@ -4,6 +4,7 @@ import { AppetiteAnswer } from './observation.ts';
 import { LotCode } from './pouch-lot.ts';
 import { WaterFinding } from './recipe.ts';
 import { ShortText } from './kinds.ts';
+import { LIKINGS } from './words.ts';
 
 const grossG = z
   .number(wrong('not-a-weight'))
@@ -50,6 +51,16 @@ export const Afterwards = z.strictObject({
     .array(z.strictObject({ recipe: ShortText, finding: WaterFinding }))
     .max(600)
     .default([]),
+  portions: z
+    .array(z.strictObject({ recipe: ShortText, answer: AppetiteAnswer }))
+    .max(600)
+    .default([])
+    .describe('Whether a serving of a dish was enough'),
+  tastes: z
+    .array(z.strictObject({ recipe: ShortText, eater: ShortText, answer: z.enum(LIKINGS) }))
+    .max(24_000)
+    .default([])
+    .describe('Who liked a dish and who did not'),
   fuel: z.array(WeighedContainer).max(100).default([]),
   walkedH: z
     .array(

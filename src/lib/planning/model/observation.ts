@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { wrong } from './faults.ts';
 import { CalendarDate, FuelKind, ShortText } from './kinds.ts';
-import { APPETITES } from './words.ts';
+import { APPETITES, LIKINGS } from './words.ts';
 
 export const AppetiteAnswer = z.enum(APPETITES);
 export type AppetiteAnswer = z.infer<typeof AppetiteAnswer>;
@@ -36,6 +36,14 @@ export const Observation = z.discriminatedUnion('kind', [
       .describe(
         'The target was a figure entered for the trip or the eater, so the answer is no word on the usual one',
       ),
+  }),
+  z.strictObject({
+    kind: z.literal('taste'),
+    ...ofTrip,
+    tripId: ofTrip.tripId.optional().describe('Left out: said at home, of a pouch that was eaten there'),
+    eater: ShortText,
+    dish: ShortText,
+    answer: z.enum(LIKINGS),
   }),
   z.strictObject({
     kind: z.literal('fuel'),

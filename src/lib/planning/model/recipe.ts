@@ -5,7 +5,7 @@ import { Food } from './composition.ts';
 import { ENERGY_FACTORS } from './energy-factors.ts';
 import { wrong } from './faults.ts';
 import { CalendarDate, MealKind, ShortText, WaterKind } from './kinds.ts';
-import { KITCHEN_UNITS, WATER_FINDINGS } from './words.ts';
+import { APPETITES, KITCHEN_UNITS, WATER_FINDINGS } from './words.ts';
 
 export const KitchenUnit = z.enum(KITCHEN_UNITS);
 export type KitchenUnit = z.infer<typeof KitchenUnit>;
@@ -84,6 +84,13 @@ export const WaterNote = z.strictObject({
 });
 export type WaterNote = z.infer<typeof WaterNote>;
 
+/** Whether a serving was enough for those who ate it. */
+export const PortionNote = z.strictObject({
+  ...WaterNote.omit({ finding: true }).shape,
+  finding: z.enum(APPETITES),
+});
+export type PortionNote = z.infer<typeof PortionNote>;
+
 /** A dish as it is cooked, before it is dried. Amounts are for one cooking; a batch may cook it several times over. */
 export const Recipe = z.strictObject({
   name: ShortText.describe('Name of the dish'),
@@ -136,6 +143,11 @@ export const Recipe = z.strictObject({
     .max(200, wrong('too-many', { most: 200 }))
     .default([])
     .describe('How the water turned out, oldest first'),
+  portionNotes: z
+    .array(PortionNote)
+    .max(200, wrong('too-many', { most: 200 }))
+    .optional()
+    .describe('Whether its servings were enough, oldest first'),
   note: z
     .string()
     .trim()

@@ -95,9 +95,15 @@ export type KnownDay = {
 export type LearnedDefaults = {
   /** Times the target of an eater of that name. */
   appetiteOf(eater: string): Default<number> | undefined;
+  /** Dishes that an eater of that name liked or did not. */
+  tastesOf(eater: string): NonNullable<Eater['tastes']>;
   readonly partyFactor: Default<number> | undefined;
 };
-export const NOTHING_LEARNED: LearnedDefaults = { appetiteOf: () => undefined, partyFactor: undefined };
+export const NOTHING_LEARNED: LearnedDefaults = {
+  appetiteOf: () => undefined,
+  tastesOf: () => [],
+  partyFactor: undefined,
+};
 
 /** Whether somebody entered what an eater needs: for them, or for everybody of the trip who gave no body data. */
 export const hasOwnFigure = (eater: Eater, trip: Trip): boolean =>
@@ -152,6 +158,15 @@ export function resolveTrip(
     const appetite = hasOwnFigure(eater, trip) ? undefined : learned.appetiteOf(eater.name);
     return appetite ? orDefault(`party.${index}.appetite`, undefined, appetite) : 1;
   };
+  /** What was entered for the trip, and what was learned of other dishes. */
+  const tastesOf = ({ name, tastes = [] }: Eater): NonNullable<Eater['tastes']> => {
+    const entered = new Set(tastes.map(({ food }) => food.toLocaleLowerCase('en')));
+    const learnt = learned
+      .tastesOf(name)
+      .filter(({ food }) => !entered.has(food.toLocaleLowerCase('en')))
+      .map(({ food, taste }) => ({ food, taste }));
+    return [...tastes, ...learnt];
+  };
   const firstMeal = orDefault('firstMeal', trip.firstMeal, TRIP_DEFAULTS.firstMeal);
   const lastMealDefault =
     trip.dayCount === 1 && firstMeal === 'dinner'
@@ -173,7 +188,7 @@ export function resolveTrip(
       allergens: eater.allergens,
       diets: eater.diets,
       ...(eater.portion && { portion: eater.portion }),
-      ...(eater.tastes && { tastes: eater.tastes }),
+      ...(tastesOf(eater).length > 0 && { tastes: tastesOf(eater) }),
       maxLoadG: orDefault(`party.${index}.maxLoadG`, eater.maxLoadG, usual.maxLoadG),
       baseLoadG: orDefault(`party.${index}.baseLoadG`, eater.baseLoadG, usual.baseLoadG),
       waterCapacityMl: orDefault(

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { wrong } from './faults.ts';
 import { LotCode } from './pouch-lot.ts';
-import { TRAIL_NOTE_KINDS } from './words.ts';
+import { isVerdict, TRAIL_NOTE_KINDS } from './words.ts';
 
 /** The most notes that can be sent at once. */
 export const MOST_TRAIL_NOTES = 500;
@@ -36,7 +36,8 @@ export const TrailNote = z
       context.addIssue({ code: 'custom', path: [path], message });
     if (kind === 'left over' && servings === undefined)
       missing('servings', wrong('left-over-without-servings'));
-    if (kind !== 'left over' && pouches === 0) missing('pouches', wrong('under', { least: 1 }));
+    if (kind !== 'left over' && !isVerdict(kind) && pouches === 0)
+      missing('pouches', wrong('under', { least: 1 }));
   });
 export type TrailNote = z.infer<typeof TrailNote>;
 

@@ -54,9 +54,15 @@ export const WATER_FINDINGS = [
 export const TRAY_FEELS = ['not felt', 'dry through', 'cold spot', 'damp or soft spot'] as const;
 /** How the food of a trip was to one eater. */
 export const APPETITES = ['too little', 'right', 'too much'] as const;
+/** Whether a dish was liked by one who ate it. */
+export const LIKINGS = ['liked', 'not liked'] as const;
+export type Liking = (typeof LIKINGS)[number];
+/** How a dish was, noted right after it was eaten; these notes move no pouches. */
+export const VERDICTS = [...LIKINGS, 'too wet', 'too dry', 'too little', 'too much'] as const;
+export type Verdict = (typeof VERDICTS)[number];
 /**
  * What became of pouches on the trail: opened and eaten, so much of what was opened thrown away, or carried home unopened; and of planned food in the shop: bought,
- * with or without a look whether its label lists the allergens that were planned with.
+ * with or without a look whether its label lists the allergens that were planned with; and how a dish was.
  */
 export const TRAIL_NOTE_KINDS = [
   'eaten',
@@ -64,7 +70,11 @@ export const TRAIL_NOTE_KINDS = [
   'brought home',
   'bought',
   'bought, label read',
+  ...VERDICTS,
 ] as const;
+/** @returns whether a note says how a dish was, and moves nothing. */
+export const isVerdict = (kind: (typeof TRAIL_NOTE_KINDS)[number]): kind is Verdict =>
+  (VERDICTS as readonly string[]).includes(kind);
 /** How much a notice matters, the gravest for the plan first: it cannot work so, somebody can be hurt, look at it, doubtful data, information. */
 export const NOTICE_SEVERITIES = ['attention', 'warning', 'caution', 'check', 'note'] as const;
 export type NoticeSeverity = (typeof NOTICE_SEVERITIES)[number];

@@ -17,9 +17,11 @@ import { hasLeft } from '$lib/ledger-kinds.ts';
 import { ShortText } from '$lib/planning/model/kinds.ts';
 import { problemsOf } from '$lib/presentation/problems.ts';
 import { dishName } from '$lib/planning/model/complete-lot.ts';
-import type { Recipe, WaterNote } from '$lib/planning/model/recipe.ts';
-import { WATER_FINDINGS } from '$lib/planning/model/words.ts';
-import { WATER_FINDING_WORDS } from '$lib/presentation/code-words.ts';
+import type { PortionNote, Recipe, WaterNote } from '$lib/planning/model/recipe.ts';
+import { eatersLearned, tastersLearned } from '$lib/planning/learning/learned-figures.ts';
+import { ShortText } from '$lib/planning/model/kinds.ts';
+import { APPETITES, LIKINGS, WATER_FINDINGS } from '$lib/planning/model/words.ts';
+import { APPETITE_WORDS, VERDICT_WORDS, WATER_FINDING_WORDS } from '$lib/presentation/code-words.ts';
 import type { App } from '$lib/server/app.ts';
 import { UserError } from '$lib/server/errors.ts';
 import type { Stored } from '$lib/server/records.ts';
@@ -34,7 +36,7 @@ type Refusal = RefusedForm & {
 
 const MOST_POUCHES = 100_000;
 /** The most notes that a recipe keeps; the oldest make room. */
-const MOST_WATER_NOTES = 200;
+const MOST_NOTES = 200;
 
 const noSuchLot = (code: string): never =>
   error(
@@ -71,6 +73,7 @@ export const load: PageServerLoad = async ({ locals: { app, readsOnly }, params,
       label: say(LOT_LABELS[field]!),
       whole,
     })),
+    eaters: readsOnly ? [] : await eatersKnown(app),
     hasRecipe: !readsOnly && (await recipeCalled(app, lot.recipe)) !== undefined,
     history,
     lastEntry: history[0]?.id ?? 0,
@@ -133,13 +136,32 @@ export const actions: Actions = {
     const pouches = wholePouches(read, 'eaten', 1);
     const finding = WATER_FINDINGS.find((each) => each === read.text('finding'));
     if (pouches === undefined) return fail<Refusal>(422, { ...read.refused(), of: 'eaten' });
-    const said = [finding && say(WATER_FINDING_WORDS[finding]), read.text('eatenNote')]
-      .filter(Boolean)
-      .join('; ');
+    const answer = APPETITES.find((each) => each === read.text('portion'));
+    const liking = LIKINGS.find((each) => each === read.text('liking'));
+    const who = ShortText.safeParse(read.text('who')).data;
+    const note = read.text('eatenNote') ?? '';
+    const said = [
+      finding && say(WATER_FINDING_WORDS[finding]),
+      answer && say('portion {answer}', { answer: say(APPETITE_WORDS[answer]) }),
+      liking && [who, say(VERDICT_WORDS[liking])].filter(Boolean).join(': '),
+      note,
+    ];
+    const date = app.today();
     try {
-      const { recipe } = await app.shelf.eatAtHome(code, pouches, said, read.number('lastEntry'));
-      if (finding)
-        await noteWater(app, recipe, { date: app.today(), finding, note: read.text('eatenNote') ?? '' });
+      const { recipe } = await app.shelf.eatAtHome(
+        code,
+        pouches,
+        said.filter(Boolean).join('; '),
+        read.number('lastEntry'),
+      );
+      await noteDish(app, recipe, {
+        ...(finding && { waterNotes: { date, finding, note } }),
+        ...(answer && { portionNotes: { date, finding: answer, note } }),
+      });
+      if (liking && who !== undefined)
+        await app.settings.learn({
+          ...{ kind: 'taste', trip: say('at home'), date, eater: who, dish: recipe, answer: liking },
+        });
     } catch (caught) {
       const status = addUserError(read, caught, 'eaten');
       return fail<Refusal>(status, { ...read.refused(), of: 'eaten' });
@@ -202,16 +224,31 @@ async function recipeCalled(app: App, name: string): Promise<Stored<Recipe> | un
   return (await app.kitchen.recipes.list()).find(({ value }) => dishName(value.name) === wanted);
 }
 
+type NewNotes = { readonly waterNotes?: WaterNote; readonly portionNotes?: PortionNote };
+
 /** A note that does not reach its recipe is in the history of the lot all the same. */
-async function noteWater(app: App, name: string, note: WaterNote): Promise<void> {
-  const stored = await recipeCalled(app, name);
+async function noteDish(
+  app: App,
+  name: string,
+  { waterNotes: water, portionNotes: portion }: NewNotes,
+): Promise<void> {
+  const stored = water || portion ? await recipeCalled(app, name) : undefined;
   if (!stored) return;
-  const waterNotes = [...stored.value.waterNotes, note].slice(-MOST_WATER_NOTES);
-  await app.kitchen.recipes
-    .update(stored.id, { ...stored.value, waterNotes }, stored.version)
-    .catch((caught: unknown) => {
-      if (!(caught instanceof UserError)) throw caught;
-    });
+  const { value } = stored;
+  const changed = {
+    ...value,
+    ...(water && { waterNotes: [...value.waterNotes, water].slice(-MOST_NOTES) }),
+    ...(portion && { portionNotes: [...(value.portionNotes ?? []), portion].slice(-MOST_NOTES) }),
+  };
+  await app.kitchen.recipes.update(stored.id, changed, stored.version).catch((caught: unknown) => {
+    if (!(caught instanceof UserError)) throw caught;
+  });
+}
+
+/** Whose taste or appetite is known, to be named again. */
+async function eatersKnown(app: App): Promise<string[]> {
+  const { learned } = await app.settings.get();
+  return [...new Set([...eatersLearned(learned), ...tastersLearned(learned)])].sort();
 }
 
 function wholePouches(read: FormReader, name: string, least: number): number | undefined {

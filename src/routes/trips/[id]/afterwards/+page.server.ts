@@ -66,7 +66,7 @@ export const actions: Actions = {
 async function opened(app: App, id: string) {
   const { stored, lots, settings, plan } = await planStoredTrip(app, id).catch(toHttpError);
   const [notes, recipes] = await Promise.all([app.trailNotes.list(id), app.kitchen.recipes.list()]);
-  const leftOver = notes.filter(({ kind, outcome }) => kind === 'left over' && outcome === 'entered');
+  const entered = notes.filter(({ outcome }) => outcome === 'entered');
   const names = new Set(recipes.map(({ value }) => value.name));
-  return { subjects: afterwardsSubjects(stored, plan, lots, leftOver, names), notes, settings };
+  return { subjects: afterwardsSubjects(stored, plan, lots, entered, names), notes, settings };
 }
