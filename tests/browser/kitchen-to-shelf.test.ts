@@ -242,6 +242,42 @@ test('the kitchen lists all of it; a note on the water moves the next batch', as
   expect(await shareOf()).toBe(before);
 });
 
+test('a batch that nobody weighed goes from its recipe to the shelf, with its checks, and is marked', async () => {
+  const page = await app.open(recipeAddress, { expected: REFUSED });
+  await page.getByRole('link', { name: 'Start a batch' }).click();
+  await page.waitForURL('**/batches/new?*');
+  await fill(page, { code: 'Q1' });
+  await press(page, 'Start, and skip to the pouches');
+  await page.waitForURL('**/quick');
+  await press(page, 'Seal and add to shelf');
+  expect(await problems(page)).toMatch(/Number of pouches: please fill this in/);
+  await fill(page, { pouches: 6, netG: 140, restG: 70 });
+  await page.locator('[name="absorber"]').selectOption('500 ml');
+  await press(page, 'Seal and add to shelf');
+  const said = await page.locator('main').innerText();
+  expect(said).toMatch(/not everything is confirmed safe and dry/);
+  expect(said).toMatch(/Cooked through before drying: poultry[^]*it is not ticked/);
+  expect(await page.locator('[name="restG"]').inputValue()).toBe('70');
+  for (const box of await page.getByRole('checkbox').all())
+    if ((await box.getAttribute('name'))?.startsWith('check.')) await box.check();
+  await fill(page, { 'reading.cooked poultry': 78 });
+  await press(page, 'Seal and add to shelf');
+  await page.waitForURL('**#sealed');
+  expect(await page.locator('#sealed').innerText()).toMatch(
+    /Not measured:\s+weight of the cooked dish.*dryness/,
+  );
+
+  const lot = await app.open('/shelf/Q1-1');
+  expect(await lot.locator('main').innerText()).toMatch(/Dryness\s+not measured[^]*about [\d,]+ kcal/);
+  const label = await app.open('/shelf/labels?code=Q1-1&copies=1');
+  expect(await label.locator('main').innerText()).toContain('Dryness NOT MEASURED');
+  const quick = await app.open('/kitchen/batches/new');
+  await fill(quick, { code: 'Q2' });
+  await press(quick, 'Start, and skip to the pouches');
+  await quick.waitForURL('**/quick');
+  await checkPage(app, path(quick));
+});
+
 test('what is taken out or deleted by mistake comes back', async () => {
   const page = await app.open(recipeAddress);
   const ingredients = page.getByRole('region', { name: 'Table of ingredients' });

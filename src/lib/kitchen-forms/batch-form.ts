@@ -2,8 +2,9 @@ import type { ShownIn } from '$lib/forms/lot-form.ts';
 import { atLines, linesOf } from '$lib/forms/lines.ts';
 import { bareField, withoutUndefined, type Entered, type FormReader } from '$lib/forms/read-form.ts';
 import { recipeTotals } from '$lib/planning/drying/recipe-totals.ts';
-import { safetyChecks, type SafetyStep } from '$lib/planning/drying/safety-steps.ts';
-import { Batch, Weighing, type PouchFill } from '$lib/planning/model/batch.ts';
+import { quickBatch } from '$lib/planning/drying/quick-batch.ts';
+import { SAFETY_STEPS, safetyChecks, type SafetyStep } from '$lib/planning/drying/safety-steps.ts';
+import { Batch, PouchesByWeight, Weighing, type PouchFill } from '$lib/planning/model/batch.ts';
 import { COOKING_CLASSES } from '$lib/planning/model/words.ts';
 import { COOKING_CLASS_WORDS } from '$lib/presentation/code-words.ts';
 import type { Kitchen } from '$lib/planning/model/kitchen.ts';
@@ -29,6 +30,12 @@ export const BATCH_LABELS: Readonly<Record<string, Text>> = {
   'cup.volumeMl': text('Size of the cup'),
   'cup.netG': text('weight of a full cup'),
   servings: text('Servings'),
+  netG: text('Food in each pouch'),
+  restG: text('Food in one more pouch'),
+  pouches: text('Number of pouches'),
+  container: text('Pouch'),
+  absorber: text('Absorber'),
+  absorbers: text('Absorbers each'),
   mostPerPouch: text('Max servings per pouch'),
   fills: text('Pouches'),
   allergens: text('Allergens'),
@@ -81,6 +88,32 @@ const grams = (value: number | undefined, { unitSystem }: ShownIn, quantity: Qua
 /** The value of a container in a list to choose from: its label, and whether it is half of one. */
 export const containerValue = ({ pouch, half }: Pick<PouchFill, 'pouch' | 'half'>): string =>
   `${half ? 'half' : 'whole'} ${pouch.label}`;
+
+/** @returns the pouches that a batch can be packed into, whole and cut, with those that it was packed into before. */
+export const containerOptions = (
+  { pouches }: Pick<Kitchen, 'pouches'>,
+  { fills = [] }: Pick<Batch, 'fills'>,
+): { value: string; label: string }[] =>
+  [...pouches, ...fills.map(({ pouch }) => pouch)]
+    .filter((pouch, index, all) => all.findIndex(({ label: other }) => other === pouch.label) === index)
+    .flatMap((pouch) => [
+      { value: containerValue({ pouch, half: false }), label: pouch.label },
+      ...(pouch.canBeCut
+        ? [
+            {
+              value: containerValue({ pouch, half: true }),
+              label: say('half of {pouch}', { pouch: pouch.label }),
+            },
+          ]
+        : []),
+    ]);
+
+export const absorberOptions = ({
+  absorbers,
+}: Pick<Kitchen, 'absorbers'>): { value: string; label: string }[] => [
+  { value: '', label: say('{of, select, other {none}}', { of: 'absorber' }) },
+  ...absorbers.map(({ label }) => ({ value: label, label })),
+];
 
 /** @returns what the forms of the sheet are filled with. */
 export function batchFields(batch: Batch, fills: readonly PouchFill[], shown: ShownIn): Entered {
@@ -287,33 +320,35 @@ export const readPortions: ReadStep = (read, batch) => {
   });
 };
 
+/** The pouch of a line and its absorbers, of the equipment or as they were chosen before. @param at what the names of the fields of the line begin with */
+function readContainer(read: FormReader, { fills = [] }: Batch, kitchen: Kitchen, at: string) {
+  const [, part = '', label = ''] = /^(\w+) (.*)$/s.exec(read.text(`${at}container`) ?? '') ?? [];
+  const pouch = [...kitchen.pouches, ...fills.map((fill) => fill.pouch)].find((size) => size.label === label);
+  if (!pouch)
+    read.add([{ field: `${at}container`, message: say('choose one of the pouches of your equipment') }]);
+  const absorber = [...kitchen.absorbers, ...fills.flatMap((fill) => fill.absorber ?? [])].find(
+    (size) => size.label === read.text(`${at}absorber`),
+  );
+  const count = read.number(`${at}absorbers`) ?? 0;
+  return {
+    pouch,
+    half: part === 'half',
+    ...(absorber && count > 0 && { absorber }),
+    absorbers: absorber ? count : 0,
+  };
+}
+
 export const readFills: ReadStep = (read, batch, kitchen) => {
   const lines = linesOf(read.entered, 'fills').filter(
     (line) => read.text(`fills[${line}].pouches`) !== undefined,
   );
-  const pouches = [...kitchen.pouches, ...(batch.fills ?? []).map(({ pouch }) => pouch)];
-  const absorbers = [
-    ...kitchen.absorbers,
-    ...(batch.fills ?? []).flatMap(({ absorber }) => (absorber ? [absorber] : [])),
-  ];
-  const fills = lines.map((line) => {
-    const [, part = '', label = ''] = /^(\w+) (.*)$/s.exec(read.text(`fills[${line}].container`) ?? '') ?? [];
-    const pouch = pouches.find((size) => size.label === label);
-    if (!pouch)
-      read.add([
-        { field: `fills[${line}].container`, message: say('choose one of the pouches of your equipment') },
-      ]);
-    const absorber = absorbers.find((size) => size.label === read.text(`fills[${line}].absorber`));
-    const count = read.number(`fills[${line}].absorbers`) ?? 0;
-    return withoutUndefined({
-      pouch,
-      half: part === 'half',
+  const fills = lines.map((line) =>
+    withoutUndefined({
+      ...readContainer(read, batch, kitchen, `fills[${line}].`),
       servings: read.number(`fills[${line}].servings`),
       pouches: read.number(`fills[${line}].pouches`),
-      absorber: count > 0 ? absorber : undefined,
-      absorbers: absorber ? count : 0,
-    });
-  });
+    }),
+  );
   if (fills.length === 0)
     read.add([{ field: 'fills', message: say('enter at least one line, or take what is proposed') }]);
   return checked(read, { ...batch, fills }, (problems) =>
@@ -337,10 +372,37 @@ export const readSeal: ReadStep = (read, batch, _, today) =>
     checks: readChecks(read, batch, 'seal', today),
   });
 
+/** All that a batch needs that skips its steps: its pouches by weight, and the checks of every step. */
+export const readQuick: ReadStep = (read, batch, kitchen, today) => {
+  const said = read.accept(
+    PouchesByWeight.safeParse(
+      withoutUndefined({
+        pouches: read.number('pouches'),
+        netG: read.number('netG', { quantity: 'food' }),
+        restG: read.number('restG', { quantity: 'food' }),
+        servings: read.number('servings'),
+      }),
+      { reportInput: true },
+    ),
+  );
+  const how = readContainer(read, batch, kitchen, '');
+  const sealed = readSeal(read, batch, kitchen, today);
+  if (!said || !how.pouch || !sealed) return undefined;
+  const checks = SAFETY_STEPS.flatMap((step) => checksOfStep(read, batch, step, today));
+  return checked(read, quickBatch({ ...sealed, checks }, said, { ...how, pouch: how.pouch }), (problems) =>
+    renamed(problems, (field) => field.replace(/^fills\[\d+\]\./, '').replace('packedG', 'netG')),
+  );
+};
+
 /** The checks of a step as they are ticked on the form, or have their temperature entered; those of the other steps as they were. */
 function readChecks(read: FormReader, batch: Batch, step: SafetyStep, today: string): Batch['checks'] {
   const ofStep = safetyChecks(batch.recipe, batch.dryer.process).filter((check) => check.step === step);
   const others = batch.checks.filter(({ id }) => !ofStep.some((check) => check.id === id));
+  return [...others, ...checksOfStep(read, batch, step, today)];
+}
+
+function checksOfStep(read: FormReader, batch: Batch, step: SafetyStep, today: string): Batch['checks'] {
+  const ofStep = safetyChecks(batch.recipe, batch.dryer.process).filter((check) => check.step === step);
   const ticked = ofStep.flatMap(({ id, leastC }) => {
     if (read.choices(`check.${id}`).length === 0 && read.text(`reading.${id}`) === undefined) return [];
     const before = batch.checks.find((check) => check.id === id);
@@ -350,7 +412,7 @@ function readChecks(read: FormReader, batch: Batch, step: SafetyStep, today: str
         : read.number(`reading.${id}`, { quantity: 'temperature', stored: before?.readingC });
     return [withoutUndefined({ id, on: before?.on ?? today, readingC, note: before?.note ?? '' })];
   });
-  return [...others, ...ticked] as Batch['checks'];
+  return ticked;
 }
 
 const renamed = (problems: readonly Problem[], name: (field: string) => string): Problem[] =>

@@ -11,7 +11,7 @@ export type LabelLine = {
 
 /**
  * What a label of a size says, from the top: the one place that decides it. Of every size are the code, the best-before, what it
- * contains, the oxygen absorber, and how much water and time it takes.
+ * contains, the oxygen absorber, how much water and time it takes, and that nobody measured how dry it is.
  */
 export function labelLines(label: Label, size: SizeClass): LabelLine[] {
   const { name, code, servings, isShared, water, steep, energy, protein, netWeight, diets } = label;
@@ -31,6 +31,7 @@ export function labelLines(label: Label, size: SizeClass): LabelLine[] {
     { kind: 'strong', text: label.absorber },
     line('plain', pour, ...(steep ? [steep] : [])),
     { kind: 'strong', text: label.allergens },
+    ...(label.unweighed === undefined ? [] : [{ kind: 'strong', text: label.unweighed } as const]),
   ];
   if (size === 'dense') return [...lines, may(servings, energy.pouch)];
   return [

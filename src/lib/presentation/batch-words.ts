@@ -4,6 +4,7 @@ import type { CostKind } from '../planning/drying/costs.ts';
 import type { DrynessGap } from '../planning/drying/dryness.ts';
 import type { RunBasis } from '../planning/drying/expect-run.ts';
 import type { ContainerName } from '../planning/drying/portioning.ts';
+import type { Measurement } from '../planning/drying/quick-batch.ts';
 import type { RecipeProblem } from '../planning/drying/recipe-totals.ts';
 import {
   BEAN_RULE,
@@ -55,8 +56,17 @@ export function wordedSheet(sheet: BatchSheet, units: UnitSystem) {
     notices: sheet.notices.map((notice) => ({ ...notice, text: batchNoticeText(notice, units) })),
     blocks: sheet.blocks.map((block) => sealingBlockText(block, units)),
     holds: sheet.holds.map(sealingHoldText),
+    notMeasured: sheet.notMeasured.map((what) => say(MEASUREMENT_WORDS[what])),
   };
 }
+
+const MEASUREMENT_WORDS: Readonly<Record<Measurement, Text>> = {
+  dish: text('weight of the cooked dish'),
+  trays: text('weight of the trays'),
+  dryness: text('dryness'),
+  cup: text('volume of the dry food'),
+  electricity: text('electricity'),
+};
 
 type WordsOf = {
   readonly [Code in BatchNoticeCode]: (
@@ -482,6 +492,11 @@ export function sealingHoldText(hold: SealingHold): string {
     return say(
       'Water activity {reading}: from {limit} on, moulds and yeasts can grow. Dry on and measure again.',
       { reading: shownFixed(hold.waterActivity, 2), limit: shownFixed(hold.limit, 2) },
+    );
+  if ('inPouches' in hold)
+    return say(
+      'The pouches may still contain {share} water by weight, not counting fat; the limit is {most}. Check the weights, or open them and dry on.',
+      { share: percent(hold.inPouches), most: percent(hold.most) },
     );
   return 'tray' in hold
     ? say('Tray {number}: {reason}.', { number: hold.tray, reason: drynessGapText(hold.open) })

@@ -29,6 +29,11 @@ it('says what is in the pouch and what to do with it', () => {
   });
 });
 
+it('says that nobody measured how dry it is', () => {
+  expect(makeLabel(exampleLot({ weighedDry: false }), 'metric').unweighed).toContain('NOT MEASURED');
+  expect(makeLabel(exampleLot({ weighedDry: true }), 'metric').unweighed).toBeUndefined();
+});
+
 it('puts the unit system of the house first', () => {
   const { water, netWeight, protein } = makeLabel(exampleLot({ proteinG: 31 }), 'us');
   expect(water).toMatchObject({ pouch: '3 cups (700 ml)', serving: '1 1/2 cups (350 ml)' });

@@ -39,6 +39,8 @@ export type Label = {
   /** ISO 8601, as on the shelf. */
   readonly sealedOn: string;
   readonly bestBefore: string;
+  /** That nobody weighed whether it is dry. */
+  readonly unweighed: string | undefined;
   readonly absorber: string;
   readonly caution: string;
 };
@@ -75,6 +77,10 @@ export function makeLabel(lot: PouchLot, unitSystem: UnitSystem): Label {
     diets: lot.diets.map(dietLabel),
     sealedOn: aboutWhere(lot, 'sealedOn', lot.sealedOn),
     bestBefore: aboutWhere(lot, 'bestBefore', lot.bestBefore),
+    unweighed:
+      lot.weighedDry === false
+        ? say('Dryness NOT MEASURED: eat soon, and throw it away if it is damp.')
+        : undefined,
     absorber: isWet
       ? say('Remove the oxygen absorber before pouring water.')
       : say('Remove the oxygen absorber before eating.'),

@@ -268,6 +268,33 @@ export const newBatchReasons = (): Reasons => ({
   },
 });
 
+/** Why a batch that skips its steps begins as it does. */
+export function quickBatchReasons(kitchen: Kitchen): Reasons {
+  const { seal } = batchReasons(kitchen);
+  return {
+    quick: {
+      method: 'kitchen',
+      of: {
+        ...seal?.of,
+        servings: {
+          label: say('Servings in each pouch'),
+          why: say('those of the recipe, times cooked, shared by weight'),
+        },
+        container: { label: batchLabel('container'), why: say('the first of your equipment') },
+        absorber: {
+          label: batchLabel('absorber'),
+          why: say('none until you choose one: without it food is taken to keep less long'),
+        },
+        absorbers: { label: batchLabel('absorbers'), value: '1', why: say('one is usual (rule of thumb)') },
+        dryness: {
+          label: say('Dryness'),
+          why: say('food that was not weighed counts as damp as the limit allows, so it keeps less long'),
+        },
+      },
+    },
+  };
+}
+
 /** Why a batch is reckoned with as it is, by step. */
 export function batchReasons(kitchen: Kitchen): Reasons {
   const hours = PROCESSES.map((process) => {

@@ -274,6 +274,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   { field: 'pouchStands', label: text('Pouch stands up'), kind: 'yes or no', heading: 'pouch stands' },
   { field: 'cookAfter', label: text('Cook after rehydrating'), kind: 'cook after', heading: 'cook after' },
   { field: 'withdrawn', label: text('Withdrawn because'), kind: 'text', heading: 'withdrawn' },
+  { field: 'weighedDry', label: text('Weighed dry'), kind: 'yes or no', heading: 'weighed dry' },
   {
     field: 'grossWeightG',
     label: text('Weight with packaging'),

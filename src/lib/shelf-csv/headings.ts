@@ -76,6 +76,7 @@ const NAMES: Readonly<Partial<Record<ShelfField, string>>> = {
   pouchTakesBoilingWater: `boiling water in pouch, boil in bag, boil safe, takes boiling water, boiling water ok, heat proof, hitzefest, kochfest, kochwasserfest`,
   eatFromPouch: `eat from pouch, eat from bag, eaten from bag, aus dem beutel essbar`,
   pouchStands: `pouch stands, stands, stand up, stand up pouch, standbeutel, standbodenbeutel`,
+  weighedDry: `weighed dry, dryness weighed, dryness measured, trocken gewogen`,
   cookAfter: `cook after, cook after rehydrating, needs cooking`,
 };
 

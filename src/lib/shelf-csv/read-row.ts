@@ -343,6 +343,7 @@ export class RowReader {
       'pouchTakesBoilingWater',
       'eatFromPouch',
       'pouchStands',
+      'weighedDry',
     ] as const) {
       const cell = cells.get(field)?.[0];
       if (!cell) continue;

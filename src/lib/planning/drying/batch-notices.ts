@@ -185,7 +185,7 @@ function ofLoading(batch: Batch, { totals, load }: BatchFigures): BatchNotice[] 
 function ofSafety(batch: Batch, { dry, waterActivity }: BatchFigures): BatchNotice[] {
   const notices: BatchNotice[] = [];
   const activity = batch.waterActivity ?? waterActivity?.low;
-  if (dry.weighed && activity !== undefined && activity >= CONTROLLED_FROM)
+  if ((dry.weighed || batch.quick) && activity !== undefined && activity >= CONTROLLED_FROM)
     notices.push(
       notice('germs-can-grow', {
         waterActivity: activity,

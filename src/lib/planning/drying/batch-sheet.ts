@@ -7,11 +7,12 @@ import type { BatchFigures } from './batch-figures.ts';
 import { batchNotices, servingsIn, type BatchNotice } from './batch-notices.ts';
 import { batchCost, type BatchCost } from './costs.ts';
 import { dryFood, type DryFood } from './dry-food.ts';
-import { judgeDryness, type Dryness, type DrynessGap } from './dryness.ts';
+import { judgeDryness, type Dryness, type DrynessGap, type TrayDryness } from './dryness.ts';
 import { expectRun, type ExpectedRun, type Run } from './expect-run.ts';
 import { fillPouches, type FillSheet } from './fill-pouches.ts';
 import { trayCapacityG, trayLoads, traysFor } from './load-trays.ts';
 import { dryWeightG } from './mass-balance.ts';
+import { gapsFound, notMeasured, waterInPouches, type Measurement } from './quick-batch.ts';
 import { recipeTotals, type RecipeTotals } from './recipe-totals.ts';
 import { waterShareOf, waterToAddMl } from './rehydration.ts';
 import { openChecks, safetyChecks, whyCheckOpen, type CheckGap, type SafetyCheck } from './safety-steps.ts';
@@ -27,7 +28,9 @@ import {
 export type SealingHold =
   | { readonly tray: number; readonly open: DrynessGap }
   | { readonly check: SafetyCheck; readonly open: CheckGap }
-  | { readonly waterActivity: number; readonly limit: number };
+  | { readonly waterActivity: number; readonly limit: number }
+  /** Water in the pouches of a batch whose trays nobody weighed, share of the food without its fat. */
+  | { readonly inPouches: number; readonly most: number };
 
 export type BatchSheet = BatchFigures & {
   readonly fills: readonly FillSheet[];
@@ -39,6 +42,7 @@ export type BatchSheet = BatchFigures & {
   readonly holds: readonly SealingHold[];
   /** What sealing writes. */
   readonly lots: readonly PouchLot[];
+  readonly notMeasured: readonly Measurement[];
 };
 
 /**
@@ -66,7 +70,8 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
   const expectedWaterG = Math.max(0, load.wetG - expectedDryG);
   const filledShare = load.capacityG > 0 ? load.wetG / load.capacityG : 0;
   const run = expectRun(dryer, batch.preFrozen, expectedWaterG, filledShare, runs);
-  const dry = dryFood(batch, totals, load, dryness, expectedDryG);
+  const dry = dryFood(batch, totals, load, dryness, expectedDryG, process.mostResidualShare);
+  const inPouches = waterInPouches(batch, totals, load.wetG, dry);
   const share = waterShareOf(recipe, process);
   const waterMl = recipe.waterKind === 'none' ? 0 : waterToAddMl(dry.servingRemovedG, share.share);
   const wetMl = waterMl > 0 ? (dry.servingG + waterMl) / recipe.bulkGPerMl : 0;
@@ -82,7 +87,7 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
     steep: steepOf(recipe, process),
     cost: costOf(batch, kitchen, totals, load.share, dry, run, fills ?? []),
     allergens: allergensOf(totals, batch.allergens),
-    waterActivity: dampest(dryness),
+    waterActivity: dampest(inPouches ? [inPouches] : ofTrays(dryness)),
   };
   const notices = batchNotices(batch, kitchen, figures, fills, sealedOn);
   return {
@@ -94,17 +99,26 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
     })),
     notices,
     holds: [
-      ...dryness.trays.flatMap(({ open }, index) => open.map((gap) => ({ tray: index + 1, open: gap }))),
+      ...dryness.trays.flatMap(({ open }, index) =>
+        gapsFound(batch, open).map((gap) => ({ tray: index + 1, open: gap })),
+      ),
+      ...(inPouches && inPouches.value > process.mostResidualShare
+        ? [{ inPouches: inPouches.value, most: process.mostResidualShare }]
+        : []),
       ...activityHolds(batch),
       ...openChecks(batch),
     ],
     ...sealedLots(batch, figures, fills ?? [], notices, sealedOn),
+    notMeasured: notMeasured(batch, dry),
   };
 }
 
-/** Of the tray with most water, with the range of its moisture and of the estimate. */
-function dampest({ trays }: Dryness): WaterActivity | undefined {
-  const known = trays.flatMap(({ fatFree }) => (fatFree ? [fatFree] : []));
+type Moisture = NonNullable<TrayDryness['fatFree']>;
+const ofTrays = ({ trays }: Dryness): Moisture[] =>
+  trays.flatMap(({ fatFree }) => (fatFree ? [fatFree] : []));
+
+/** Of the food with most water, with the range of its moisture and of the estimate. */
+function dampest(known: readonly Moisture[]): WaterActivity | undefined {
   const worst = (end: 'low' | 'value' | 'high') =>
     waterActivityOf(Math.max(...known.map((tray) => tray[end])))[end];
   return known.length > 0 ? { value: worst('value'), low: worst('low'), high: worst('high') } : undefined;

@@ -1,6 +1,7 @@
 import type { Batch } from '../model/batch.ts';
 import type { Process } from '../model/kitchen.ts';
 import type { Dryness } from './dryness.ts';
+import { servingsNow } from './serving-size.ts';
 import { moistureAt } from './mass-balance.ts';
 import { scaleParts, type Parts, type RecipeTotals } from './recipe-totals.ts';
 
@@ -36,6 +37,7 @@ export const USUAL_BULK: Readonly<Record<Process, number>> = { 'freeze-dried': 0
  *
  * @param load wet food on the trays, g, and its share of the dish
  * @param expectedDryG g
+ * @param mostResidualShare the dampest food that is let onto the shelf: what nobody weighed dry is taken to be so
  */
 export function dryFood(
   batch: Batch,
@@ -43,13 +45,15 @@ export function dryFood(
   load: { readonly wetG: number; readonly share: number },
   dryness: Dryness,
   expectedDryG: number,
+  mostResidualShare: number,
 ): DryFood {
   const weighed = dryness.trays.length > 0 && dryness.trays.every(({ residual }) => residual !== undefined);
-  const dryG = weighed ? dryness.nowG : expectedDryG;
+  const isQuick = batch.quick === true && !weighed;
+  const dryG = weighed ? dryness.nowG : Math.max(expectedDryG, isQuick ? (batch.packedG ?? 0) : 0);
   const packedG = batch.packedG ?? dryG;
   const servings =
     batch.servings ??
-    Math.max(1, Math.round(batch.recipe.servings * batch.timesCooked * Math.min(1, load.share)));
+    Math.max(1, Math.round(servingsNow(batch.recipe) * batch.timesCooked * Math.min(1, load.share)));
   const packedShare = dryG > 0 ? packedG / dryG : 0;
   const perServing = (load.share * packedShare) / servings;
   const servingG = packedG / servings;
@@ -57,7 +61,10 @@ export function dryFood(
   return {
     dryG,
     packedG,
-    residual: dryG > 0 ? Math.max(0, moistureAt(load.wetG, totals.moisture, dryG)) : 0,
+    residual: Math.max(
+      isQuick ? mostResidualShare : 0,
+      dryG > 0 ? moistureAt(load.wetG, totals.moisture, dryG) : 0,
+    ),
     weighed,
     servings,
     servingG,

@@ -93,6 +93,40 @@ export const MOISTURE_UNSURE = 0.015;
 const STANDS_OUT = 0.03;
 
 /**
+ * What is left of the water of food, from its weight before and now.
+ *
+ * @param wetG weight before, g
+ * @param dish its moisture and fat then, shares of its weight
+ * @param nowG weight now, g
+ * @returns shares of what is there, and of that without its fat, which holds no water
+ */
+export function waterLeft(
+  wetG: number,
+  { moisture, fatShare }: { readonly moisture: number; readonly fatShare: number },
+  nowG: number,
+): { readonly residual: Range; readonly fatFree: Range } {
+  const at = (wetMoisture: number) =>
+    Math.max(0, moistureAt(wetG, Math.min(1, Math.max(0, wetMoisture)), nowG));
+  const residual = {
+    value: at(moisture),
+    low: at(moisture - MOISTURE_UNSURE),
+    high: at(moisture + MOISTURE_UNSURE),
+  };
+  const withoutFat = (share: number) => {
+    const waterG = share * nowG;
+    return waterG / Math.max(waterG, nowG - fatShare * wetG, 1e-9);
+  };
+  return {
+    residual,
+    fatFree: {
+      value: withoutFat(residual.value),
+      low: withoutFat(residual.low),
+      high: withoutFat(residual.high),
+    },
+  };
+}
+
+/**
  * Whether the food of each tray is dry: its weight has come to a stand, what is left of its water is within bounds, and it feels dry through.
  *
  * Tables know the water of a dish only within a range. Where two weighings show that no more leaves the food, the dry end of that range counts; else the wet end does. A loss is
@@ -125,22 +159,9 @@ export function judgeDryness(
     const nowG = last?.netG ?? wetG;
     const lossPerH =
       last && before ? (before.netG - last.netG) / (last.afterH - before.afterH) / last.netG : undefined;
-    const at = (wetMoisture: number) =>
-      Math.max(0, moistureAt(wetG, Math.min(1, Math.max(0, wetMoisture)), nowG));
-    const residual = last && {
-      value: at(moisture),
-      low: at(moisture - MOISTURE_UNSURE),
-      high: at(moisture + MOISTURE_UNSURE),
-    };
-    const withoutFat = (share: number) => {
-      const waterG = share * nowG;
-      return waterG / Math.max(waterG, nowG - fatShare * wetG, 1e-9);
-    };
-    const fatFree = residual && {
-      value: withoutFat(residual.value),
-      low: withoutFat(residual.low),
-      high: withoutFat(residual.high),
-    };
+    const { residual, fatFree } = last
+      ? waterLeft(wetG, { moisture, fatShare }, nowG)
+      : { residual: undefined, fatFree: undefined };
     const boundGPerH = figures.lossBoundPerH * wetG * (1 - moisture);
 
     const open: DrynessGap[] = [];

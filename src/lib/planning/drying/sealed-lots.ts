@@ -8,6 +8,7 @@ import type { BatchFigures } from './batch-figures.ts';
 import type { FillSheet } from './fill-pouches.ts';
 import { lotOfFill } from './lot-of-fill.ts';
 import type { ContainerName } from './portioning.ts';
+import { markUnmeasured } from './quick-batch.ts';
 
 /** What keeps a batch from being sealed at all. */
 export type SealingBlock =
@@ -46,7 +47,7 @@ export function sealedLots(
 ): { lots: PouchLot[]; blocks: SealingBlock[] } {
   const { recipe, dryer, bestBefore } = batch;
   const blocks: SealingBlock[] = [];
-  if (batch.trays.length === 0) blocks.push({ code: 'no-tray-weighed' });
+  if (batch.trays.length === 0 && !batch.quick) blocks.push({ code: 'no-tray-weighed' });
   blocks.push(
     ...notices.filter(({ severity, code }) => severity === 'attention' || FORBIDS_SEALING.includes(code)),
   );
@@ -66,15 +67,18 @@ export function sealedLots(
     blocks.push({ code: 'best-before-sealing', bestBefore, sealedOn });
   if (blocks.length > 0) return { lots: [], blocks };
 
+  const marked = batch.quick ? markUnmeasured : (lot: PouchLot) => lot;
   const lots = fills.map(({ fill, keeping: kept, code }) =>
-    lotOfFill(recipe, figures, fill, {
-      code,
-      sealedOn,
-      bestBefore: bestBefore ?? kept?.bestBefore ?? sealedOn,
-      pouches: fill.pouches,
-      place: batch.place,
-      note: batch.note,
-    }),
+    marked(
+      lotOfFill(recipe, figures, fill, {
+        code,
+        sealedOn,
+        bestBefore: bestBefore ?? kept?.bestBefore ?? sealedOn,
+        pouches: fill.pouches,
+        place: batch.place,
+        note: batch.note,
+      }),
+    ),
   );
   const wrong = lots.flatMap(whatIsWrongWith);
   return wrong.length > 0 ? { lots: [], blocks: wrong } : { lots, blocks };

@@ -70,6 +70,15 @@ export const PouchFill = z.strictObject({
 });
 export type PouchFill = z.infer<typeof PouchFill>;
 
+/** What is known of pouches that are sealed already: how many, and what they weigh without the bag. */
+export const PouchesByWeight = z.strictObject({
+  pouches: PouchFill.shape.pouches,
+  netG: someWeightG(5000).describe('Food in each, g'),
+  restG: someWeightG(5000).optional().describe('Food in one more pouch with what was left, g'),
+  servings: PouchFill.shape.servings.optional().describe('Servings in each; left out: as the recipe says'),
+});
+export type PouchesByWeight = z.infer<typeof PouchesByWeight>;
+
 /** One cooking that was dried together, from the pot to the sealed pouches. Recipe and dryer are copies: later changes leave it alone. */
 export const Batch = z
   .strictObject({
@@ -143,6 +152,10 @@ export const Batch = z
     bestBefore: CalendarDate.optional().describe('Left out: by the storage table'),
     shopServingMinor: priceMinor().optional(),
     place: ShortText.optional().describe('Where its pouches are kept: a box, a shelf, a freezer'),
+    quick: z
+      .literal(true)
+      .optional()
+      .describe('Sealed by the weight of its pouches alone: nobody weighed whether it is dry'),
     sealed: z
       .strictObject({ on: CalendarDate, lots: z.array(LotCode) })
       .optional()

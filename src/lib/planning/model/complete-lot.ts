@@ -91,7 +91,7 @@ const MAIN_DISH: Omit<Dish, 'words'> = {
 const STEEP_MIN: Range = [USUAL_LOT.steepMin, 10, 25];
 const TARE_G: Range = [USUAL_LOT.tareG, 8, 25];
 /** A recipe that was cooked before, or another lot of it, comes out alike within so much. */
-const ALIKE = 0.1;
+export const ALIKE = 0.1;
 /** Where no date is stated at all, food is taken for this old, and is at most twice as old. */
 const UNDATED_MONTHS = 6;
 /** Fat in the dry food from which it keeps less long, as for batches: lean below the first, fatty above the second. */

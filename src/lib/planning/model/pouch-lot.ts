@@ -34,6 +34,7 @@ export const LotDetails = z.strictObject({
     .describe('Whether its pouch takes boiling water; missing: it does'),
   eatFromPouch: z.boolean().optional().describe('Whether it can be eaten from its pouch; missing: it can'),
   pouchStands: z.boolean().optional().describe('Whether its pouch stands by itself'),
+  weighedDry: z.boolean().optional().describe('Whether scales showed that it is dry; missing: nobody says'),
   cookAfter: CookAfter.optional().describe(
     'What has to be done after its water has gone in, before it is eaten: food that was dried raw has to be cooked',
   ),

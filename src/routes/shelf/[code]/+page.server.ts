@@ -19,7 +19,6 @@ import { problemsOf } from '$lib/presentation/problems.ts';
 import { dishName } from '$lib/planning/model/complete-lot.ts';
 import type { PortionNote, Recipe, WaterNote } from '$lib/planning/model/recipe.ts';
 import { eatersLearned, tastersLearned } from '$lib/planning/learning/learned-figures.ts';
-import { ShortText } from '$lib/planning/model/kinds.ts';
 import { APPETITES, LIKINGS, WATER_FINDINGS } from '$lib/planning/model/words.ts';
 import { APPETITE_WORDS, VERDICT_WORDS, WATER_FINDING_WORDS } from '$lib/presentation/code-words.ts';
 import type { App } from '$lib/server/app.ts';

@@ -1,4 +1,4 @@
-import { error, fail, redirect } from '@sveltejs/kit';
+import { fail, redirect } from '@sveltejs/kit';
 import { offerUndo, sayDone, type Done } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
@@ -12,30 +12,16 @@ import {
   readWeighing,
   type ReadStep,
 } from '$lib/kitchen-forms/batch-form.ts';
-import { batchSheet, type BatchSheet } from '$lib/planning/drying/batch-sheet.ts';
-import type { Batch } from '$lib/planning/model/batch.ts';
-import type { Kitchen } from '$lib/planning/model/kitchen.ts';
-import { sealingBlockText, wordedSheet } from '$lib/presentation/batch-words.ts';
-import type { App } from '$lib/server/app.ts';
+import { wordedSheet } from '$lib/presentation/batch-words.ts';
 import { UserError } from '$lib/server/errors.ts';
-import { knownRuns } from '$lib/server/kitchen-repository.ts';
-import type { Stored } from '$lib/server/records.ts';
 import { say } from '$lib/texts/say.ts';
 import { batchReasons } from '$lib/reasons/kitchen.ts';
 import type { Actions, PageServerLoad } from './$types';
+import { batchOf, sheetOf, whyNotSealed } from './sheet-of.ts';
 
 /** The steps of the sheet, each with a form of its own. */
 type Step = 'cook' | 'load' | 'dry' | 'portion' | 'fills' | 'seal' | 'delete';
 type Refusal = RefusedForm & { readonly of: Step };
-
-async function batchOf(app: App, id: string): Promise<Stored<Batch>> {
-  return (await app.kitchen.batches.get(id)) ?? error(404, say('Batch not found. It may have been deleted.'));
-}
-
-async function sheetOf(app: App, batch: Stored<Batch>, kitchen: Kitchen): Promise<BatchSheet> {
-  const others = (await app.kitchen.batches.list()).filter(({ id }) => id !== batch.id);
-  return batchSheet(batch.value, kitchen, knownRuns(kitchen, others, app.today()), app.today());
-}
 
 export const load: PageServerLoad = async ({ locals: { app }, params, parent }) => {
   const [stored, { shown }, kitchen] = await Promise.all([
@@ -138,24 +124,8 @@ export const actions: Actions = {
       }
       const sheet = await sheetOf(app, saved, kitchen);
       entered = { ...entered, version: [String(saved.version)] };
-      if (sheet.blocks.length > 0) {
-        read.add(
-          sheet.blocks.map((block) => ({ field: '', message: sealingBlockText(block, settings.unitSystem) })),
-        );
-        return refused(422);
-      }
-      if (sheet.holds.length > 0 && batch.releasedBecause === undefined) {
-        read.add([
-          {
-            field: 'releasedBecause',
-            message: say(
-              'not everything is confirmed safe and dry ({points} points, listed below). Keep drying, weigh again and tick what is done, or give a reason for releasing it anyway',
-              { points: sheet.holds.length },
-            ),
-          },
-        ]);
-        return refused(422);
-      }
+      read.add(whyNotSealed(sheet, batch, settings.unitSystem));
+      if (read.problems.length > 0) return refused(422);
       await app.kitchen.sealBatch(saved, sheet.lots, app.today());
     } catch (caught) {
       return refused(

@@ -58,6 +58,6 @@ export const actions: Actions = {
       return fail<RefusedForm>(addUserError(read, caught, 'code'), read.refused());
     }
     sayDone(cookies, 'batch-begun');
-    redirect(303, `/kitchen/batches/${id}`);
+    redirect(303, `/kitchen/batches/${id}${read.text('then') === 'quick' ? '/quick' : ''}`);
   },
 };
