@@ -52,6 +52,9 @@ export type App = {
   close(): Promise<void>;
 };
 
+/** A copy of gigabytes takes minutes to look through; what takes longer was made to. */
+const LONGEST_LOOK_MS = 30 * 60_000;
+
 /**
  * Opens a data folder, which is made where it is missing.
  *
@@ -77,7 +80,9 @@ export async function openApp(
     settings: new SettingsRepository(db),
     kitchen: new KitchenRepository(db, now),
     bin: new Bin(db, now),
-    backups: new Backups(db, folder, clock),
+    backups: new Backups(db, folder, clock, (copy) =>
+      apart.do({ kind: 'copy', ...copy }, { first: true, taskMs: LONGEST_LOOK_MS }),
+    ),
     imports: new ImportRepository(db, join(folder, 'imports'), clock),
     menus,
     apart,

@@ -16,11 +16,16 @@ export type Answer =
   | { readonly failed: 'RouteError'; readonly fault: RouteFault; readonly where: RouteError['where'] }
   | { readonly failed: 'UnreadableFile' | 'Error'; readonly message: string };
 
+/** What a process sends: with its answer the memory that it now holds, bytes. */
+export type Told = { readonly answer: Answer; readonly rss: number };
+
 export type Asking = {
   /** Aborted when nobody waits for the outcome any more: what waits is forgotten, what runs is ended. */
   readonly signal?: AbortSignal | undefined;
   /** Comes before what waits, as the owner at this machine does. */
   readonly first?: boolean | undefined;
+  /** How long it may take, where that is not the usual, ms. */
+  readonly taskMs?: number | undefined;
 };
 
 type Job = {
@@ -45,6 +50,8 @@ export type Limits = {
 const USUAL: Limits = { processes: 2, waiting: 24, taskMs: 120_000, idleMs: 20_000 };
 /** Of a process. What needs more ends it, and nothing else: memory that runs out in a thread would end the whole program. */
 const HEAP_MB = 200;
+/** A process that holds more when it has answered is ended, since it would keep that for as long as it rests. */
+const MOST_RESTING_BYTES = 150_000_000;
 /** What is smaller than this is read while others wait, since to hand it over would take longer. */
 const LARGE_BYTES = 50_000;
 /** So many people times days times lots are planned in some 0.1 s. */
@@ -141,9 +148,9 @@ export class Apart {
       else this.#end(worker);
       this.#next();
     };
-    const onMessage = (answer: Answer) => {
+    const onMessage = ({ answer, rss }: Told) => {
       job.settle(answer);
-      done(true);
+      done(rss <= MOST_RESTING_BYTES);
     };
     const onError = (error: Error) => {
       job.fail(error);
@@ -155,10 +162,11 @@ export class Apart {
       done(false);
     };
     const onAbort = () => done(false);
+    const taskMs = job.asking.taskMs ?? this.#limits.taskMs;
     const late = setTimeout(() => {
-      job.fail(tooLong(this.#limits.taskMs));
+      job.fail(tooLong(taskMs));
       done(false);
-    }, this.#limits.taskMs);
+    }, taskMs);
     worker.on('message', onMessage).on('error', onError).on('exit', onExit);
     signal?.addEventListener('abort', onAbort, { once: true });
     worker.send({ task: job.task, language: job.language });
@@ -166,7 +174,7 @@ export class Apart {
 
   #start(): ChildProcess {
     const worker = fork(join(usualRoot(), 'src/lib/server/apart/worker.ts'), {
-      execArgv: [`--max-old-space-size=${HEAP_MB}`, '--max-semi-space-size=8'],
+      execArgv: [`--max-old-space-size=${HEAP_MB}`, '--max-semi-space-size=4'],
       serialization: 'advanced',
       stdio: ['ignore', 'ignore', 'ignore', 'ipc'],
     });
@@ -198,6 +206,7 @@ export class Apart {
 }
 
 function isLarge(task: Task): boolean {
+  if (task.kind === 'copy') return true;
   if ('source' in task)
     return !(task.source instanceof Uint8Array) || task.source.length > LARGE_BYTES || 'own' in task;
   return task.trip.party.length * task.trip.dayCount * task.stock.length > LARGE_PLAN;

@@ -19,6 +19,7 @@ import { nameOnRoute } from '../../presentation/route-words.ts';
 import { wordedPlan } from '../../presentation/worded-plan.ts';
 import { readJsonFile, type JsonFile } from '../../read-json-file.ts';
 import type { DecimalMark } from '../../shelf-csv/read-cell.ts';
+import { lookThroughCopy, type CopyToLook } from '../backups/look-through-copy.ts';
 
 /** What was sent: itself, or the file that it was taken to where it is large. */
 export type Source = Uint8Array | { readonly path: string; readonly bytes: number };
@@ -38,7 +39,8 @@ export type Task =
   | { readonly kind: 'trip file'; readonly source: Source }
   | { readonly kind: 'trail notes'; readonly source: Source }
   | { readonly kind: 'GPX'; readonly source: Source; readonly pick: number | undefined }
-  | { readonly kind: 'foods'; readonly source: Source; readonly decimalMark: DecimalMark | undefined };
+  | { readonly kind: 'foods'; readonly source: Source; readonly decimalMark: DecimalMark | undefined }
+  | ({ readonly kind: 'copy' } & CopyToLook);
 
 /** What a request for a plan may leave out, as it is kept here. */
 export type Own = { readonly stock: Stock; readonly settings: Settings };
@@ -59,6 +61,7 @@ export type Outcome<Kind extends Task['kind']> = {
   'trail notes': Refused | { readonly notes: readonly TrailNote[] };
   GPX: RouteFromGpx;
   foods: FoodsCsv;
+  copy: undefined;
 }[Kind];
 
 /** @throws UserError, RouteError, UnreadableFile as what does it */
@@ -83,6 +86,9 @@ export async function doTask(task: Task): Promise<Outcome<Task['kind']>> {
       });
     case 'foods':
       return readFoodsCsv(await bytesOf(task.source), task.decimalMark);
+    case 'copy':
+      await lookThroughCopy(task);
+      return undefined;
   }
 }
 

@@ -23,7 +23,8 @@ import {
 } from '../test-data.ts';
 import { isDamaged } from '../storage-error.ts';
 import type { Comparison } from './compare-data.ts';
-import { readDataFile } from './data-file.ts';
+import { Apart } from '../apart/apart.ts';
+import { Backups } from './backups.ts';
 import { flipInIndex, INDEX_OF_CODES } from '../../../../tests/support/damage.ts';
 import { refuseUnlessSound } from './sqlite-copy.ts';
 
@@ -455,11 +456,12 @@ test('a file that is no copy is refused before anything is touched, with what is
   const changed = async (sql: string) => {
     const path = join(await temporaryFolder(), 'changed.sqlite');
     await writeFile(path, sound);
-    const database = new DatabaseSync(path);
+    const database = new DatabaseSync(path, { defensive: false });
     database.exec(sql);
     database.close();
     return readFile(path);
   };
+  const ENDLESS = 'with recursive n(i) as (select 1 union all select i + 1 from n)';
   const cut = join(await temporaryFolder(), 'cut.sqlite');
   await writeFile(cut, sound);
   await truncate(cut, Math.floor(sound.length / 2 / 4096) * 4096);
@@ -501,17 +503,42 @@ test('a file that is no copy is refused before anything is touched, with what is
     [
       'trigger.sqlite',
       await changed(
-        `create trigger endless after insert on lots begin insert into settings with recursive n(i) as (select 1 union all select i + 1 from n) select i, i from n; end`,
+        `create trigger endless after insert on lots begin insert into settings ${ENDLESS} select i, i from n; end`,
       ),
       'trigger "endless"',
     ],
     [
+      'hidden.sqlite',
+      await changed(
+        `create trigger endless after insert on lots begin insert into settings ${ENDLESS} select i, i from n; end;
+         pragma writable_schema = on;
+         update sqlite_master set name = 'sqlite_endless', sql = replace(sql, 'trigger endless', 'trigger sqlite_endless') where name = 'endless'`,
+      ),
+    ],
+    [
       'view.sqlite',
       await changed(
-        `alter table settings rename to other; create view settings as with recursive n(i) as (select 1 union all select i + 1 from n) select i as id, i as settings from n`,
+        `alter table settings rename to other; create view settings as ${ENDLESS} select i as id, i as settings from n`,
       ),
       'does not make',
     ],
+    [
+      'generated.sqlite',
+      await changed(
+        `alter table lots add column odd text generated always as (hex(zeroblob(length(code) * 100000000))) virtual`,
+      ),
+      'table "lots"',
+    ],
+    ['virtual.sqlite', await changed(`create virtual table odd using fts5 (words)`), 'table "odd'],
+    [
+      'crowd.sqlite',
+      await changed(
+        `begin; ${Array.from({ length: 2000 }, (_, index) => `create table t${index} (x);`).join('')} commit`,
+      ),
+      'does not make',
+    ],
+    ['lacks.sqlite', await changed('drop trigger ledger_no_update'), 'lacks', 'trigger "ledger_no_update"'],
+    ['keyless.sqlite', await changed(`drop index ledger_by_lot`), 'lacks', 'index "ledger_by_lot"'],
     ['index.sqlite', await changed(`create index odd on lots (hex(zeroblob(length(code))))`), 'index "odd"'],
     [
       'versions.sqlite',
@@ -561,18 +588,42 @@ test('a file that is no copy is refused before anything is touched, with what is
   expect(await dataOf(app)).toEqual(before);
 });
 
-test('a file of JSON that would not fit into memory is refused before it is read, with the way out', async () => {
+test('a file of JSON may have its tables in any order', async () => {
+  const app = await openTestApp();
+  await fillEveryTable(app, 30);
+  const before = await exported(app);
+  const turned = Object.fromEntries(Object.entries(JSON.parse(before) as object).toReversed());
+  const other = await openTestApp();
+  await other.backups.restore((await takeIn(other, 'all.json', JSON.stringify(turned, undefined, 2))).name);
+  expect(withoutVersions(await exported(other))).toBe(withoutVersions(before));
+});
+
+test('a row of a file of JSON that never ends is refused before it is held in memory', async () => {
+  const app = await openTestApp();
+  const endless = async function* () {
+    yield Buffer.from('{"format":"ridgelarder-data","tables":"0001-shelf-ledger-trips","lots":[{"code":"');
+    for (let times = 0; times < 1000; times += 1) yield Buffer.alloc(100_000, 'x');
+  };
+  await expectUserError(app.backups.takeIn('endless.json', endless()), 'Refused', 'endless.json', 'lots[0]');
+});
+
+test('a copy is looked through in a process of its own, which is ended where that takes too long', async () => {
   const folder = await temporaryFolder();
-  const path = join(folder, 'all.json');
-  await writeFile(path, '{');
-  await truncate(path, 200_000_001);
-  await expectUserError(
-    readDataFile(path, 'all.json', folder),
-    'TooLarge',
-    '"all.json"',
-    '200 MB',
-    'SQLite database',
+  const source = await openTestApp();
+  await fillEveryTable(source, 300);
+  const sound = await source.backups.withFile('sqlite', (path) => readFile(path));
+  const apart = new Apart({ taskMs: 1 });
+  const db = await openDatabase(folder);
+  const backups = new Backups(
+    db,
+    folder,
+    () => new Date(),
+    (copy) => apart.do({ kind: 'copy', ...copy }),
   );
+  await expectUserError(backups.takeIn('x.sqlite', new Blob([sound]).stream()), 'Refused', 'longer than 0 s');
+  apart.close();
+  await db.destroy();
+  expect(await readdir(join(folder, 'backups'))).toEqual([]);
 });
 
 test('what is no name of a copy opens nothing', async () => {

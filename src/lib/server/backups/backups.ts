@@ -1,24 +1,21 @@
 import { createWriteStream } from 'node:fs';
-import { copyFile, open, readdir, rename, rm, stat } from 'node:fs/promises';
+import { copyFile, readdir, rm, stat } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
-import { DatabaseSync } from 'node:sqlite';
 import { pipeline } from 'node:stream/promises';
 import { sql } from 'kysely';
-import { DEFAULT_MIGRATION_TABLE } from 'kysely/migration';
 import { say } from '../../texts/say.ts';
 import { BACKUP_FOLDER, DATABASE_FILE } from '../data-folder.ts';
 import { copyDatabase } from '../database/copy-database.ts';
-import { isOnPostgres, MIGRATIONS } from '../database/migrations.ts';
+import { isOnPostgres } from '../database/migrations.ts';
 import { openDatabase, reading, writing, type Database } from '../database/open-database.ts';
 import { replaceData } from '../database/replace-data.ts';
 import { UserError } from '../errors.ts';
 import { wrongBalances } from '../ledger.ts';
 import { isConstraint, isDamaged, storageError } from '../storage-error.ts';
-import { checkData } from './check-data.ts';
 import { compareData, type Comparison } from './compare-data.ts';
 import { copyName, readCopyName, superfluous, type Copy, type Reason } from './copy-names.ts';
-import { fromNewer, readDataFile, writeDataFile } from './data-file.ts';
-import { refuseForeignSchema } from './refuse-foreign-schema.ts';
+import { writeDataFile } from './data-file.ts';
+import { lookThroughCopy, type CopyToLook } from './look-through-copy.ts';
 import {
   copySqlite,
   inWorkplace,
@@ -35,8 +32,6 @@ export type Damage = { readonly kind: 'structure' | 'counts'; readonly at: strin
 
 const DAY_MS = 86_400_000;
 const MOST_NAMED = 20;
-/** How a file of SQLite begins (sqlite.org/fileformat.html). */
-const SQLITE_HEADER = 'SQLite format 3\0';
 
 /** Copies of all data, each a SQLite file in `backups` of the data folder, wherever the data itself is kept. */
 export class Backups {
@@ -49,12 +44,20 @@ export class Backups {
   readonly #dataFolder: string;
   readonly #folder: string;
   readonly #clock: () => Date;
+  readonly #look: (copy: CopyToLook) => Promise<unknown>;
 
-  constructor(db: Database, dataFolder: string, clock: () => Date) {
+  /** @param look looks through what may be a copy, as `lookThroughCopy` does, which it is where it is left out */
+  constructor(
+    db: Database,
+    dataFolder: string,
+    clock: () => Date,
+    look: (copy: CopyToLook) => Promise<unknown> = lookThroughCopy,
+  ) {
     this.#db = db;
     this.#dataFolder = dataFolder;
     this.#folder = join(dataFolder, BACKUP_FOLDER);
     this.#clock = clock;
+    this.#look = look;
   }
 
   /** Where the copies are. */
@@ -253,21 +256,8 @@ export class Backups {
       await pipeline(counted, createWriteStream(file)).catch((error: unknown) => {
         throw storageError(error, resolve(file));
       });
-      const begin = await beginOf(file);
-      const path = join(place, DATABASE_FILE);
-      if (begin === SQLITE_HEADER) {
-        await rename(file, path);
-        await refuseUnlessOurs(path, fileName);
-      } else if (begin.trimStart().startsWith('{')) await readDataFile(file, fileName, place);
-      else throw noCopy(fileName);
-      const db = await openDatabase(place);
-      try {
-        await checkData(db, fileName);
-      } finally {
-        await db.destroy();
-      }
       const copy = this.#named('uploaded');
-      await copySqlite(path, join(this.#folder, copy.name));
+      await this.#look({ file, name: fileName, place, to: join(this.#folder, copy.name) });
       return copy;
     });
   }
@@ -312,11 +302,11 @@ export class Backups {
   async #opened<Result>(name: string, use: (db: Database) => Promise<Result>): Promise<Result> {
     const path = await this.pathOf(name);
     return this.#inWorkplace(async (place) => {
-      const opened = join(place, DATABASE_FILE);
-      await copyFile(path, opened).catch((error: unknown) => {
-        throw storageError(error, resolve(opened));
+      const file = join(place, 'file');
+      await copyFile(path, file).catch((error: unknown) => {
+        throw storageError(error, resolve(file));
       });
-      await refuseUnlessOurs(opened, name);
+      await this.#look({ file, name, place });
       const db = await openDatabase(place);
       try {
         return await use(db);
@@ -338,61 +328,11 @@ export class Backups {
   }
 }
 
-async function beginOf(path: string): Promise<string> {
-  const file = await open(path);
-  try {
-    const { buffer, bytesRead } = await file.read(Buffer.alloc(SQLITE_HEADER.length));
-    return buffer.toString('latin1', 0, bytesRead);
-  } finally {
-    await file.close();
-  }
-}
-
-/** @throws UserError `Refused` where a SQLite file is damaged, of another program, or of a newer version of this one */
-async function refuseUnlessOurs(path: string, name: string): Promise<void> {
-  let done: unknown[];
-  try {
-    // Before anything else is done with it: a check of the file already runs what its tables say of their columns.
-    await refuseForeignSchema(path, name);
-    await refuseUnlessSound(path, 'integrity_check');
-    const database = new DatabaseSync(path);
-    try {
-      const tables = database
-        .prepare('select name from sqlite_master where name = ?')
-        .all(DEFAULT_MIGRATION_TABLE);
-      if (tables.length === 0) throw noCopy(name);
-      done = database
-        .prepare(`select name from ${DEFAULT_MIGRATION_TABLE}`)
-        .all()
-        .map((row) => row['name']);
-    } finally {
-      database.close();
-    }
-  } catch (error) {
-    if (!isDamaged(error)) throw error;
-    throw new UserError(
-      'Refused',
-      say('"{name}" is damaged, so nothing was changed. Choose another copy.', { name }),
-      { cause: error },
-    );
-  }
-  const unknown = done.find((change) => !Object.hasOwn(MIGRATIONS, String(change)));
-  if (unknown !== undefined) throw fromNewer(name, String(unknown));
-}
-
 const notByIndexes = (cause: unknown): UserError =>
   new UserError(
     'Refused',
     say('More than the indexes is damaged, so they could not be rebuilt. Put back a copy of the data.'),
     { cause },
-  );
-
-const noCopy = (name: string): UserError =>
-  new UserError(
-    'Refused',
-    say('"{name}" is not a Ridgelarder backup or export. Nothing was changed. Is it the right file?', {
-      name,
-    }),
   );
 
 const tooLarge = (name: string, maxBytes: number): UserError =>

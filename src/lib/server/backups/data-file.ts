@@ -1,11 +1,9 @@
-import { createWriteStream } from 'node:fs';
-import { readFile, stat } from 'node:fs/promises';
+import { createReadStream, createWriteStream } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { pipeline } from 'node:stream/promises';
-import { Kysely, type Transaction } from 'kysely';
-import { z } from 'zod';
+import { Kysely, sql, type Transaction } from 'kysely';
 import { lotKeys } from '../../lot-keys.ts';
-import { problemsOf } from '../../presentation/problems.ts';
+import { parseJson } from '../../parse-json.ts';
 import { say } from '../../texts/say.ts';
 import { rowsOf, type Row } from '../database/copy-database.ts';
 import { migratorOf, MIGRATIONS } from '../database/migrations.ts';
@@ -16,12 +14,12 @@ import { sqliteDialect } from '../database/sqlite-dialect.ts';
 import type { Tables } from '../database/tables.ts';
 import { UserError } from '../errors.ts';
 import { storageError } from '../storage-error.ts';
+import { jsonMembers, NotMembers, type Member } from './json-members.ts';
+import { fromNewer } from './no-copy.ts';
 
 /* All data as one JSON file, see docs/data-file.md. */
 
 const FORMAT = 'ridgelarder-data';
-/** It is read whole, and takes some seven times its size in memory. */
-const LARGEST_BYTES = 200_000_000;
 type DataTable = (typeof DATA_TABLES)[number];
 
 /** Columns that hold JSON. In the file it stands as such, not as text. */
@@ -37,17 +35,6 @@ const JSON_COLUMNS: Readonly<Partial<Record<DataTable, readonly string[]>>> = {
 const MADE_COLUMNS = new Set(Object.keys(lotKeys({ code: '', recipe: '', note: '' })));
 const isMade = (table: DataTable, column: string) => table === 'lots' && MADE_COLUMNS.has(column);
 const isJson = (table: DataTable, column: string) => JSON_COLUMNS[table]?.includes(column) ?? false;
-
-const DataFile = z.strictObject({
-  format: z.literal(FORMAT),
-  tables: z.string(),
-  ...Object.fromEntries(
-    DATA_TABLES.map((table) => [table, z.array(z.record(z.string(), z.unknown())).optional()]),
-  ),
-});
-type DataFile = { readonly tables: string } & Readonly<
-  Partial<Record<DataTable, readonly Record<string, unknown>[]>>
->;
 
 /**
  * Writes all data into a JSON file, one line for each row, as it is at one moment. The same data is the same file, to the byte.
@@ -105,47 +92,87 @@ function opened(table: DataTable, row: Row): Record<string, unknown> {
 }
 
 /**
- * Makes a database from a JSON file of `writeDataFile`, of this version or an earlier one.
+ * Makes a database from a JSON file of `writeDataFile`, of this version or an earlier one. It is read row by row, twice: first to see of which version it is.
  *
  * @param name what the user calls the file
  * @param folder an empty one, in which the database is made; its tables are those of the file
- * @throws UserError `Refused` with what in the file is wrong, `TooLarge`
+ * @throws UserError `Refused` with what in the file is wrong
  */
 export async function readDataFile(path: string, name: string, folder: string): Promise<void> {
-  if ((await stat(path)).size > LARGEST_BYTES)
-    throw new UserError(
-      'TooLarge',
-      say(
-        '"{name}" is larger than {most} MB, the most that a file of JSON may be, as it is read whole. Put back a copy as a SQLite database, which may be of any size.',
-        { name, most: LARGEST_BYTES / 1_000_000 },
-      ),
-    );
-  const data = parse(await readFile(path, 'utf8'), name);
+  const members = () => membersOf(path, (problem, cause) => refused(name, problem, cause));
+  const tables = await tablesStated(members(), name);
   const db: Database = new Kysely({ dialect: sqliteDialect(join(folder, DATABASE_FILE), 0) });
   try {
-    const { error } = await migratorOf(db).migrateTo(data.tables);
+    const { error } = await migratorOf(db).migrateTo(tables);
     if (error) throw error;
     const known = new Map((await db.introspection.getTables()).map((table) => [table.name, table.columns]));
-    await db.transaction().execute(async (trx) => {
-      for (const table of DATA_TABLES) {
-        const columns = known.get(table);
-        if (!columns) continue; // it came with a later version
-        const rows = data[table];
-        if (!rows) throw refused(name, say('it lacks {field}', { field: table }));
-        for (const [index, row] of rows.entries()) {
-          const place = `${table}[${index}]`;
-          const closed = closedRow(table, row, columns, place, (problem) => refused(name, problem));
-          try {
-            await trx.insertInto(table).values(closed).execute();
-          } catch (error) {
-            throw refused(name, `${place} ${error instanceof Error ? error.message : String(error)}`, error);
-          }
+    const missing = new Set<string>(DATA_TABLES.filter((table) => known.has(table)));
+    let place = '';
+    try {
+      await db.transaction().execute(async (trx) => {
+        // Tables may stand in any order, also before those that they refer to.
+        await sql`pragma defer_foreign_keys = on`.execute(trx);
+        for await (const { key, index, value } of members()) {
+          if (isHeader(key)) continue;
+          place = key;
+          const table = DATA_TABLES.find((other) => other === key);
+          const columns = known.get(key);
+          if (!table || !columns) throw refused(name, say('{field} is not known', { field: key }));
+          missing.delete(table);
+          if (index === undefined) continue;
+          place = `${key}[${index}]`;
+          const row = closedRow(table, value, columns, place, (problem) => refused(name, problem));
+          await trx.insertInto(table).values(row).execute();
         }
-      }
-    });
+        place = '';
+        for (const table of missing) throw refused(name, say('it lacks {field}', { field: table }));
+      });
+    } catch (error) {
+      if (error instanceof UserError) throw error;
+      throw refused(name, `${place} ${error instanceof Error ? error.message : String(error)}`.trim(), error);
+    }
   } finally {
     await db.destroy();
   }
+}
+
+const isHeader = (key: string): boolean => key === 'format' || key === 'tables';
+
+type Read = Pick<Member, 'key' | 'index'> & { readonly value: unknown };
+
+/** The members of a file, each read. A table has to be a list. */
+async function* membersOf(
+  path: string,
+  wrong: (problem: string, cause?: unknown) => UserError,
+): AsyncGenerator<Read> {
+  try {
+    for await (const { key, index, text } of jsonMembers(createReadStream(path, 'utf8'))) {
+      const at = index === undefined ? key : `${key}[${index}]`;
+      const isList = text === undefined || index !== undefined;
+      if (isList === isHeader(key))
+        throw wrong(
+          say('{place} has something else under {field} than belongs there', { place: FORMAT, field: key }),
+        );
+      const read = text === undefined ? { value: undefined } : parseJson(text);
+      if ('fault' in read) throw wrong(`${at} ${read.fault}`);
+      yield { key, value: read.value, ...(index !== undefined && { index }) };
+    }
+  } catch (error) {
+    throw error instanceof NotMembers ? wrong(`${error.at} ${error.message}`.trim(), error) : error;
+  }
+}
+
+/** @returns the last change of the tables that a file is of */
+async function tablesStated(members: AsyncIterable<Read>, name: string): Promise<string> {
+  const header = new Map<string, unknown>();
+  for await (const { key, value } of members) if (isHeader(key)) header.set(key, value);
+  const tables = header.get('tables');
+  for (const field of ['format', 'tables'])
+    if (!header.has(field)) throw refused(name, say('it lacks {field}', { field }));
+  if (header.get('format') !== FORMAT || typeof tables !== 'string')
+    throw refused(name, say('{field} is not known', { field: 'format' }));
+  if (!Object.hasOwn(MIGRATIONS, tables)) throw fromNewer(name, tables);
+  return tables;
 }
 
 const refused = (name: string, problem: string, cause?: unknown): UserError =>
@@ -158,42 +185,18 @@ const refused = (name: string, problem: string, cause?: unknown): UserError =>
     { cause },
   );
 
-function parse(text: string, name: string): DataFile {
-  let value: unknown;
-  try {
-    value = JSON.parse(text);
-  } catch (error) {
-    throw refused(name, error instanceof Error ? error.message : String(error), error);
-  }
-  const parsed = DataFile.safeParse(value, { reportInput: true });
-  if (!parsed.success) {
-    const [problem] = problemsOf(parsed.error);
-    throw refused(name, `${problem?.field} ${problem?.message}`.trim(), parsed.error);
-  }
-  const data = parsed.data as unknown as DataFile;
-  if (!Object.hasOwn(MIGRATIONS, data.tables)) throw fromNewer(name, data.tables);
-  return data;
-}
-
-/** @param change the one that is not known here */
-export const fromNewer = (name: string, change: string): UserError =>
-  new UserError(
-    'Refused',
-    say(
-      '"{name}" was written by a newer Ridgelarder (its change "{change}" is not known here), so nothing was taken from it. Update this one first.',
-      { name, change },
-    ),
-  );
-
 type Column = { readonly name: string; readonly dataType: string; readonly isNullable: boolean };
 
 function closedRow(
   table: DataTable,
-  row: Readonly<Record<string, unknown>>,
+  given: unknown,
   columns: readonly Column[],
   place: string,
   wrong: (problem: string) => UserError,
 ): Row {
+  if (typeof given !== 'object' || given === null || Array.isArray(given))
+    throw wrong(say('{place} is no row of a table', { place }));
+  const row = given as Readonly<Record<string, unknown>>;
   const inFile = columns.filter(({ name }) => !isMade(table, name));
   const unknown = Object.keys(row).find((name) => !inFile.some((column) => column.name === name));
   if (unknown !== undefined)

@@ -7,32 +7,26 @@ import { migratorOf, MIGRATIONS } from '../database/migrations.ts';
 import type { Database } from '../database/open-database.ts';
 import { sqliteDialect } from '../database/sqlite-dialect.ts';
 import { UserError } from '../errors.ts';
+import { fromNewer, noCopy } from './no-copy.ts';
 
 /** A table, index, trigger or view, with the text that makes it. */
 type Part = { readonly kind: string; readonly name: string; readonly says: string };
 
 /**
  * A database of SQLite brings its own triggers, views and rules, and whoever reads or changes it runs them: one that never ends would stop the program. Taken are
- * those that the changes of this program make, and nothing else. Of a file without any of these changes, or with those of a newer program, this says nothing.
+ * those that the changes of this program make, all of them, and nothing else.
  *
  * @param path of a file that is not trusted, in a folder where others can be made
  * @param name what the user calls it
- * @throws UserError `Refused` naming the part that is not ours; what SQLite says where the file cannot be read
+ * @throws UserError `Refused` where it is of another program or a newer version, naming the part that is not ours or missing; what SQLite says where the file
+ *   cannot be read
  */
 export async function refuseForeignSchema(path: string, name: string): Promise<void> {
   const changes = Object.keys(MIGRATIONS);
   const latest = await partsAfter(changes.at(-1)!, path);
   const refuseOdd = (parts: readonly Part[], expected: readonly Part[]) => {
-    const known = new Set(expected.map(keyOf));
-    const odd = parts.find((part) => !known.has(keyOf(part)));
-    if (odd)
-      throw new UserError(
-        'Refused',
-        say(
-          '"{name}" has the {kind} "{part}", which Ridgelarder does not make, so it was not opened. Nothing was changed. Is it the right file?',
-          { name, kind: odd.kind, part: odd.name.slice(0, LONGEST_NAMED) },
-        ),
-      );
+    const odd = firstWithout(expected, parts);
+    if (odd) throw hasOdd(name, odd);
   };
   const foreign = new DatabaseSync(path, { readOnly: true });
   let done: string[];
@@ -40,7 +34,7 @@ export async function refuseForeignSchema(path: string, name: string): Promise<v
   try {
     parts = partsOf(foreign);
     const list = parts.filter((part) => part.name === DEFAULT_MIGRATION_TABLE);
-    if (list.length === 0) return;
+    if (list.length === 0) throw noCopy(name);
     // Even the list of changes could be a view, or work out its names without end.
     refuseOdd(list, latest);
     done = foreign
@@ -51,11 +45,45 @@ export async function refuseForeignSchema(path: string, name: string): Promise<v
     foreign.close();
   }
   const last = done.at(-1);
-  if (last === undefined || done.some((change) => !Object.hasOwn(MIGRATIONS, change))) return;
-  refuseOdd(parts, last === changes.at(-1) ? latest : await partsAfter(last, path));
+  const newer = done.find((change) => !Object.hasOwn(MIGRATIONS, change));
+  if (newer !== undefined) throw fromNewer(name, newer);
+  if (last === undefined) throw noCopy(name);
+  const expected = last === changes.at(-1) ? latest : await partsAfter(last, path);
+  refuseOdd(parts, expected);
+  const missing = firstWithout(parts, expected);
+  if (missing) throw lacks(name, missing);
 }
 
+/** @returns the first of some parts that is not among others */
+function firstWithout(others: readonly Part[], parts: readonly Part[]): Part | undefined {
+  const known = new Set(others.map(keyOf));
+  return parts.find((part) => !known.has(keyOf(part)));
+}
+
+const hasOdd = (name: string, { kind, name: part }: Part): UserError =>
+  new UserError(
+    'Refused',
+    say(
+      '"{name}" has the {kind} "{part}", which Ridgelarder does not make, so it was not opened. Nothing was changed. Is it the right file?',
+      { name, kind, part: part.slice(0, LONGEST_NAMED) },
+    ),
+  );
+
+/** Without a trigger, what is kept by it would be wrong from then on, and without an index two of one code could be. */
+const lacks = (name: string, { kind, name: part }: Part): UserError =>
+  new UserError(
+    'Refused',
+    say(
+      '"{name}" lacks the {kind} "{part}", without which counts can go wrong, so it was not opened. Nothing was changed. Choose another copy.',
+      { name, kind, part },
+    ),
+  );
+
 const LONGEST_NAMED = 80;
+/** So many parts at least are too many. */
+const MOST_PARTS = 1000;
+/** More characters than the longest part of ours has. */
+const LONGEST_PART = 10_000;
 
 /** @returns what a database consists of after a change of the program; it is made beside a file for that */
 async function partsAfter(change: string, beside: string): Promise<Part[]> {
@@ -76,11 +104,11 @@ async function partsAfter(change: string, beside: string): Promise<Part[]> {
   }
 }
 
-/** What SQLite keeps for itself, such as the counters of keys, has no text. */
+/** Indexes that SQLite makes for its own rules have no text. */
 const partsOf = (database: DatabaseSync): Part[] =>
   database
     .prepare(
-      `select type as kind, name, sql as says from sqlite_master where sql is not null and name not like 'sqlite\\_%' escape '\\' limit 1000`,
+      `select type as kind, name, substr(sql, 1, ${LONGEST_PART}) as says from sqlite_master where sql is not null limit ${MOST_PARTS}`,
     )
     .all()
     .map((row) => ({ kind: String(row['kind']), name: String(row['name']), says: String(row['says']) }));
