@@ -1,11 +1,18 @@
 import { spawn } from 'node:child_process';
 import { on, once } from 'node:events';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { createInterface } from 'node:readline';
 import { pathToFileURL } from 'node:url';
 import { ROOT } from './run.ts';
+
+/** What `npm start` hands to Node. */
+const START = (
+  JSON.parse(readFileSync(path.join(ROOT, 'package.json'), 'utf8')) as { scripts: { start: string } }
+).scripts.start
+  .split(' ')
+  .slice(1);
 
 export type BuiltApp = {
   /** Address of the app, without a slash at the end. */
@@ -34,7 +41,7 @@ export async function startBuiltApp(
 ): Promise<BuiltApp> {
   const dataFolder = again?.dataFolder ?? mkdtempSync(path.join(tmpdir(), 'ridgelarder-'));
   const port = again ? new URL(again.origin).port : '0';
-  const server = spawn(process.execPath, [path.join(ROOT, 'src/tooling/start.ts')], {
+  const server = spawn(process.execPath, START, {
     cwd: ROOT,
     env: { ...process.env, ...environment, PORT: port, RIDGELARDER_DATA: dataFolder },
     stdio: ['ignore', 'pipe', 'inherit'],

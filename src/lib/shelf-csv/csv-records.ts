@@ -104,7 +104,7 @@ export async function openRecords(
 ): Promise<CsvFile> {
   const first: CsvRecord[] = [];
   for await (const batch of records()) {
-    first.push(...batch);
+    for (const record of batch) first.push(record);
     if (first.length >= SAMPLE_RECORDS + HEAD_ROWS) break;
   }
   if (first.length === 0)

@@ -4,12 +4,12 @@ import { UnreadableFile } from '../../shelf-csv/text-encoding.ts';
 import type { Language } from '../../texts/say.ts';
 import { UserError } from '../errors.ts';
 import { speaking } from '../language-of-request.ts';
-import type { Answer } from './apart.ts';
+import type { Answer, Told } from './apart.ts';
 import { doTask, type Task } from './tasks.ts';
 
 process.once('disconnect', () => process.exit());
 process.on('message', ({ task, language }: { readonly task: Task; readonly language: Language }) => {
-  const tell = (answer: Answer) => process.send?.(answer);
+  const tell = (answer: Answer) => process.send?.({ answer, rss: process.memoryUsage.rss() } satisfies Told);
   speaking(language, () => doTask(task)).then(
     (outcome) => tell({ outcome }),
     (error: unknown) => {
