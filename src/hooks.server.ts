@@ -30,7 +30,7 @@ async function answer({ event, resolve }: Parameters<Handle>[0]): Promise<Respon
     event.locals.app = await app().catch(toHttpError);
     await admit(event).catch(toHttpError);
     event.locals.isOwnerHere = !event.locals.readsOnly && isFromHere(event);
-    event.request = rememberForm(limitBody(event.request, event.route.id), event.locals);
+    event.request = rememberForm(limitBody(event.request, event.route.id, event.url.search), event.locals);
     const response = await resolve(event, {
       transformPageChunk: ({ html }) => html.replace('<html lang="en">', `<html lang="${language}">`),
     });

@@ -4,8 +4,9 @@
  * 250 ms or 400 MB. On a machine that does other things meanwhile, the first says more of the machine than of the program.
  */
 import { once } from 'node:events';
-import { readFileSync } from 'node:fs';
-import path from 'node:path';
+import { copyFileSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import path, { join } from 'node:path';
+import { DatabaseSync } from 'node:sqlite';
 import { Worker } from 'node:worker_threads';
 import { ensureBuilt } from '../../src/tooling/build.ts';
 import { fillDemo, startBuiltApp } from '../../src/tooling/built-app.ts';
@@ -17,8 +18,14 @@ const MOST_MB = 400;
 if (!ensureBuilt()) throw new Error('The build failed.');
 const app = await startBuiltApp();
 const trip = (await fillDemo(app.origin)).replace(/\/\w+$/, '');
+await fetch(`${app.origin}/settings/backups?/make`, {
+  method: 'POST',
+  headers: { origin: app.origin, 'content-type': 'application/x-www-form-urlencoded' },
+  redirect: 'manual',
+});
+const copy = readdirSync(join(app.dataFolder, 'backups')).find((name) => name.includes('by-hand')) ?? '';
 
-const file = (content: string, name: string) => {
+const file = (content: string | Uint8Array<ArrayBuffer>, name: string) => {
   const body = new FormData();
   body.append('file', new File([content], name));
   return body;
@@ -35,6 +42,26 @@ const track = (bytes: number) => {
     points += `<trkpt lat="${(46 + (i % 1000) / 1e5).toFixed(5)}" lon="${(9 + i / 1e6).toFixed(6)}"><ele>1234.5</ele></trkpt>`;
   return `<gpx><trk><trkseg>${points}</trkseg></trk></gpx>`;
 };
+/** A copy of the demo with something more in it. */
+function changedCopy(sql: string): Uint8Array<ArrayBuffer> {
+  const path = join(app.dataFolder, 'changed.sqlite');
+  copyFileSync(join(app.dataFolder, 'backups', copy), path);
+  const database = new DatabaseSync(path);
+  database.exec(`pragma synchronous = off; begin; ${sql}; commit`);
+  database.close();
+  const bytes = readFileSync(path);
+  rmSync(path);
+  return new Uint8Array(bytes);
+}
+const COUNTING = 'with recursive n(i) as (select 1 union all select i + 1 from n limit';
+const foreignCopy = () =>
+  changedCopy(
+    `create table odd (x, y generated always as (hex(zeroblob(x))) virtual); insert into odd (x) select i from (${COUNTING} 3000000) select i from n)`,
+  );
+const crowdedCopy = () =>
+  changedCopy(
+    `insert into mappings ("headerSignature", mapping) select i, '{}' from (${COUNTING} 1500000) select i from n)`,
+  );
 const CSV_HEAD = 'code,recipe,meal_kinds,sealed_on,best_before,pouches\n';
 const FORM = 'application/x-www-form-urlencoded';
 
@@ -96,12 +123,12 @@ const CASES: readonly Case[] = [
   ],
   ['notes: empty lists', `${trip}/notes.json`, () => filled('[],', 2e6, '{"notes":[', '[]]}'), JSON_TYPE],
   ['notes: wrong', `${trip}/notes.json`, () => filled('{"zz":1},', 2e6, '{"notes":[', '{}]}'), JSON_TYPE],
-  ['a track', `${trip}/route?/import`, () => file(track(39.9e6), 'x.gpx')],
-  ['GPX: nested tags', `${trip}/route?/import`, () => file(filled('<a>', 39.9e6, '<gpx>'), 'x.gpx')],
+  ['a track', `${trip}/route?/import`, () => file(track(19.9e6), 'x.gpx')],
+  ['GPX: nested tags', `${trip}/route?/import`, () => file(filled('<a>', 19.9e6, '<gpx>'), 'x.gpx')],
   [
     'GPX: points without end',
     `${trip}/route?/import`,
-    () => file(filled(point, 39.9e6, '<gpx><trk><trkseg>'), 'x.gpx'),
+    () => file(filled(point, 19.9e6, '<gpx><trk><trkseg>'), 'x.gpx'),
   ],
   [
     'GPX: attributes',
@@ -112,12 +139,12 @@ const CASES: readonly Case[] = [
   [
     'GPX: text',
     `${trip}/route?/import`,
-    () => file(filled('x', 39.9e6, '<gpx><trk><name>', '</name></trk></gpx>'), 'x.gpx'),
+    () => file(filled('x', 19.9e6, '<gpx><trk><name>', '</name></trk></gpx>'), 'x.gpx'),
   ],
   [
     'GPX: empty tracks',
     `${trip}/route?/import`,
-    () => file(filled('<trk/>', 39.9e6, '<gpx>', '</gpx>'), 'x.gpx'),
+    () => file(filled('<trk/>', 19.9e6, '<gpx>', '</gpx>'), 'x.gpx'),
   ],
   [
     'foods: odd rows',
@@ -146,7 +173,7 @@ const CASES: readonly Case[] = [
   [
     'shelf, pasted',
     '/shelf/import?/paste',
-    () => `text=${encodeURIComponent(filled('L1,soup,dinner,2026-01-01,2028-01-01,3\n', 20e6, CSV_HEAD))}`,
+    () => `text=${encodeURIComponent(filled('L1,soup,dinner,2026-01-01,2028-01-01,3\n', 3.3e6, CSV_HEAD))}`,
     FORM,
   ],
   [
@@ -155,7 +182,22 @@ const CASES: readonly Case[] = [
     () => file(filled('{},', 63.9e6, '{"format":"ridgelarder-data","tables":"x","lots":[', '{}]}'), 'x.json'),
   ],
   ['copy: brackets', '/settings/backups?/upload', () => file(filled('{"a":', 63.9e6), 'x.json')],
+  ['copy: one row', '/settings/backups?/upload', () => file(`{"a":["${'x'.repeat(63.8e6)}"]}`, 'x.json')],
+  ['copy: SQLite with tables of its own', '/settings/backups?/upload', () => file(foreignCopy(), 'x.sqlite')],
+  ['copy: SQLite with very many rows', '/settings/backups?/upload', () => file(crowdedCopy(), 'x.sqlite')],
+  [
+    'recipe: lines',
+    '/kitchen/recipes/paste?/paste',
+    () => `text=${encodeURIComponent(filled('200 g rice\n', 2.6e6))}`,
+    FORM,
+  ],
+  [
+    'recipe: a saved page',
+    '/kitchen/recipes/paste?/paste',
+    () => file(filled('<a>', 3.9e6, '<script type="application/ld+json">{', '}</script>'), 'x.html'),
+  ],
   ['form: fields', '/shelf/new?/add', () => filled('a&', 0.99e6), FORM],
+  ['form: just as many fields as are taken', '/shelf/new?/add', () => 'a&'.repeat(20_000), FORM],
   ['form: lines of a recipe', '/kitchen/recipes/new', () => filled('ingredients=x&', 0.99e6), FORM],
   [
     'form: people',

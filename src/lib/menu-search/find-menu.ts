@@ -68,13 +68,13 @@ export function gapShare(points: number, bound: number | undefined): number | un
   return points <= 1e-9 ? 0 : Math.max(0, (points - bound) / points);
 }
 
-/** Looks for menus in two threads. */
+/** Looks for menus in two processes. */
 export class MenuFinder {
-  readonly #threads: readonly [TaskRunner, TaskRunner];
+  readonly #runners: readonly [TaskRunner, TaskRunner];
 
-  /** @param root the folder that holds the project, from whose source the threads run */
+  /** @param root the folder that holds the project, from whose source they run */
   constructor(root: string = usualRoot()) {
-    this.#threads = [new TaskRunner(root), new TaskRunner(root)];
+    this.#runners = [new TaskRunner(root), new TaskRunner(root)];
   }
 
   /**
@@ -105,7 +105,7 @@ export class MenuFinder {
       best = { menu: toModel(next, fromModel(model, best.menu)), bound: undefined };
       model = next;
     }
-    const reasons = await this.#threads[0].run(
+    const reasons = await this.#runners[0].run(
       { kind: 'explain', problem, menu: best.menu },
       () => undefined,
     );
@@ -125,11 +125,11 @@ export class MenuFinder {
 
   /** What one more pouch and a relaxed rule would gain, and other menus to choose from. */
   weigh(problem: MenuProblem, menu: ModelMenu, signal?: AbortSignal): Promise<Weighed> {
-    return this.#threads[0].run({ kind: 'weigh', problem, menu }, () => undefined, signal);
+    return this.#runners[0].run({ kind: 'weigh', problem, menu }, () => undefined, signal);
   }
 
   async close(): Promise<void> {
-    await Promise.all(this.#threads.map((thread) => thread.close()));
+    await Promise.all(this.#runners.map((runner) => runner.close()));
   }
 
   async #round(
@@ -155,7 +155,7 @@ export class MenuFinder {
     };
     const seeds = effort === 'thorough' ? THOROUGH_SEEDS : [1];
     const tasks = seeds.map((seed, at) =>
-      (this.#threads[at] ?? this.#threads[0]).run(
+      (this.#runners[at] ?? this.#runners[0]).run(
         { kind: 'search', problem, effort, seed, starts },
         onReport,
         signal,

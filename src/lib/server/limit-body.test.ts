@@ -36,8 +36,23 @@ describe('a body', () => {
     await expect(limitBody(sending(1_000_001), null).text()).rejects.toMatchObject(REFUSED);
   });
 
-  it('with a file is left to its route', async () => {
-    expect(await limitBody(sending(2_000_000), '/shelf/import').text()).toHaveLength(2_000_000);
+  it('with a file is left to its action, and no other one of the same page', async () => {
+    const send = (search: string) => limitBody(sending(2_000_000), '/trips/new', search).text();
+    expect(await send('?/open')).toHaveLength(2_000_000);
+    await expect(send('?/plan')).rejects.toMatchObject(REFUSED);
+    await expect(send('')).rejects.toMatchObject(REFUSED);
+  });
+
+  it('of a form is refused where it has more fields than any page', async () => {
+    const send = (fields: number) => {
+      const body = 'a&'.repeat(fields);
+      return limitBody(new Request('http://localhost/', { method: 'POST', body }), '/settings').text();
+    };
+    expect(await send(20_000)).toHaveLength(40_000);
+    await expect(send(20_001)).rejects.toMatchObject({
+      status: 413,
+      body: { message: expect.stringMatching(/more than 20,000 fields/) },
+    });
   });
 
   it('that is compressed is not taken', () => {

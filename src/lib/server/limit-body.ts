@@ -3,42 +3,60 @@ import { say, sayNumber } from '../texts/say.ts';
 
 /** More than any form of the program holds that is filled in by hand. */
 const LARGEST_FORM_BYTES = 1_000_000;
-/** These take files or data, and say themselves how much; what is larger than any of them the server refuses (`LARGEST_UPLOAD` in `tooling/serve.ts`). */
-const TAKING_FILES: readonly (string | null)[] = [
+/** And more fields: a page of a hundred lots has a thousand. */
+const MOST_FIELDS = 20_000;
+/** Routes and actions of pages that take files or data, and say themselves how much; what is larger than any of them the server refuses (`LARGEST_UPLOAD` in `tooling/serve.ts`). */
+const TAKING_FILES: ReadonlySet<string> = new Set([
   '/api/plan',
-  '/kitchen/foods',
-  '/kitchen/recipes/paste',
-  '/settings/backups',
-  '/shelf/import',
+  '/kitchen/foods?/import',
+  '/settings/backups?/upload',
+  '/shelf/import?/file',
   '/shelf/import/upload',
   '/trips/[id]/notes.json',
-  '/trips/[id]/route',
-  '/trips/new',
-];
+  '/trips/[id]/route?/import',
+  '/trips/new?/open',
+]);
+/** What is pasted, or a page that a browser has saved, is longer than what is typed, bytes. */
+const LARGER_FORMS: Readonly<Record<string, number>> = {
+  '/kitchen/recipes/paste?/paste': 4_000_000,
+  '/shelf/import?/paste': 4_000_000,
+};
+const AMPERSAND = 0x26;
 
 /**
  * @param route SvelteKit's id of the route that was asked
+ * @param search of its address, which names the action of a page
  * @returns the request; where it sends more than a form can hold, whoever reads its body gets 413. All that is sent is taken all the same, as a browser reads
  *   the answer only then.
  * @throws HttpError 415 for a body that is compressed: a few bytes of it could stand for any number
  */
-export function limitBody(request: Request, route: string | null): Request {
+export function limitBody(request: Request, route: string | null, search = ''): Request {
   const coding = request.headers.get('content-encoding') ?? 'identity';
   if (coding !== 'identity')
     error(
       415,
       say('The request is compressed ({coding}), which is not accepted. Send it uncompressed.', { coding }),
     );
-  if (!request.body || TAKING_FILES.includes(route)) return request;
+  const asked = `${route ?? ''}${/^\?\/\w+/.exec(search)?.[0] ?? ''}`;
+  if (!request.body || TAKING_FILES.has(asked)) return request;
+  const most = LARGER_FORMS[asked] ?? LARGEST_FORM_BYTES;
   let bytes = 0;
+  let fields = 0;
+  const isTooMuch = () => bytes > most || fields > MOST_FIELDS;
   const body = request.body.pipeThrough(
     new TransformStream<Uint8Array<ArrayBuffer>, Uint8Array<ArrayBuffer>>({
       transform(piece, controller) {
         bytes += piece.byteLength;
-        if (bytes <= LARGEST_FORM_BYTES) controller.enqueue(piece);
+        for (
+          let at = piece.indexOf(AMPERSAND);
+          at >= 0 && !isTooMuch();
+          at = piece.indexOf(AMPERSAND, at + 1)
+        )
+          fields += 1;
+        if (!isTooMuch()) controller.enqueue(piece);
       },
       flush() {
-        if (bytes > LARGEST_FORM_BYTES) error(413, tooLarge(LARGEST_FORM_BYTES));
+        if (isTooMuch()) error(413, bytes > most ? tooLarge(most) : tooMany());
       },
     }),
   );
@@ -59,6 +77,12 @@ export function rememberForm(request: Request, locals: Pick<App.Locals, 'sent'>)
   };
   return request;
 }
+
+const tooMany = (): string =>
+  say(
+    'That has more than {most, number} fields, the most that can be sent at once, so nothing was changed. Send less at once.',
+    { most: MOST_FIELDS },
+  );
 
 /** Takes what nobody has read of a body, and forgets it: a browser reads an answer only when all is taken that it sends. */
 export async function takeRest({ body }: Request): Promise<void> {

@@ -208,7 +208,10 @@ export class Apart {
 function isLarge(task: Task): boolean {
   if (task.kind === 'copy') return true;
   if ('source' in task)
-    return !(task.source instanceof Uint8Array) || task.source.length > LARGE_BYTES || 'own' in task;
+    return (
+      (task.source instanceof Uint8Array ? task.source.length : task.source.bytes) > LARGE_BYTES ||
+      'own' in task
+    );
   return task.trip.party.length * task.trip.dayCount * task.stock.length > LARGE_PLAN;
 }
 

@@ -1,3 +1,4 @@
+import { createReadStream } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { z } from 'zod';
 import { readFoodsCsv, type FoodsCsv } from '../../foods/read-foods-csv.ts';
@@ -19,6 +20,8 @@ import { nameOnRoute } from '../../presentation/route-words.ts';
 import { wordedPlan } from '../../presentation/worded-plan.ts';
 import { readJsonFile, type JsonFile } from '../../read-json-file.ts';
 import type { DecimalMark } from '../../shelf-csv/read-cell.ts';
+import { openTable } from '../../workbook/open-table.ts';
+import { stage } from '../staged.ts';
 import { lookThroughCopy, type CopyToLook } from '../backups/look-through-copy.ts';
 
 /** What was sent: itself, or the file that it was taken to where it is large. */
@@ -40,6 +43,8 @@ export type Task =
   | { readonly kind: 'trail notes'; readonly source: Source }
   | { readonly kind: 'GPX'; readonly source: Source; readonly pick: number | undefined }
   | { readonly kind: 'foods'; readonly source: Source; readonly decimalMark: DecimalMark | undefined }
+  /** An uploaded table, whose rows are kept in its place. */
+  | { readonly kind: 'table'; readonly source: Exclude<Source, Uint8Array> }
   | ({ readonly kind: 'copy' } & CopyToLook);
 
 /** What a request for a plan may leave out, as it is kept here. */
@@ -61,6 +66,7 @@ export type Outcome<Kind extends Task['kind']> = {
   'trail notes': Refused | { readonly notes: readonly TrailNote[] };
   GPX: RouteFromGpx;
   foods: FoodsCsv;
+  table: undefined;
   copy: undefined;
 }[Kind];
 
@@ -86,6 +92,11 @@ export async function doTask(task: Task): Promise<Outcome<Task['kind']>> {
       });
     case 'foods':
       return readFoodsCsv(await bytesOf(task.source), task.decimalMark);
+    case 'table': {
+      const { path } = task.source;
+      await stage(path, await openTable(() => createReadStream(path)));
+      return undefined;
+    }
     case 'copy':
       await lookThroughCopy(task);
       return undefined;

@@ -121,7 +121,7 @@ export async function readDataFile(path: string, name: string, folder: string): 
           missing.delete(table);
           if (index === undefined) continue;
           place = `${key}[${index}]`;
-          const row = closedRow(table, value, columns, place, (problem) => refused(name, problem));
+          const row = closedRow(table, value(), columns, place, (problem) => refused(name, problem));
           await trx.insertInto(table).values(row).execute();
         }
         place = '';
@@ -138,9 +138,9 @@ export async function readDataFile(path: string, name: string, folder: string): 
 
 const isHeader = (key: string): boolean => key === 'format' || key === 'tables';
 
-type Read = Pick<Member, 'key' | 'index'> & { readonly value: unknown };
+type Read = Pick<Member, 'key' | 'index'> & { readonly value: () => unknown };
 
-/** The members of a file, each read. A table has to be a list. */
+/** The members of a file, each read when it is asked for. A table has to be a list. */
 async function* membersOf(
   path: string,
   wrong: (problem: string, cause?: unknown) => UserError,
@@ -153,9 +153,12 @@ async function* membersOf(
         throw wrong(
           say('{place} has something else under {field} than belongs there', { place: FORMAT, field: key }),
         );
-      const read = text === undefined ? { value: undefined } : parseJson(text);
-      if ('fault' in read) throw wrong(`${at} ${read.fault}`);
-      yield { key, value: read.value, ...(index !== undefined && { index }) };
+      const value = () => {
+        const read = text === undefined ? { value: undefined } : parseJson(text);
+        if ('fault' in read) throw wrong(`${at} ${read.fault}`);
+        return read.value;
+      };
+      yield { key, value, ...(index !== undefined && { index }) };
     }
   } catch (error) {
     throw error instanceof NotMembers ? wrong(`${error.at} ${error.message}`.trim(), error) : error;
@@ -165,7 +168,10 @@ async function* membersOf(
 /** @returns the last change of the tables that a file is of */
 async function tablesStated(members: AsyncIterable<Read>, name: string): Promise<string> {
   const header = new Map<string, unknown>();
-  for await (const { key, value } of members) if (isHeader(key)) header.set(key, value);
+  for await (const { key, value } of members) {
+    if (isHeader(key)) header.set(key, value());
+    if (header.size === 2) break;
+  }
   const tables = header.get('tables');
   for (const field of ['format', 'tables'])
     if (!header.has(field)) throw refused(name, say('it lacks {field}', { field }));

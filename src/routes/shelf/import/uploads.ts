@@ -19,7 +19,7 @@ import type { App } from '$lib/server/app.ts';
 import { UserError } from '$lib/server/errors.ts';
 import { say } from '$lib/texts/say.ts';
 import { uploadIsGone, type Upload } from '$lib/server/import-repository.ts';
-import { openStaged, stage } from './staged.ts';
+import { openStaged } from '$lib/server/staged.ts';
 
 /** The largest file that is taken. */
 export const MAX_UPLOAD_BYTES = 64_000_000;
@@ -38,7 +38,7 @@ const KEPT_DAYS = 7;
  * @throws UserError where it is too large or no table; nothing is kept then
  */
 export async function takeUpload(
-  { imports }: App,
+  { imports, apart }: App,
   fileName: string,
   stream: AsyncIterable<Uint8Array>,
 ): Promise<string> {
@@ -46,7 +46,7 @@ export async function takeUpload(
   const { id } = await imports.keepUpload(fileName, stream, MAX_UPLOAD_BYTES);
   try {
     const upload = await imports.upload(id);
-    if (upload) await stage(upload.path, await openTable(() => createReadStream(upload.path)));
+    if (upload) await apart.do({ kind: 'table', source: upload }, { first: true });
   } catch (caught) {
     await imports.removeUpload(id);
     throw caught instanceof UnreadableFile ? new UserError('Refused', caught.message) : caught;

@@ -18,8 +18,6 @@ import { foodTables } from '$lib/server/food-tables.ts';
 import { say } from '$lib/texts/say.ts';
 import type { Actions } from './$types';
 
-/** A saved page of a browser may be long, bytes. */
-const MOST_BYTES = 8_000_000;
 const USUAL_SERVINGS = 4;
 /** The most of a method that a recipe keeps. */
 const LONGEST_NOTE = 5000;
@@ -50,7 +48,7 @@ const linesOf = (form: FormData): LineFields[] => {
 
 async function pastedText(form: FormData): Promise<string> {
   const file = form.get('file');
-  if (file instanceof File && file.size > 0 && file.size <= MOST_BYTES) return file.text();
+  if (file instanceof File && file.size > 0) return file.text();
   const text = form.get('text');
   return typeof text === 'string' ? text : '';
 }

@@ -23,7 +23,7 @@ import { drawProfile, loadStretches } from '$lib/trip-views/profile.ts';
 import { routeReasons } from '$lib/reasons/trip.ts';
 import type { Actions, PageServerLoad } from './$types';
 
-const MAX_GPX_BYTES = 40_000_000;
+const MAX_GPX_BYTES = 20_000_000;
 
 type Answer = RefusedForm & {
   readonly of: 'import' | 'waypoints' | 'remove';

@@ -3,7 +3,7 @@ import { createReadStream, createWriteStream } from 'node:fs';
 import { rename, rm } from 'node:fs/promises';
 import { createInterface } from 'node:readline';
 import { z } from 'zod';
-import type { CsvFile, CsvRecord } from '$lib/shelf-csv/csv-records.ts';
+import type { CsvFile, CsvRecord } from '../shelf-csv/csv-records.ts';
 
 /*
  * An upload is parsed once, when it comes in: its rows are kept as lines of JSON below one that says what they are. What follows, the columns, the
