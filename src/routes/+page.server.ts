@@ -11,6 +11,7 @@ export const load: PageServerLoad = async ({ locals: { app } }) => {
     app.trips.listTrips(),
   ]);
   const coming = trips
+    .filter(({ trip }) => !trip.template)
     .map(({ id, trip, stage }) => ({
       id,
       name: trip.name,

@@ -200,7 +200,7 @@ test('a note that arrives for a deleted trip is shown in the list of trips, and 
   await press(page, 'Finish the trip');
   await said(page, 'Trip finished');
   await visit(page, `${trip}/party`);
-  await page.getByText('Duplicate, download, delete').click();
+  await page.getByText('Duplicate, template').click();
   await press(page, /^Delete/);
   await said(page, 'deleted');
   await send([note('eaten', code, 1)]);

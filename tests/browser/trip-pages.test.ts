@@ -205,6 +205,49 @@ test('a lot that does not suit an eater is marked with the reason', async () => 
   for (const option of await marked.allInnerTexts()) expect(option).toMatch(/^(not for .+: |meant for )/);
 });
 
+test('a template is apart from the trips, and trips are planned from it without scripts', async () => {
+  const page = await app.open(`${trip}/party`, { scripts: false });
+  await unfold(page);
+  await page.getByRole('button', { name: 'Duplicate' }).click();
+  await saidOn(page, 'This is your copy.');
+  await page.locator('[name="name"]').fill('Ridge, any year');
+  await page.getByRole('button', { name: 'Save, keep the menu' }).click();
+  await unfold(page);
+  await page.getByRole('button', { name: 'Make it a template' }).click();
+  await saidOn(page, 'This is a template now.');
+  const template = new URL(page.url()).pathname.replace(/\/party$/, '');
+  await visit(page, `${template}/pouches`);
+  expect(await page.getByRole('button', { name: /Set aside/ }).count()).toBe(0);
+
+  await visit(page, '/trips');
+  expect(await page.getByRole('heading', { level: 2, name: 'Ridge, any year' }).count()).toBe(0);
+  const templates = page.getByRole('region', { name: 'Templates' });
+  await templates.getByRole('link', { name: 'Plan a trip from it' }).click();
+  expect(await page.getByLabel('Trip', { exact: true }).inputValue()).toBe(template.split('/').at(-1));
+  await page.locator('form[action="?/copy"] [name="startDate"]').fill('2028-07-03');
+  await page.getByRole('button', { name: 'Plan it from this date' }).click();
+  await saidOn(page, 'This is your copy.');
+  await page.getByRole('heading', { level: 1, name: 'Ridge, any year' }).waitFor();
+  const made = new URL(page.url()).pathname.replace(/\/party$/, '');
+  expect(made).not.toBe(template);
+  expect(await (await page.request.get(`${app.origin}${made}/trip.json`)).json()).toMatchObject({
+    startDate: '2028-07-03',
+    party: [{ name: 'Ilse' }, { name: 'Tarek' }, { name: 'Oona' }, { name: 'Pavel' }],
+  });
+});
+
+test('a group of before goes on a new trip with all that is known of it', async () => {
+  const page = await app.open('/trips/new');
+  await page.getByLabel('Group', { exact: true }).selectOption({ index: 1 });
+  await page.getByRole('button', { name: 'Plan the trip' }).click();
+  await saidOn(page, 'Trip planned.');
+  const made = new URL(page.url()).pathname.replace(/\/menu$/, '');
+  const party = async (address: string) =>
+    ((await (await page.request.get(`${app.origin}${address}/trip.json`)).json()) as { party: unknown })
+      .party;
+  expect(await party(made)).toEqual(await party(trip));
+});
+
 test('two trips are never promised the same pouch', async () => {
   const page = await app.open(`${trip}/party`);
   await unfold(page);
@@ -228,7 +271,7 @@ test('two trips are never promised the same pouch', async () => {
   expect(await page.locator('main').innerText()).not.toMatch(/needs \d+ of lot/);
 
   await visit(page, `${copy}/party`);
-  await page.getByText('Duplicate, download, delete').click();
+  await page.getByText('Duplicate, template').click();
   await page.getByRole('button', { name: /^Delete "/ }).click();
   await saidOn(page, 'The trip is deleted.');
   expect(await page.getByRole('link', { name: /\(copy\)/ }).count()).toBe(0);

@@ -27,6 +27,8 @@ const DONE = {
   'trip-saved': text('Trip saved. The menu has not changed; to update it, choose Plan again under Menu.'),
   'trip-replanned': text('Trip saved and planned again. Locked meals did not change.'),
   'trip-copied': text('This is your copy. Its menu uses what is free on the shelf now.'),
+  'template-made': text('This is a template now. It is under Templates in the list of trips.'),
+  'template-unmade': text('This is a trip now, no longer a template.'),
   'trip-deleted': text('The trip is deleted.'),
   'water-saved': text('Water treatment and pot saved. Fuel and packs are updated.'),
   'container-added': text('Container added.'),

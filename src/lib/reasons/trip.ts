@@ -30,6 +30,12 @@ export function newTripReasons(usual: UsualValues): Reasons {
         partySize: { label: say('People'), value: '2', why: say('the smallest group that shares its packs') },
         dayCount: { label: say('Days'), value: '3', why: say('a long weekend') },
         startDate: { label: say('Start date'), why: say('today, so that only dates have to be changed') },
+        group: {
+          label: say('Group'),
+          value: say('new people, as many as entered'),
+          why: say('a group of an earlier trip brings its people along'),
+        },
+        trip: { label: say('Trip'), why: say('templates first, then the latest trips') },
         name: { label: say('Name of the trip'), why: say('from the start date; it can be changed later') },
         ...usualOf(usual, [
           'energyKcal',

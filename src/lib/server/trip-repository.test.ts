@@ -42,6 +42,23 @@ onEachDatabase(({ openTestApp, openTestDatabase, place }) => {
       expect(await app.trips.getTrip('none')).toBeUndefined();
     });
 
+    test('a template promises no pouches, and a trip that has some becomes none', async () => {
+      const app = await appWithShelf();
+      const { id } = await app.trips.createTrip(madeUpTrip());
+      const template = await app.trips.markTemplate(id, true, 1);
+      expect(template.trip.template).toBe(true);
+      await expectUserError(
+        app.trips.setAside(id, 2, [{ code: 'A', pouches: 1 }]),
+        'Refused',
+        'is a template',
+      );
+      expect(await places(app, 'A')).toEqual([5, 0, 0]);
+      const trip = await app.trips.markTemplate(id, false, 2);
+      expect(trip.trip).toEqual(madeUpTrip());
+      await app.trips.setAside(id, 3, [{ code: 'A', pouches: 1 }]);
+      await expectUserError(app.trips.markTemplate(id, true, 4), 'Refused', 'pouches of its own');
+    });
+
     test('trips are listed with the latest start first, each as far as its own pouches', async () => {
       const app = await appWithShelf();
       const make = (name: string, startDate: string) => app.trips.createTrip(madeUpTrip({ name, startDate }));

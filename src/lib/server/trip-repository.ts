@@ -128,6 +128,33 @@ export class TripRepository {
   }
 
   /**
+   * Makes a trip a template, for which nothing is set aside, or a template a trip.
+   *
+   * @throws UserError `NotFound`, `StaleVersion`, `Refused` where pouches are set aside, packed or eaten
+   */
+  markTemplate(id: string, isTemplate: boolean, version: number): Promise<StoredTrip> {
+    return this.#change(id, version, async (trx, { stored }) => {
+      if (isTemplate && stored.stage !== 'open')
+        throw new UserError(
+          'Refused',
+          say(
+            '"{trip}" has pouches of its own, so it cannot become a template. Release them, or make its copy one.',
+            {
+              trip: stored.trip.name,
+            },
+          ),
+        );
+      const { template: _, ...trip } = stored.trip;
+      const marked = isTemplate ? { ...trip, template: true } : trip;
+      await trx
+        .updateTable('trips')
+        .set({ trip: JSON.stringify(marked) })
+        .where('id', '=', id)
+        .execute();
+    });
+  }
+
+  /**
    * Deletes a trip into the bin and releases what is set aside for it. The histories of the lots keep its name.
    *
    * @returns the id in the bin
@@ -167,6 +194,7 @@ export class TripRepository {
   setAside(id: string, version: number, need: readonly PouchCount[]): Promise<StoredTrip> {
     return this.#change(id, version, async (trx, { stored, lines }) => {
       refuseOnceLeft(stored, text('set aside again'));
+      refuseForTemplate(stored);
       const needed = countsByCode(need);
       const promised = new Map(lines.map((line) => [line.code, line]));
       const free = await freePouches(trx, [...needed.keys()]);
@@ -494,6 +522,17 @@ function refuseOnceLeft(stored: StoredTrip, what: Text): void {
       say('"{trip}" is finished and cannot be {what}. Copy it to walk it once more.', {
         trip: stored.trip.name,
         what: say(what),
+      }),
+    );
+}
+
+/** A template promises no stock. */
+function refuseForTemplate({ trip }: StoredTrip): void {
+  if (trip.template)
+    throw new UserError(
+      'Refused',
+      say('"{trip}" is a template, so no pouches can be set aside for it. Plan a trip from it first.', {
+        trip: trip.name,
       }),
     );
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { FormReader } from '$lib/forms/read-form.ts';
-import { readNewTrip } from './new-trip.ts';
+import { exampleTrip } from '../../../tests/support/examples.ts';
+import { groupsOf, readNewTrip, readStart } from './new-trip.ts';
 
 function reader(fields: Record<string, string>): FormReader {
   const form = new FormData();
@@ -37,4 +38,47 @@ describe('readNewTrip', () => {
     expect(readNewTrip(read)).toBeUndefined();
     expect(read.problems.map((problem) => problem.field)).toEqual([field]);
   });
+});
+
+describe('a group of before', () => {
+  const party = [
+    { name: 'Ada', allergens: ['milk' as const] },
+    { name: 'Bo', maxLoadG: 9000 },
+  ];
+  const cookGroups = [{ name: 'North', eaters: ['Ada', 'Bo'] }];
+  const trips = [
+    { id: 'new', trip: exampleTrip({ name: 'Ridge', party, cookGroups }) },
+    { id: 'old', trip: exampleTrip({ name: 'Lakes', party: [{ name: 'Bo' }, { name: 'Ada' }] }) },
+    { id: 'other', trip: exampleTrip({ name: 'Coast', party: [{ name: 'Cy' }] }) },
+  ];
+  const groups = groupsOf(trips);
+
+  it('is listed once, as it was last', () =>
+    expect(groups.map(({ tripId, tripName }) => [tripId, tripName])).toEqual([
+      ['new', 'Ridge'],
+      ['other', 'Coast'],
+    ]));
+
+  it('comes with all that is known of its people, whatever number is entered', () =>
+    expect(readNewTrip(reader({ ...GOOD, partySize: '', group: 'new' }), groups)).toMatchObject({
+      dayCount: 5,
+      party: [
+        { name: 'Ada', allergens: ['milk'] },
+        { name: 'Bo', maxLoadG: 9000 },
+      ],
+      cookGroups,
+    }));
+
+  it('that is gone is refused, not replaced by strangers', () => {
+    const read = reader({ ...GOOD, group: 'gone' });
+    expect(readNewTrip(read, groups)).toBeUndefined();
+    expect(read.problems.map(({ field }) => field)).toEqual(['group']);
+  });
+});
+
+it('the start of a copy has to be a date', () => {
+  expect(readStart(reader({ startDate: '2027-07-05' }))).toBe('2027-07-05');
+  const read = reader({ startDate: 'soon' });
+  expect(readStart(read)).toBeUndefined();
+  expect(read.problems).toMatchObject([{ field: 'startDate' }]);
 });

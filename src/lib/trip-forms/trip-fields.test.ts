@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ALLERGENS } from '$lib/planning/model/allergens.ts';
 import { DIETS } from '$lib/planning/model/diets.ts';
+import { exampleLot } from '../../../tests/support/examples.ts';
 import { Trip } from '$lib/planning/model/trip.ts';
 import { TERRAINS, WALKING_TIME_METHODS } from '$lib/planning/model/route.ts';
 import {
@@ -294,6 +295,20 @@ describe('rows of the form', () => {
       expect(alike[`days[${index}].campAltitudeM`]).toEqual(['']);
     }
   });
+});
+
+it('what other pages hold of a trip is kept', () => {
+  const stored = Trip.parse({
+    ...TRIP,
+    template: true,
+    treatment: 'boil',
+    resupplies: [{ place: 'Mill', kind: 'box', day: 2 }],
+    planned: [{ way: 'buy', lot: exampleLot({ code: '+1' }) }],
+  });
+  expect(readTrip(reader(tripFields(stored, 'metric')), stored)?.trip).toEqual({ ...stored, menu: [] });
+  const shorter = reader({ ...tripFields(stored, 'metric'), dayCount: ['1'] });
+  expect(readTrip(shorter, stored)).toBeUndefined();
+  expect(shorter.problems.map(({ field }) => tripLabel(field))).toEqual(['Resupply, place 1']);
 });
 
 it('tripLabel says which eater or day', () => {

@@ -139,11 +139,12 @@ const ROWS: Readonly<Record<string, Text>> = {
   party: text('Person {number}'),
   days: text('Day {number}'),
   mealRules: text('Other meals, line {number}'),
+  resupplies: text('Resupply, place {number}'),
 };
 
 /** @returns the label of a field of a trip, with the eater, the day or the line where it is one of several: "Eater 2, may carry". */
 export function tripLabel(field: string): string | undefined {
-  const row = /^(party|days|mealRules)\[(\d+)\](?:\.(?:body\.)?([\w.]+))?/.exec(field);
+  const row = /^(party|days|mealRules|resupplies)\[(\d+)\](?:\.(?:body\.)?([\w.]+))?/.exec(field);
   if (!row) return LABELS[field] && say(LABELS[field]);
   const [, part = '', index, name = ''] = row;
   const which = say(ROWS[part] ?? text('Day {number}'), { number: Number(index) + 1 });
@@ -280,7 +281,9 @@ export function readTrip(
   const lastEntered = inTrip.findLastIndex((day) => Object.keys(day).length > 0);
 
   const meals = readMeals(read, stored, party);
+  const { menu: _menu, ...kept } = stored;
   const input = withoutUndefined({
+    ...kept,
     name: read.text('name') ?? '',
     startDate: read.text('startDate'),
     dayCount,
@@ -290,10 +293,8 @@ export function readTrip(
     planFor: read.text('planFor'),
     deficitShare: read.number('deficitShare', { quantity: 'share', stored: stored.deficitShare }),
     acclimatised: read.text('acclimatised'),
-    treatment: stored.treatment,
     party,
     days: inTrip.slice(0, lastEntered + 1),
-    route: stored.route,
     pace: withoutUndefined({
       method: read.text('pace.method'),
       ...numbers(PACE_NUMBERS, stored.pace, 'pace.'),

@@ -110,7 +110,8 @@ export const isUrgent = ({ severity, code }: Pick<Notice, 'severity' | 'code'>):
   (severity === 'attention' || severity === 'warning') && !SAID_ELSEWHERE.includes(code);
 
 /** What is to be done next, in the order of the work. */
-export type NextStep = 'get food' | 'set aside' | 'set aside again' | 'pack' | 'note' | 'record' | 'nothing';
+export type NextStep =
+  'copy' | 'get food' | 'set aside' | 'set aside again' | 'pack' | 'note' | 'record' | 'nothing';
 
 /** The four answers at the head of a trip. */
 export type Answers = {
@@ -128,10 +129,15 @@ export type Answers = {
   readonly pouches: number;
 };
 
-export function answersOf(
-  plan: TripPlan,
-  trip: { readonly stage: Stage; readonly matches: boolean; readonly isOver: boolean },
-): Answers {
+/** How far a trip has come. */
+type Standing = {
+  readonly stage: Stage;
+  readonly matches: boolean;
+  readonly isOver: boolean;
+  readonly isTemplate: boolean;
+};
+
+export function answersOf(plan: TripPlan, trip: Standing): Answers {
   const { shortfall, coming, fuel, water, carry, totals } = plan;
   const byMeal = Map.groupBy(shortfall.meals, ({ meal }) => meal);
   const containers = Map.groupBy(fuel.containers, ({ label }) => label);
@@ -157,10 +163,8 @@ export function answersOf(
   };
 }
 
-function nextStep(
-  lacksFood: boolean,
-  { stage, matches, isOver }: { readonly stage: Stage; readonly matches: boolean; readonly isOver: boolean },
-): NextStep {
+function nextStep(lacksFood: boolean, { stage, matches, isOver, isTemplate }: Standing): NextStep {
+  if (isTemplate) return 'copy';
   if (stage === 'finished') return 'nothing';
   if (hasLeft(stage)) return isOver ? 'record' : 'note';
   if (isOver) return stage === 'open' ? 'nothing' : 'record';

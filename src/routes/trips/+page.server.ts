@@ -10,7 +10,10 @@ const MOST_PLANNED = 8;
 
 export const load: PageServerLoad = async ({ locals: { app } }) => {
   const [listed, settings] = await Promise.all([app.trips.listTrips(), app.settings.get()]);
-  const stored = listed.map((trip) => {
+  const [templates, own] = [true, false].map((isTemplate) =>
+    listed.filter(({ trip }) => (trip.template ?? false) === isTemplate),
+  );
+  const stored = (own ?? []).map((trip) => {
     const endDate = addDays(trip.trip.startDate, trip.trip.dayCount - 1);
     return { ...trip, endDate, isOver: endDate < app.today() || trip.stage === 'finished' };
   });
@@ -34,7 +37,16 @@ export const load: PageServerLoad = async ({ locals: { app } }) => {
       };
     }),
   );
-  return { trips, conflicts: await app.trailNotes.conflictsOfDeleted() };
+  return {
+    trips,
+    templates: (templates ?? []).map(({ id, trip }) => ({
+      id,
+      name: trip.name,
+      dayCount: trip.dayCount,
+      eaterCount: trip.party.length,
+    })),
+    conflicts: await app.trailNotes.conflictsOfDeleted(),
+  };
 };
 
 export const actions: Actions = {

@@ -331,6 +331,10 @@ export type Resupply = z.infer<typeof Resupply>;
 
 const TripFields = z.strictObject({
   name: ShortText.describe('Name of the trip'),
+  template: z
+    .boolean()
+    .optional()
+    .describe('A trip that others are copied from: no pouches are set aside for it'),
   startDate: CalendarDate.describe('Date of day 1'),
   dayCount: z
     .int(wrong('not-whole-days'))

@@ -10,7 +10,7 @@ export const load: PageServerLoad = async ({ locals, params, parent }) => {
   const { stored, plan } = await plannedForPage(locals, params.id);
   const { stage, matches, isOver } = await parent();
   return {
-    answers: answersOf(plan, { stage, matches, isOver }),
+    answers: answersOf(plan, { stage, matches, isOver, isTemplate: stored.trip.template === true }),
     board: boardOf(plan),
     groups: plan.menu.groups.map(({ name }) => name),
     mayChange: !hasLeft(stored.stage),

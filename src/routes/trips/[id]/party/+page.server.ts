@@ -6,12 +6,14 @@ import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { learnedDefaults } from '$lib/planning/learning/learned-figures.ts';
 import { dropMeals } from '$lib/planning/menu/edit-menu.ts';
+import { nextStart } from '$lib/planning/model/copy-trip.ts';
 import { TRIP_DEFAULTS } from '$lib/planning/model/trip-defaults.ts';
+import { copyStoredTrip } from '$lib/server/copy-stored-trip.ts';
 import { DAYS_IN_BIN } from '$lib/server/bin.ts';
-import { createPlannedTrip, planMeals, type PlannedMeals } from '$lib/server/plan-meals.ts';
+import { planMeals, type PlannedMeals } from '$lib/server/plan-meals.ts';
 import { plannedForPage, planStoredTrip } from '$lib/server/plan-stored-trip.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
-import { say } from '$lib/texts/say.ts';
+import { readStart } from '$lib/trip-forms/new-trip.ts';
 import { dropped, type Dropped } from '$lib/trip-forms/dropped.ts';
 import {
   readTrip,
@@ -29,7 +31,7 @@ import type { Actions, PageServerLoad } from './$types';
 
 /** What an action hands back: what was saved meanwhile, what saving would drop, and the field to go to. */
 type Answer = RefusedForm & {
-  readonly of: 'save' | 'delete';
+  readonly of: 'save' | 'duplicate' | 'template' | 'delete';
   readonly newer?: { readonly version: number; readonly changes: readonly Difference[] };
   readonly drops?: Dropped;
   readonly focus?: string;
@@ -47,6 +49,7 @@ export const load: PageServerLoad = async ({ parent, locals, params }) => {
   return {
     fields: tripFields(trip, shown.unitSystem),
     daysInBin: DAYS_IN_BIN,
+    nextStart: nextStart(trip.startDate, locals.app.today()),
     usual,
     reasons: partyReasons(usual),
     byWay: usualByDay(trip, shown.unitSystem, learned),
@@ -120,13 +123,27 @@ export const actions: Actions = {
     } satisfies Answer;
   },
 
-  duplicate: async ({ locals: { app }, params, cookies }) => {
-    const { stored } = await planStoredTrip(app, params.id).catch(toHttpError);
-    const name = say('{name} (copy)', { name: stored.trip.name.slice(0, 110) });
-    const { withdrawn: _, ...trip } = stored.trip;
-    const copy = await createPlannedTrip(app, { ...trip, name });
+  duplicate: async ({ request, locals: { app }, params, cookies }) => {
+    const read = new FormReader(await request.formData(), 'metric');
+    const startDate = readStart(read);
+    if (!startDate) return fail<Answer>(422, { ...read.refused(), of: 'duplicate' });
+    const copy = await copyStoredTrip(app, params.id, startDate).catch(toHttpError);
     sayDone(cookies, 'trip-copied', copy.searchFailed && 'search-failed');
     redirect(303, `/trips/${copy.stored.id}/party`);
+  },
+
+  /** Makes the trip a template, or a template a trip. */
+  template: async ({ request, locals: { app }, params, cookies }) => {
+    const read = new FormReader(await request.formData(), 'metric');
+    const isTemplate = read.text('template') === 'yes';
+    try {
+      await app.trips.markTemplate(params.id, isTemplate, read.number('version') ?? 0);
+    } catch (caught) {
+      const status = addUserError(read, caught);
+      return fail<Answer>(status, { ...read.refused(), of: 'template' });
+    }
+    sayDone(cookies, isTemplate ? 'template-made' : 'template-unmade');
+    redirect(303, `/trips/${params.id}/party`);
   },
 
   delete: async ({ request, locals: { app }, params, cookies }) => {
