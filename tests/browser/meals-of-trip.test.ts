@@ -58,6 +58,7 @@ test('what is wrong is said at its field, which is open, and nothing typed is lo
 
 test('each cook group has a pot of its own', async () => {
   const page = await app.open(`${trip}/water`);
+  await page.locator('#water summary', { hasText: 'Change' }).click();
   await page.locator('[name="cookGroups[1].potMl"]').fill('0.9');
   await page.locator('form[action="?/water"]').getByRole('button', { name: 'Save' }).click();
   await atRest(page);

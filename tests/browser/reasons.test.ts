@@ -131,6 +131,7 @@ test('where a file is imported whose columns have to be guessed', async () => {
 
 test('a reason is read by keyboard and without scripts, leads into the method, and is not printed', async () => {
   const page = await app.open(`${trip}/water`, { scripts: false });
+  await page.locator('#water summary', { hasText: 'Change' }).click();
   const summary = page.locator('#water summary', { hasText: 'Defaults and why' });
   await summary.focus();
   await page.keyboard.press('Enter');

@@ -125,6 +125,23 @@ test('a fold opens where something in it is wrong, and only there, without scrip
   expect(await field(page, 'days[0].walkingH').isVisible()).toBe(false);
 });
 
+test('all packs stand beside each other without scripts, each says its point and opens, with the limit in view of a phone', async () => {
+  const page = await app.open(`${trip}/loads`, { widthPx: 390, scripts: false });
+  const packs = page.getByRole('region', { name: 'Heaviest pack of each day' });
+  const drawings = packs.getByRole('img');
+  expect(await drawings.count()).toBe(4);
+  const tops = await Promise.all([0, 1].map(async (nth) => (await drawings.nth(nth).boundingBox())?.y));
+  expect(Math.abs((tops[0] ?? NaN) - (tops[1] ?? NaN))).toBeLessThan(60);
+  expect(await drawings.nth(1).getAttribute('aria-label')).toMatch(
+    /^Tarek: [\d.]+ kg at most, on day 3; limit 19\.0 kg\. Heaviest of each day\. Day 1: [\d.]+ kg\./,
+  );
+  const limit = await packs.getByRole('columnheader', { name: 'Carry limit' }).boundingBox();
+  expect((limit?.x ?? NaN) + (limit?.width ?? NaN)).toBeLessThanOrEqual(390);
+  await packs.getByRole('link', { name: /^Tarek/ }).click();
+  const table = page.getByRole('table', { name: 'Pack of Tarek' });
+  await table.waitFor();
+});
+
 test('fewer days drop their meals only after saying so', async () => {
   const page = await app.open(`${trip}/party`, { expected: UNPROCESSABLE });
   await field(page, 'dayCount').fill('4');

@@ -70,6 +70,7 @@ test('a weight typed in grams stays one where another window chose ounces', asyn
   await settings.getByRole('button', { name: 'Save Units and money' }).click();
   await saved(settings);
 
+  await water.locator('#water summary', { hasText: 'Change' }).click();
   await field(water, 'stove.potG').fill('300');
   await water.locator('form[action="?/water"]').getByRole('button', { name: 'Save' }).click();
   await saved(water);

@@ -1,4 +1,5 @@
 import type { CarryPlan, DayLoad, Pack } from '../planning/model/trip-plan.ts';
+import { shownNumber, type UnitSystem } from '../presentation/show.ts';
 import { text, type Text } from '../texts/say.ts';
 
 /** What a pack is made of, in the order in which it is stacked. */
@@ -38,4 +39,12 @@ export function peakLoads({ packs, loads }: CarryPlan): DayLoad[] {
 export function heaviestOn({ loads }: Pick<CarryPlan, 'loads'>, day: number): DayLoad | undefined {
   const [first, ...rest] = loads.filter((load) => load.day === day);
   return first && rest.reduce((most, load) => (load.peakG > most.peakG ? load : most), first);
+}
+
+/** @returns the parts of packs that are more than nothing on some day, as figures are shown. */
+export function shownParts(days: readonly DayLoad[], system: UnitSystem): (typeof LOAD_PARTS)[number][] {
+  const nothing = shownNumber(0, 'pack', system);
+  return LOAD_PARTS.filter(({ key }) =>
+    days.some((day) => shownNumber(day[key], 'pack', system) !== nothing),
+  );
 }
