@@ -36,15 +36,15 @@ const NAMES: Readonly<Partial<Record<ShelfField, string>>> = {
     mhd, haltbar bis, haltbar, mindestens haltbar bis, mindesthaltbarkeit, mindesthaltbarkeitsdatum, haltbarkeit bis, haltbarkeit, haltbarkeitsdatum, verbrauchen bis, zu verbrauchen bis, essen bis, bis, gut bis, ablaufdatum, ablauf,
     verfallsdatum, aufbrauchen bis, ddm, a consommer avant, a consommer avant le, date limite`,
   keepsMonths: `shelf life, keeps, keeps for, keeping time, lasts, lasts for, good for, storage life, life, haltbarkeit, haltbar, haltbarkeitsdauer, halt, lagerdauer`,
-  pouches: `pouches, pouch count, number of pouches, no of pouches, nr of pouches, count, quantity, qty, qty left, quan, amount, amt, stock, in stock, on hand, have, we have, left, remaining, bags left, pouches left, packs left, now, still there, inventory,
+  pouches: `pouches, pouch count, number of pouches, no of pouches, nr of pouches, count, quantity, qty, qty left, quan, amount, amt, stock, in stock, on hand, no on hand, nr on hand, no in stock, no left, no of bags left, have, we have, left, remaining, bags left, pouches left, packs left, now, still there, inventory,
     how many, how many bags, how many left, packs, packets, bags, number of bags, no of bags, nr of bags, number, no, nr, sachets, portions packed, pieces, pcs, units, made, packed, total bags, bag count, baggies, mylar bags, meals,
     anzahl, anz, menge, stuck, stk, stuckzahl, bestand, vorrat, vorratig, noch da, noch vorhanden, vorhanden, rest, ubrig, beutel, anzahl beutel, beutelzahl, anz beutel, tuten, packungen, packchen, pack, pkt, pck, zahl, wieviele, wie viele, stuck vorratig,
     beutel vorratig, beutel ubrig, im regal, auf lager, lagerbestand, quantite, nombre, nombre de sachets`,
   servingsPerPouch: `servings, serves, serving, servings per pouch, servings per bag, servings per pack, servings bag, servings pouch, servings in bag, servings in a bag, serv, servs, srv, srvs, svgs, portions, portions per pouch, portions per bag, portions bag, portions each, servings each, size,
-    people, persons, total servings, servings total, total portions, for how many, feeds, feeds how many, no of servings, number of servings, ppl, pax, heads, for, serving count, bag size, pouch size,
-    portionen, portionen gesamt, gesamtportionen, portionen insgesamt, portionen pro beutel, portionen je beutel, portionen beutel, port, ports, portion, anzahl portionen, personen, pers, fur personen, fur wieviele, reicht fur, fur, esser, portionen je tute, portions par sachet, parts`,
+    people, persons, total servings, servings total, total portions, for how many, feeds, feeds how many, no of servings, number of servings, ppl, pax, heads, for, serving count, bag size, pouch size, portion size, serving size,
+    portionen, portionen gesamt, gesamtportionen, portionen insgesamt, portionen pro beutel, portionen je beutel, portionen beutel, port, ports, portion, anzahl portionen, portionsgrosse, personen, pers, fur personen, fur wieviele, reicht fur, fur, esser, portionen je tute, portions par sachet, parts`,
   dryWeightG: `dry weight, weight, weight dry, net weight, weight net, net, mass, dry mass, dry, dry wt, wt, wt dry, net wt, dried weight, weight dried, food weight, weight of food, weigh, weighs, contents weigh, contents weight, fill weight, fill, dry fill, finished weight, end weight, weight after drying, after drying,
-    serving size, portion size, serving weight, portion weight, bag weight, pouch weight, pack weight, weight of bag, weight of pouch, weight of serving, weight of portion, bag, pouch, serving, portion, size, amount, amt, grams, grammes, ounces, quantity,
+    serving size, portion size, serving weight, portion weight, bag weight, pouch weight, pack weight, weight of bag, weight of pouch, weight of serving, weight of portion, pouch size, bag size, pack size, packet size, packungsgrosse, beutelgrosse, bag, pouch, serving, portion, size, amount, amt, grams, grammes, ounces, quantity,
     trockengewicht, gewicht, gewicht trocken, nettogewicht, netto, gewicht netto, fullgewicht, fullmenge, einwaage, trocken, trockenmasse, masse, menge, gramm, beutelgewicht, portionsgewicht, portionsgrosse, portion, beutel, inhalt, endgewicht, gew, gewicht des inhalts, poids, poids sec, poids net`,
   grossWeightG: `gross weight, gross, weight gross, weight incl bag, weight including bag, weight with bag, weight with pouch, weight incl pouch, weight in bag, weight with packaging, packed weight, sealed weight, filled weight, filled pouch weight, filled bag weight, weight sealed, carry weight, trail weight,
     weight incl packaging, weight including packaging, weight including pouch, incl bag, with bag, wt incl bag, wt with bag, wt w bag, weight w bag, bruttogewicht, brutto, gewicht brutto, gewicht mit beutel, gewicht mit tute, gewicht inkl beutel, gewicht inkl verpackung, gewicht mit verpackung, mit beutel, mit verpackung, inkl beutel, packgewicht, poids brut`,
@@ -249,7 +249,7 @@ export function headingMeanings(heading: string): readonly Meaning[] {
 
   // A bag that is weighed with something in it.
   const isBag =
-    /(?:^| )(?:(?:bag|pouch|pack|packet|packung) (?:weight|wt|size)|(?:weight|wt) of (?:the )?(?:bag|pouch|pack)|beutelgewicht|tutengewicht|packungsgewicht)(?: |$)/.test(
+    /(?:^| )(?:(?:bag|pouch|pack|packet|packung) (?:weight|wt|size)|(?:weight|wt) of (?:the )?(?:bag|pouch|pack)|beutelgewicht|tutengewicht|packungsgewicht)(?: |$)|^(?:contents?|inhalt|fill|filling|fill weight|fullmenge|fullgewicht|einwaage)$/.test(
       whole,
     );
   const named = (text: string, sure: number): boolean => {
@@ -283,13 +283,17 @@ export function headingMeanings(heading: string): readonly Meaning[] {
   }
   if (!isNamed) partMeanings(bare, unit, per).forEach(add);
   if (meanings.length === 0 && words.length >= 5) named(closest(words, BY_NAME.keys(), 1) ?? '', 0.8);
-  return meanings.filter(({ field }) => isMeasuredIn(field, unit));
+  return measuredIn(unit, meanings);
 }
 
-/** Millilitres are no time, whatever the heading's other words are. */
-function isMeasuredIn(field: ShelfField, unit: ColumnUnit | undefined): boolean {
-  const { units } = fieldEntry(field);
-  return !unit || !units || units.includes(unit) || (unit === 'oz' && units.includes('fl oz'));
+/** What goes with the unit of the heading: millilitres are no time, and what is in grams is no name. */
+function measuredIn(unit: ColumnUnit | undefined, meanings: readonly Meaning[]): readonly Meaning[] {
+  if (!unit) return meanings;
+  const unitsOf = ({ field }: Meaning) => fieldEntry(field).units;
+  const isOfUnit = (meaning: Meaning): boolean =>
+    unitsOf(meaning)?.some((known) => known === unit || (known === 'fl oz' && unit === 'oz')) === true;
+  const measured = meanings.filter(isOfUnit);
+  return measured.length > 0 ? measured : meanings.filter((meaning) => !unitsOf(meaning));
 }
 
 /** The longest known names in a heading of more words. */

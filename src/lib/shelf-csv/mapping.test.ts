@@ -48,6 +48,9 @@ describe('guessMapping', () => {
     ['Servings', { field: 'servingsPerPouch' }],
     ['Number of pouches', { field: 'pouches' }],
     ['Best-before date', { field: 'bestBefore' }],
+    ['Inhalt (g)', { field: 'dryWeightG', unit: 'g', per: 'pouch' }],
+    ['Pouch size (g)', { field: 'dryWeightG', unit: 'g', per: 'pouch' }],
+    ['# on hand', { field: 'pouches' }],
     ['Serv/bag', { field: 'servingsPerPouch' }],
     ['Rehydrate (ml)', { field: 'waterMl', unit: 'ml', per: 'pouch' }],
     ['Rehydrate', { field: 'steepMin', unit: 'min' }],
@@ -107,6 +110,16 @@ describe('guessMapping', () => {
       guess(['Dish', 'Weight (g)', 'Servings'], ['a', '118', '4'], ['b', '126', '3'], ['c', '109', '5'])
         .columns[1]!.per,
     ).toBe('serving');
+  });
+
+  it('takes a size in portions for the servings', () => {
+    const { columns } = guess(
+      ['Name', 'Inhalt', 'Portionsgröße'],
+      ['Suppe', '45 g', '1 Portion'],
+      ['Reis', '150 g', '2 Portionen'],
+      ['Müsli', '100g', '1'],
+    );
+    expect(columns.map(({ field }) => field)).toEqual(['recipe', 'dryWeightG', 'servingsPerPouch']);
   });
 
   it('tells the weight of all pouches from that of one by how many there are', () => {
