@@ -43,15 +43,10 @@ const STILL_SAYING = [
   'carry/pack-loads',
   'hydration/plan-water',
   'menu/by-hand',
-  'menu/exclusions',
-  'menu/meal-options',
   'menu/plates-by-hand',
   'model/kitchen',
   'model/settings',
   'route/trip-legs',
-  'trail-card/cautions',
-  'trail-card/make-card',
-  'trail-card/steep-time',
 ];
 /** Libraries that one folder of the core may import besides. */
 const FOLDER_LIBRARIES = { route: ['saxes', 'geographiclib-geodesic'] };

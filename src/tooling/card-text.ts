@@ -12,6 +12,8 @@ import {
   platesTexts,
   takenText,
 } from '../lib/presentation/card-words.ts';
+import { cardCautions } from '../lib/presentation/card-cautions.ts';
+import { exclusionTexts } from '../lib/presentation/exclusion-words.ts';
 import { withdrawnText } from '../lib/presentation/withdrawn-words.ts';
 import { say } from '../lib/texts/say.ts';
 import { lotMark } from '../lib/trip-views/coming.ts';
@@ -45,12 +47,13 @@ export function cardText({ card }: TripPlan, system: UnitSystem): string {
   );
   return [
     `Trail card: ${card.title}, ${when}`,
-    ...card.party.flatMap(({ eater, excludes }) =>
-      excludes.length > 0 ? [`${eater}: ${excludes.join(', ')}`] : [],
-    ),
+    ...card.party.flatMap(({ eater, excludes }) => {
+      const words = exclusionTexts(excludes);
+      return words.length > 0 ? [`${eater}: ${words.join(', ')}`] : [];
+    }),
     '',
     ...card.withdrawn.map((lot) => `! ${withdrawnText(lot)}`),
-    ...card.cautions.map((caution) => `! ${caution}`),
+    ...cardCautions().map((caution) => `! ${caution}`),
     ...days,
     ...(card.reserve.length > 0
       ? [

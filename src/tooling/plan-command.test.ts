@@ -68,7 +68,7 @@ test('the text shows the figures of the plan', async () => {
 });
 
 test('the card says for every pouch what to pour and how long to wait', async () => {
-  const { card }: TripPlan = JSON.parse((await plan([])).output);
+  const { card }: WordedPlan = JSON.parse((await plan([])).output);
   const { exitCode, output } = await plan(['--format', 'card']);
   expect(exitCode).toBe(0);
   for (const caution of card.cautions) expect(output).toContain(caution);

@@ -1,5 +1,6 @@
 import { aboutWhere } from '../lib/presentation/about.ts';
 import { showDates, showDay } from '../lib/dates.ts';
+import { exclusionTexts } from '../lib/presentation/exclusion-words.ts';
 import { noticeText } from '../lib/presentation/notice-words.ts';
 import { whyText } from '../lib/presentation/why-words.ts';
 import { SEVERITY_WORDS } from '../lib/presentation/severity.ts';
@@ -120,7 +121,7 @@ export function planText(plan: TripPlan, system: UnitSystem): string {
             ...plan.shortfall.shopping.flatMap(
               ({ meal, forEaters, exclusions, missingKcal, suggestions }) => [
                 '',
-                `For ${say(MEAL_WORDS[meal])}, ${forEaters.join(', ')}${exclusions.length > 0 ? ` (${exclusions.join(', ')})` : ''}: ${kcal(missingKcal)}, any one of`,
+                `For ${say(MEAL_WORDS[meal])}, ${forEaters.join(', ')}${bracketed(exclusionTexts(exclusions))}: ${kcal(missingKcal)}, any one of`,
                 ...suggestions.map((suggestion) => `  ${suggested(suggestion, system)}`),
               ],
             ),
@@ -156,3 +157,5 @@ function suggested(
       : `${counted(packets, 'packet')} of ${show(planned.packetG ?? 0, 'food', system)}`;
   return `${way} ${amount} of ${what}, ${show(energyKcal, 'energy', system)}`;
 }
+
+const bracketed = (words: readonly string[]): string => (words.length > 0 ? ` (${words.join(', ')})` : '');

@@ -8,7 +8,7 @@ import { Kitchen } from '../lib/planning/model/kitchen.ts';
 import { StatedLot } from '../lib/planning/model/stated-lot.ts';
 import { Recipe } from '../lib/planning/model/recipe.ts';
 import { SettingsFields } from '../lib/planning/model/settings.ts';
-import { TripPlan } from '../lib/planning/model/trip-plan.ts';
+import { WordedPlan } from '../lib/presentation/worded-plan.ts';
 import { Trip } from '../lib/planning/model/trip.ts';
 import { ROOT } from './run.ts';
 
@@ -74,9 +74,10 @@ const SCHEMAS: readonly (Entry & { readonly description: string })[] = [
   {
     file: 'trip-plan.json',
     title: 'Trip plan',
-    schema: TripPlan,
+    schema: WordedPlan,
     io: 'output',
-    description: 'What planTrip makes of a trip and a stock.',
+    description:
+      'What `npm run plan` and `POST /api/plan` answer: the plan of a trip with a stock, codes with their texts.',
   },
 ];
 

@@ -6,9 +6,9 @@ import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { allergensText } from '../../src/lib/presentation/card-words.ts';
-import type { TripPlan } from '../../src/lib/planning/model/trip-plan.ts';
 import type { Trip } from '../../src/lib/planning/model/trip.ts';
-import { waitText } from '../../src/lib/planning/trail-card/steep-time.ts';
+import { waitText } from '../../src/lib/presentation/wait-words.ts';
+import type { WordedPlan } from '../../src/lib/presentation/worded-plan.ts';
 import { sharesText } from '../../src/lib/presentation/portion-words.ts';
 import { show } from '../../src/lib/presentation/show.ts';
 import { cardDishes, type CardDish } from '../../src/lib/trip-views/card.ts';
@@ -36,7 +36,7 @@ afterAll(() => rmSync(folder, { recursive: true }));
 let demo = '';
 let trip = '';
 let file: Trip;
-let plan: TripPlan;
+let plan: WordedPlan;
 
 const jsonOf = async (address: string, init?: RequestInit) =>
   (await fetch(app.origin + address, init)).json();
@@ -215,7 +215,7 @@ test('what is not dried is to be bought, food by food', async () => {
   await openFile(page, JSON.stringify({ ...file, name: 'Tomorrow', startDate: soon, menu: [] }));
   await page.waitForURL(/\/trips\/[^/]+\/menu$/);
   const address = new URL(page.url()).pathname.replace(/\/menu$/, '');
-  const ofTomorrow: TripPlan = await jsonOf('/api/plan', {
+  const ofTomorrow: WordedPlan = await jsonOf('/api/plan', {
     method: 'POST',
     headers: { 'content-type': 'application/json' },
     body: JSON.stringify({ trip: await jsonOf(`${address}/trip.json`) }),

@@ -5,7 +5,7 @@ import { Readable } from 'node:stream';
 import Papa from 'papaparse';
 import type { Page } from 'playwright';
 import { expect, test } from 'vitest';
-import type { TripPlan } from '../../src/lib/planning/model/trip-plan.ts';
+import type { WordedPlan } from '../../src/lib/presentation/worded-plan.ts';
 import type { TripInput } from '../../src/lib/planning/model/trip.ts';
 import { fieldValue, show, shownNumber } from '../../src/lib/presentation/show.ts';
 import { planCommand } from '../../src/tooling/plan-command.ts';
@@ -16,10 +16,10 @@ import { readPdf } from './pdf-text.ts';
 const app = startApp();
 const trip: TripInput = JSON.parse(readFileSync(projectFile('demo-data/trip.json'), 'utf8'));
 /** What the headless command makes of the trip, with the menu that was found for it. */
-let headless: TripPlan;
+let headless: WordedPlan;
 let tripAddress = '';
 
-async function plan(args: readonly string[], stdin = ''): Promise<TripPlan> {
+async function plan(args: readonly string[], stdin = ''): Promise<WordedPlan> {
   const { output, errors } = await planCommand(args, Readable.from([Buffer.from(stdin)]));
   expect(errors).toBe('');
   return JSON.parse(output);
@@ -51,7 +51,7 @@ async function packWeights(eater: string): Promise<string[]> {
 }
 
 /** What the headless command makes of the trip and the shelf as they are stored now. */
-async function storedPlan(): Promise<TripPlan> {
+async function storedPlan(): Promise<WordedPlan> {
   const textAt = async (address: string) => (await fetch(app.origin + address)).text();
   const stock = path.join(await temporaryFolder(), 'shelf.csv');
   writeFileSync(stock, await textAt('/shelf/export.csv'));
@@ -60,7 +60,7 @@ async function storedPlan(): Promise<TripPlan> {
 
 const eatenIn = (meal: string): string | undefined => /([\d,]+ kcal) eaten/.exec(meal)?.[1];
 
-const planned = ({ carry }: TripPlan, eater: string): string[] =>
+const planned = ({ carry }: WordedPlan, eater: string): string[] =>
   carry.loads
     .filter((load) => load.eater === eater)
     .map(({ totalG }) => shownNumber(totalG, 'pack', 'metric'));
@@ -222,7 +222,8 @@ test('planning again keeps what is locked', async () => {
   const page = await openTrip('menu');
   await page.getByRole('button', { name: 'Plan again' }).click();
   await saidOn(page, 'Planned again. Locked meals did not change.');
-  const locked = ({ menu }: TripPlan) => menu.meals.filter((meal) => meal.locked).map(({ opened }) => opened);
+  const locked = ({ menu }: WordedPlan) =>
+    menu.meals.filter((meal) => meal.locked).map(({ opened }) => opened);
   expect(locked(before)).toHaveLength(1);
   expect(locked(await storedPlan())).toEqual(locked(before));
 });

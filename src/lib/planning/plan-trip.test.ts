@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { exampleLot, exampleTrip } from '../../../tests/support/examples.ts';
 import { defaultSettings } from './model/settings.ts';
 import { planTrip } from './plan-trip.ts';
-import { steepAtAltitudeMin, stirAtAltitudeMin, waitText } from './trail-card/steep-time.ts';
+import { waitText } from '../presentation/wait-words.ts';
+import { steepAtAltitudeMin, stirAtAltitudeMin } from './trail-card/steep-time.ts';
 
 const settings = defaultSettings();
 const dinner = { dayCount: 1, firstMeal: 'dinner', lastMeal: 'dinner' } as const;
@@ -597,15 +598,6 @@ describe('the card', () => {
       settings,
     );
     expect(plan.fuel.boils.find((boil) => boil.day === 2)?.altitudeM).toBe(2500);
-  });
-
-  it('carries the cautions of CDC and of every stove', () => {
-    const { cautions } = planTrip(exampleTrip(dinner), [exampleLot()], settings).card;
-    expect(
-      cautions.some((text) => text.includes('1 minute') && text.includes('3 minutes above 2000 m')),
-    ).toBe(true);
-    for (const word of ['absorber', 'carbon monoxide', 'Allergens', 'Local rules'])
-      expect(cautions.some((text) => text.includes(word))).toBe(true);
   });
 });
 

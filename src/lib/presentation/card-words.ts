@@ -2,10 +2,10 @@ import type { CardMeal, CardPouches, TrailCard } from '../planning/model/trip-pl
 import type { CookAfter } from '../planning/model/words.ts';
 import { allergenLabel, MEAL_WORDS } from './code-words.ts';
 import { POUR_WORDS } from './pour-words.ts';
-import { waitText } from '../planning/trail-card/steep-time.ts';
 import { aboutWhere } from './about.ts';
 import { friendlyAmount, showPour } from './fractions.ts';
 import type { UnitSystem } from './show.ts';
+import { waitText } from './wait-words.ts';
 import { say, sayList, text, type Text } from '../texts/say.ts';
 import { sharesText } from './portion-words.ts';
 

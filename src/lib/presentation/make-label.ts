@@ -3,7 +3,7 @@ import { ALLERGENS } from '../planning/model/allergens.ts';
 import type { PouchLot } from '../planning/model/pouch-lot.ts';
 import { pouchEnergyKcal, pouchFoodG } from '../planning/model/pouch-totals.ts';
 import { allergenLabel, dietLabel, COOK_AFTER_WORDS } from './code-words.ts';
-import { waitText } from '../planning/trail-card/steep-time.ts';
+import { waitText } from './wait-words.ts';
 import { POUR_WORDS } from './pour-words.ts';
 import { showPour } from './fractions.ts';
 import { aboutWhere } from './about.ts';

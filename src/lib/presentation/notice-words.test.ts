@@ -61,6 +61,7 @@ const EXAMPLES: readonly Notice[] = [
     { place: 'the start', waterMl: 9000, capacityMl: 6000, toDryCamp: true },
     { day: 2 },
   ),
+  notice('lot-withdrawn', { recipe: 'chili', reason: 'the seal was loose' }, { lot: 'CH-01' }),
   notice('heat-danger', { airTemperatureC: 41, category: 5, avoid: true }, { day: 2 }),
   notice('heat-walk-too-long', { workMin: 10, restMin: 50, neededH: 30 }, { day: 2 }),
   notice('heat-rests', { workMin: 40, restMin: 20, neededH: 8.5, acclimatised: false }, { day: 2 }),

@@ -1,7 +1,8 @@
 import { ASCENT } from '../planning/demand/ascent-notices.ts';
 import type { Notice, NoticeCode, NoticeOf } from '../planning/model/notices.ts';
 import { MOST_IN_PROPOSED_GROUP } from '../planning/model/meal-rules.ts';
-import { allergenLabel, dietLabel, FUEL_WORDS, MEAL_WORDS } from './code-words.ts';
+import { FUEL_WORDS, MEAL_WORDS } from './code-words.ts';
+import { exclusionTexts } from './exclusion-words.ts';
 import { friendlyAmount } from './fractions.ts';
 import { show, shownExactly, shownFixed, type UnitSystem } from './show.ts';
 import { energyText } from './figures.ts';
@@ -88,7 +89,7 @@ const WORDS: WordsOf = {
       '{eater} ({exclusions}) is {missing} short on {count, plural, one {day} other {days}} {days}: {lots, plural, one {# lot would fit but is} other {# lots would fit but are}} not suitable for {eater}. See Shortfall.',
       {
         ...hungerOf(eater, params, units),
-        exclusions: exclusionWords(params).join(', '),
+        exclusions: exclusionTexts(params).join(', '),
         lots: params.lots,
       },
     ),
@@ -345,12 +346,3 @@ const hungerOf = (
   { missingKcal, days }: { missingKcal: number; days: readonly number[] },
   units: UnitSystem,
 ) => ({ eater, missing: energyText(missingKcal, units), count: days.length, days: days.join(', ') });
-
-/** What somebody avoids and keeps to: "no milk", "vegan". */
-const exclusionWords = ({
-  allergens,
-  diets,
-}: Pick<NoticeOf<'hungry-by-exclusions'>['params'], 'allergens' | 'diets'>): string[] => [
-  ...allergens.map((allergen) => say('no {allergen}', { allergen: allergenLabel(allergen) })),
-  ...diets.map(dietLabel),
-];

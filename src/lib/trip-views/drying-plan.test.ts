@@ -40,7 +40,7 @@ const run: PlannedRun = {
 const line = (meal: ShoppingLine['meal'], ...forEaters: string[]): ShoppingLine => ({
   meal,
   forEaters,
-  exclusions: [],
+  exclusions: { allergens: [], diets: [] },
   missingKcal: 2000,
   plates: 4,
   missingServings: 4,
@@ -103,7 +103,7 @@ it.each([
   [{ kind: 'no recipe' }, 'No recipe of the kitchen is for lunch.'],
   [{ kind: 'no dryer' }, 'The equipment lists no dryer.'],
   [
-    { kind: 'not suited', recipes: [{ recipe: 'Pan', because: 'contains milk' }] },
+    { kind: 'not suited', recipes: [{ recipe: 'Pan', because: { kind: 'holds', allergens: ['milk'] } }] },
     'No recipe for lunch suits: Pan contains milk.',
   ],
   [

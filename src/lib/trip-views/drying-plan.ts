@@ -10,6 +10,7 @@ import type {
   WhyToBuy,
 } from '../planning/shortfall/plan-drying.ts';
 import { fromCore, toCore } from '../planning/units/convert.ts';
+import { wallText } from '../presentation/exclusion-words.ts';
 import { friendlyAmount } from '../presentation/fractions.ts';
 import { showMoney } from '../presentation/money.ts';
 import { show, unitOf, type UnitSystem } from '../presentation/show.ts';
@@ -118,7 +119,7 @@ export function whyToBuyText(
     case 'not suited':
       return say('No recipe for {meal} suits: {recipes}.', {
         meal: say(MEAL_WORDS[meal]),
-        recipes: why.recipes.map(({ recipe, because }) => `${recipe} ${because}`).join('; '),
+        recipes: why.recipes.map(({ recipe, because }) => `${recipe} ${wallText(because)}`).join('; '),
       });
     case 'too large':
       return say(

@@ -1,5 +1,6 @@
 import type { MealPlace } from '$lib/planning/menu/edit-menu.ts';
 import type { MealOption } from '$lib/planning/menu/meal-options.ts';
+import { againstText } from '$lib/presentation/exclusion-words.ts';
 import type { TripPlan } from '$lib/planning/model/trip-plan.ts';
 
 /** A meal in an address or a form: `2-dinner` is the dinner of day 2 of the first cook group, `2-dinner-1` that of the second. */
@@ -20,6 +21,9 @@ export function readPlace(
   return found && { day: found.day, meal: found.meal, group: found.group, date: found.date };
 }
 
+/** A lot to choose for a meal, with what speaks against it in words. */
+export type MealChoice = Omit<MealOption, 'against'> & { readonly against: readonly string[] };
+
 /** A list to choose from that is longer than this is narrowed by a word instead of scrolled. */
 const MOST_OPTIONS = 50;
 
@@ -27,11 +31,13 @@ const MOST_OPTIONS = 50;
 export function narrowed(
   options: readonly MealOption[],
   find: string,
-): { options: readonly MealOption[]; unlisted: number } {
+): { options: readonly MealChoice[]; unlisted: number } {
   const wanted = find.trim().toLowerCase();
   const matching = options.filter(({ code, recipe }) => `${code} ${recipe}`.toLowerCase().includes(wanted));
   return {
-    options: matching.slice(0, MOST_OPTIONS),
+    options: matching
+      .slice(0, MOST_OPTIONS)
+      .map((option) => ({ ...option, against: option.against.map(againstText) })),
     unlisted: Math.max(0, matching.length - MOST_OPTIONS),
   };
 }

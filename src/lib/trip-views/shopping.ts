@@ -1,5 +1,6 @@
 import type { FuelPlan, Shortfall, Suggestion } from '../planning/model/trip-plan.ts';
 import type { DryingLine, DryingPlan } from '../planning/shortfall/plan-drying.ts';
+import { exclusionTexts } from '../presentation/exclusion-words.ts';
 import { lineName } from './drying-plan.ts';
 
 /** What is missing for a meal and its eaters: a part is dried before departure, the rest is to be bought. */
@@ -36,7 +37,13 @@ export function shoppingItems(
       .reduce((sum, item) => sum + item.missingKcal, 0);
     const toBuyKcal = undried === undefined ? missingKcal : undried > DUST_KCAL ? undried : 0;
     const choices = toBuyKcal > 0 ? suggestions.filter(({ way }) => way === 'buy') : [];
-    return { name: lineName(line, partySize), exclusions, missingKcal, toBuyKcal, choices };
+    return {
+      name: lineName(line, partySize),
+      exclusions: exclusionTexts(exclusions),
+      missingKcal,
+      toBuyKcal,
+      choices,
+    };
   });
 }
 

@@ -44,8 +44,8 @@ describe('mealOptions', () => {
     expect(options.map(({ code, against }) => [code, against])).toEqual([
       ['SOON', []],
       ['LATE', []],
-      ['MILK', ['not for Ben: contains milk']],
-      ['OATS', ['meant for breakfast']],
+      ['MILK', [{ kind: 'not for', eater: 'Ben', why: { kind: 'holds', allergens: ['milk'] } }]],
+      ['OATS', [{ kind: 'meant for', meals: ['breakfast'] }]],
     ]);
   });
 

@@ -1,13 +1,17 @@
-import { say } from '../../texts/say.ts';
 import type { PouchLot, Stock } from '../model/pouch-lot.ts';
 import { pouchEnergyKcal } from '../model/pouch-totals.ts';
 import type { MenuPlan } from '../model/trip-plan.ts';
 import type { Trip } from '../model/trip.ts';
-import { MEAL_WORDS } from '../../presentation/code-words.ts';
+import type { MealKind } from '../model/words.ts';
 import type { MealPlace } from './edit-menu.ts';
-import { whyNotServed } from './exclusions.ts';
+import { whyNotServed, type Wall } from './exclusions.ts';
 import { pouchesNeeded } from './plan-menu.ts';
 import { byExpiry } from './by-expiry.ts';
+
+/** What speaks against a lot at a meal: somebody must not be served it, or it is meant for other meals. */
+export type Against =
+  | { readonly kind: 'not for'; readonly eater: string; readonly why: Wall }
+  | { readonly kind: 'meant for'; readonly meals: readonly MealKind[] };
 
 /** A lot that may be opened at a meal by hand. */
 export type MealOption = {
@@ -18,8 +22,7 @@ export type MealOption = {
   readonly freePouches: number;
   readonly servingsPerPouch: number;
   readonly pouchEnergyKcal: number;
-  /** What speaks against it, in words: who must not be served it and why, or that it is meant for another meal. */
-  readonly against: readonly string[];
+  readonly against: readonly Against[];
 };
 
 /** @returns pouches of each lot that no meal of the menu opens, and its reserve does not hold. */
@@ -51,25 +54,20 @@ export function mealOptions(
     .filter((lot) => (free.get(lot.code) ?? 0) > 0 && lot.bestBefore >= date)
     .sort(byExpiry)
     .flatMap((lot) => {
-      const walls = party.flatMap((eater) => {
+      const walls = party.flatMap((eater): Against[] => {
         const why = whyNotServed(lot, eater);
-        return why === undefined ? [] : [say('not for {eater}: {why}', { eater: eater.name, why })];
+        return why === undefined ? [] : [{ kind: 'not for', eater: eater.name, why }];
       });
       if (walls.length === party.length) return [];
       const against = lot.mealKinds.includes(at.meal)
         ? walls
-        : [
-            say('meant for {meals}', {
-              meals: lot.mealKinds.map((kind) => say(MEAL_WORDS[kind])).join(', '),
-            }),
-            ...walls,
-          ];
+        : [{ kind: 'meant for', meals: lot.mealKinds } as const, ...walls];
       return [optionOf(lot, free.get(lot.code) ?? 0, against)];
     })
     .sort((a, b) => Number(a.against.length > 0) - Number(b.against.length > 0));
 }
 
-function optionOf(lot: PouchLot, freeOfLot: number, against: readonly string[]): MealOption {
+function optionOf(lot: PouchLot, freeOfLot: number, against: readonly Against[]): MealOption {
   const { code, recipe, bestBefore, servingsPerPouch } = lot;
   return {
     code,

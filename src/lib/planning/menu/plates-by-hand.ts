@@ -4,6 +4,7 @@ import type { MenuMeal } from '../model/trip-plan.ts';
 import type { DishStyle, Eater, MealRule, Trip } from '../model/trip.ts';
 import type { LotKind, ServingStyle, Taste } from '../model/words.ts';
 import { MEAL_WORDS, SERVING_STYLE_WORDS } from '../../presentation/code-words.ts';
+import { wallText } from '../../presentation/exclusion-words.ts';
 import { friendlyAmount } from '../../presentation/fractions.ts';
 import type { Outcome, Table } from './by-hand.ts';
 import { listPortions, lockDish, lockPlate, setPortion, type MealPlace } from './edit-menu.ts';
@@ -46,7 +47,11 @@ export function portionsByHand(
     const why = own > 0 && eater ? whyNotServed(lot, eater) : undefined;
     if (why !== undefined)
       return {
-        refused: say('{recipe} is not for {eater}: {why}.', { recipe: lot.recipe, eater: name, why }),
+        refused: say('{recipe} is not for {eater}: {why}.', {
+          recipe: lot.recipe,
+          eater: name,
+          why: wallText(why),
+        }),
       };
   }
   const listed = listPortions(table.trip, meal);

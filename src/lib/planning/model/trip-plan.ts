@@ -4,6 +4,7 @@ import {
   CalendarDate,
   CookAfter,
   DayKind,
+  Diet,
   FuelKind,
   LotKind,
   MealKind,
@@ -409,11 +410,15 @@ export const Suggestion = z.strictObject({
 });
 export type Suggestion = z.infer<typeof Suggestion>;
 
+/** What somebody avoids and keeps to. */
+export const Exclusions = z.strictObject({ allergens: z.array(Allergen), diets: z.array(Diet) });
+export type Exclusions = z.infer<typeof Exclusions>;
+
 /** What is missing over the whole trip for one kind of meal and one set of exclusions, with ways to fill it. */
 export const ShoppingLine = z.strictObject({
   meal: MealKind,
   forEaters: z.array(EaterName),
-  exclusions: z.array(z.string()),
+  exclusions: Exclusions,
   missingKcal: Amount,
   missingServings: Amount,
   plates: z.int().positive().describe('Days and people that lack something here'),
@@ -516,7 +521,7 @@ export const TrailCard = z.strictObject({
   title: z.string(),
   startDate: CalendarDate,
   endDate: CalendarDate,
-  party: z.array(z.strictObject({ eater: EaterName, excludes: z.array(z.string()) })),
+  party: z.array(z.strictObject({ eater: EaterName, excludes: Exclusions })),
   groups: z.array(z.strictObject({ name: z.string(), eaters: z.array(EaterName) })),
   days: z.array(CardDay),
   reserve: z
@@ -532,7 +537,6 @@ export const TrailCard = z.strictObject({
   withdrawn: z
     .array(z.strictObject({ code: LotCode, recipe: z.string(), reason: z.string() }))
     .describe('Lots that must not be eaten, some of whose pouches may be in the packs'),
-  cautions: z.array(z.string()),
 });
 export type TrailCard = z.infer<typeof TrailCard>;
 

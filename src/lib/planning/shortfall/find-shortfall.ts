@@ -195,7 +195,7 @@ export function shoppingLine(
   return {
     meal,
     forEaters: group.map(({ name }) => name).filter((name) => gaps.some(({ eater }) => eater === name)),
-    exclusions: group[0] ? exclusionsOf(group[0]) : [],
+    exclusions: group[0] ? exclusionsOf(group[0]) : { allergens: [], diets: [] },
     missingKcal: gaps.reduce((sum, { missingKcal }) => sum + missingKcal, 0),
     missingServings,
     plates: gaps.length,

@@ -153,8 +153,8 @@ describe('exclusions', () => {
         why: {
           kind: 'not suited',
           recipes: [
-            { recipe: 'milky', because: 'contains milk' },
-            { recipe: 'unknown', because: 'allergens not declared' },
+            { recipe: 'milky', because: { kind: 'holds', allergens: ['milk'] } },
+            { recipe: 'unknown', because: { kind: 'unstated' } },
           ],
         },
       },

@@ -1,6 +1,6 @@
 import { expectRun, type Run, type RunBasis } from '../drying/expect-run.ts';
 import { trayCapacityG } from '../drying/load-trays.ts';
-import { whyNotServed } from '../menu/exclusions.ts';
+import { whyNotServed, type Wall } from '../menu/exclusions.ts';
 import { addDays } from '../model/calendar.ts';
 import type { Dryer, Kitchen } from '../model/kitchen.ts';
 import { WEEKDAYS } from '../model/words.ts';
@@ -97,7 +97,7 @@ export type WhyToBuy =
   | { readonly kind: 'no recipe' }
   | { readonly kind: 'recipe gone'; readonly recipe: string }
   | { readonly kind: 'no dryer' }
-  | { readonly kind: 'not suited'; readonly recipes: readonly { recipe: string; because: string }[] }
+  | { readonly kind: 'not suited'; readonly recipes: readonly { recipe: string; because: Wall }[] }
   | { readonly kind: 'too large'; readonly recipes: readonly string[] }
   | { readonly kind: 'no time' };
 

@@ -1,5 +1,4 @@
 import { allPacks } from '../carry/all-packs.ts';
-import { say } from '../../texts/say.ts';
 import { waterInto } from '../hydration/plan-water.ts';
 import { exclusionsOf, mayEat } from '../menu/exclusions.ts';
 import { canBeOwnPouch, OWN_POUCH_BELOW_SERVINGS } from '../menu/lot-rules.ts';
@@ -19,7 +18,6 @@ import type {
 } from '../model/trip-plan.ts';
 import { boilingPointC } from '../stove/boiling-point.ts';
 import { stoveStopOf } from '../stove/stove-stop.ts';
-import { CARD_CAUTIONS } from './cautions.ts';
 import { steepAtAltitudeMin, stirAtAltitudeMin } from './steep-time.ts';
 
 /** Below this boiling point waiting times grow enough to be said, °C. */
@@ -86,7 +84,6 @@ export function makeCard(
       ),
     })),
     withdrawn: [...trip.withdrawn],
-    cautions: CARD_CAUTIONS.map((caution) => say(caution)),
   };
 }
 

@@ -1,7 +1,6 @@
-import { text, type Text } from '../../texts/say.ts';
+import { say, text, type Text } from '../texts/say.ts';
 
-/** The usual cautions for whoever stands at the stove. Local rules and the makers' instructions come first. */
-export const CARD_CAUTIONS: readonly Text[] = [
+const CARD_CAUTIONS: readonly Text[] = [
   text('Take the oxygen absorber out before any water goes in. It is not food.'),
   text('Use the stove outdoors: in a tent or hut, carbon monoxide can kill. Obey local fire bans.'),
   text('Boiling water scalds. Put the pouch or pot down before you pour, and stir before the second wait.'),
@@ -16,3 +15,6 @@ export const CARD_CAUTIONS: readonly Text[] = [
   ),
   text('Local rules and professional advice override this card.'),
 ];
+
+/** @returns the usual cautions for whoever stands at the stove. Local rules and the makers' instructions come first. */
+export const cardCautions = (): string[] => CARD_CAUTIONS.map((caution) => say(caution));
