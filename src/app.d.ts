@@ -24,8 +24,6 @@ declare global {
       app: Ridgelarder;
       /** Whoever asks can only read: at the address for readers, by a link, or without having signed in. */
       readsOnly: boolean;
-      /** The owner asks, from this machine: what they want comes before what waits. */
-      isOwnerHere: boolean;
       /** What was thrown for the user, and where nothing of the page was answered for it. */
       failed?: UserError | undefined;
       /** The form that was sent. */

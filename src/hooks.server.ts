@@ -1,6 +1,7 @@
 import { isHttpError, isRedirect, type Handle, type HandleServerError } from '@sveltejs/kit';
 import { admit, isFromHere } from '$lib/server/access/admit';
 import { app, closeApp } from '$lib/server/app';
+import { askedBy } from '$lib/server/asker';
 import { UserError } from '$lib/server/errors';
 import { LANGUAGE_COOKIE, languageOf, speaking } from '$lib/server/language-of-request';
 import { limitBody, rememberForm, takeRest, tooLarge } from '$lib/server/limit-body';
@@ -29,11 +30,13 @@ async function answer({ event, resolve }: Parameters<Handle>[0]): Promise<Respon
   return speaking(language, async () => {
     event.locals.app = await app().catch(toHttpError);
     await admit(event).catch(toHttpError);
-    event.locals.isOwnerHere = !event.locals.readsOnly && isFromHere(event);
+    const isOwnerHere = !event.locals.readsOnly && isFromHere(event);
     event.request = rememberForm(limitBody(event.request, event.route.id, event.url.search), event.locals);
-    const response = await resolve(event, {
-      transformPageChunk: ({ html }) => html.replace('<html lang="en">', `<html lang="${language}">`),
-    });
+    const response = await askedBy(event.platform?.req.socket, isOwnerHere, async () =>
+      resolve(event, {
+        transformPageChunk: ({ html }) => html.replace('<html lang="en">', `<html lang="${language}">`),
+      }),
+    );
     return withStatus(response, event.locals.failed);
   });
 }

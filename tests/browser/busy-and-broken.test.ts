@@ -1,10 +1,10 @@
 /* What is asked at the wrong moment or breaks off: it is said so with its status, and nothing typed is lost. */
 import { DatabaseSync } from 'node:sqlite';
-import { readdirSync, statSync } from 'node:fs';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { request } from 'node:http';
 import path from 'node:path';
 import { text } from 'node:stream/consumers';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { fillDemo, startBuiltApp, type BuiltApp } from '../../src/tooling/built-app.ts';
 
 let app: BuiltApp;
@@ -48,6 +48,77 @@ test('busy is 503 with when to come again, wherever it arises', async () => {
     other.close();
   }
 });
+
+/** Processes that the program has started to read and plan in. */
+const workers = (): string[] =>
+  readFileSync(`/proc/${app.pid}/task/${app.pid}/children`, 'utf8')
+    .split(' ')
+    .filter((pid) => pid !== '' && readCommand(pid).includes('apart/worker'));
+const readCommand = (pid: string): string => {
+  try {
+    return readFileSync(`/proc/${pid}/cmdline`, 'utf8');
+  } catch {
+    return '';
+  }
+};
+
+test.skipIf(process.platform !== 'linux')(
+  'a plan that nobody waits for any more is ended, and the owner comes before what waits',
+  async () => {
+    const stock = Array.from({ length: 10_000 }, (_, index) => ({
+      code: `L${index}`,
+      recipe: `Recipe ${index % 500}`,
+      mealKinds: ['dinner', 'lunch', 'breakfast', 'snack'],
+      sealedOn: '2026-06-01',
+      bestBefore: '2029-06-01',
+      pouches: 9,
+      servingsPerPouch: 2,
+      dryWeightG: 120,
+      energyKcal: 500,
+      waterMl: 300,
+      waterKind: 'boiling',
+      steepMin: 12,
+      tareG: 14,
+    }));
+    const party = Array.from({ length: 40 }, (_, index) => ({ name: `Eater ${index}` }));
+    const trip = { name: 'Walk', startDate: '2027-07-01', dayCount: 1, party: party.slice(0, 1) };
+    const long = { trip: { ...trip, dayCount: 90, party }, stock, settings: {} };
+    // Large enough to wait its turn.
+    const short = { trip, stock: stock.slice(0, 300), settings: {} };
+    const order: string[] = [];
+    const plan = (name: string, body: object, headers: Record<string, string> = {}) => {
+      const sent = request(`${app.origin}/api/plan`, {
+        method: 'POST',
+        headers: { 'content-type': 'application/json', ...headers },
+      });
+      const answered = new Promise<number>((resolve, reject) => {
+        sent.on('error', reject).on('response', (response) => {
+          text(response).then(() => {
+            order.push(name);
+            resolve(response.statusCode ?? 0);
+          }, reject);
+        });
+      });
+      sent.end(JSON.stringify(body));
+      return { sent, answered };
+    };
+    const others = { 'x-forwarded-for': '192.0.2.7' };
+
+    const left = plan('left', long, others);
+    const broke = left.answered.catch((error: unknown) => error);
+    const [worker] = await vi.waitUntil(() => (workers().length > 0 ? workers() : undefined), 20_000);
+    const waiting = ['one', 'two', 'three'].map((name) => plan(name, short, others).answered);
+    expect(await plan('owner', short).answered).toBe(200);
+    expect(order).toEqual(['owner']);
+    expect((await fetch(`${app.origin}/healthz`)).status).toBe(200);
+
+    left.sent.destroy();
+    expect(await broke).toMatchObject({ code: 'ECONNRESET' });
+    expect(await Promise.all(waiting)).toEqual([200, 200, 200]);
+    expect(order).toEqual(['owner', 'one', 'two', 'three']);
+    expect(workers()).not.toContain(worker);
+  },
+);
 
 test.each([
   '/shelf/new?/add',

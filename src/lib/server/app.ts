@@ -81,7 +81,7 @@ export async function openApp(
     kitchen: new KitchenRepository(db, now),
     bin: new Bin(db, now),
     backups: new Backups(db, folder, clock, (copy) =>
-      apart.do({ kind: 'copy', ...copy }, { first: true, taskMs: LONGEST_LOOK_MS }),
+      apart.do({ kind: 'copy', ...copy }, { taskMs: LONGEST_LOOK_MS }),
     ),
     imports: new ImportRepository(db, join(folder, 'imports'), clock),
     menus,

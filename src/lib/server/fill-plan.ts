@@ -101,7 +101,7 @@ function withAmount(
 export async function fillPlan(app: App, id: string, preference: FillPreference): Promise<void> {
   await changePlanned(app, id, async ({ stored: { trip }, stock, settings, plan }) => {
     const recipes = preference === 'buy only' ? [] : await kitchenOffers(app, plan.startDate);
-    return app.apart.do({ kind: 'fill', trip, stock, settings, preference, recipes }, { first: true });
+    return app.apart.do({ kind: 'fill', trip, stock, settings, preference, recipes });
   });
 }
 

@@ -27,6 +27,17 @@ onEachDatabase(({ openTestDatabase }) => {
     expect(await first.claim('p')).toBeUndefined();
   });
 
+  test('what is asked for a trip of the house comes before what other programs ask for', async () => {
+    const { first, wait } = await queues(1);
+    for (const tripId of [null, 'a', null, 'b']) {
+      await first.ask('search', tripId, '', `${JSON.stringify(tripId)}`);
+      wait(1);
+    }
+    const claimed: (string | undefined)[] = [];
+    for (let job; (job = await first.claim('p'));) claimed.push(job.asked);
+    expect(claimed).toEqual(['"a"', '"b"', 'null', 'null']);
+  });
+
   test('processes that claim at the same time get different jobs', async () => {
     const { all, first } = await queues(4);
     const asked = await Promise.all(

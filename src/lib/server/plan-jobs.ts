@@ -74,7 +74,7 @@ export class PlanJobs {
   }
 
   /**
-   * Takes the job that has waited longest, or one whose process has died. No two claim the same.
+   * Takes the job that has waited longest, of those for trips of the house first, or one whose process has died. No two claim the same.
    *
    * @param by the process
    */
@@ -86,6 +86,8 @@ export class PlanJobs {
       .execute(async (trx) => {
         const job = await this.#claimable(trx)
           .select(['id', 'kind', 'tripId', 'asked', 'isStopped'])
+          // What other programs ask for belongs to no trip of the house, and comes after what does.
+          .orderBy((eb) => eb.case().when('tripId', 'is', null).then(1).else(0).end())
           .orderBy('askedAt')
           .orderBy('id')
           .limit(1)

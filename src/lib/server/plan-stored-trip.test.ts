@@ -1,13 +1,16 @@
+import { EventEmitter } from 'node:events';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { addPouch, listedMeal, lockMeal, removePouch, type MealPlace } from '../planning/menu/edit-menu.ts';
+import { defaultSettings } from '../planning/model/settings.ts';
 import { PouchLot } from '../planning/model/pouch-lot.ts';
 import { Trip } from '../planning/model/trip.ts';
 import { openApp, type App } from './app.ts';
 import { createPlannedTrip } from './plan-meals.ts';
-import { changeMenu, planStoredTrip } from './plan-stored-trip.ts';
+import { askedBy } from './asker.ts';
+import { changeMenu, planKept, planStoredTrip } from './plan-stored-trip.ts';
 import { useLanguage } from '../texts/say.ts';
 
 const DINNER: MealPlace = { day: 1, meal: 'dinner', group: '1' };
@@ -56,6 +59,34 @@ const dinnerOf = async (id: string) =>
   (await planStoredTrip(app, id)).plan.menu.meals
     .find(({ day, meal }) => day === DINNER.day && meal === DINNER.meal)
     ?.opened.map(({ code, pouches }) => [code, pouches]);
+
+it('a plan goes on as long as one of those who asked for it waits, and is ended when all have gone', async () => {
+  const plans: AbortSignal[] = [];
+  const apart = {
+    do: (_task: unknown, { signal }: { signal: AbortSignal }) => {
+      plans.push(signal);
+      return new Promise((_, reject) =>
+        signal.addEventListener('abort', () => reject(signal.reason as Error)),
+      );
+    },
+  } as unknown as App['apart'];
+  const sockets = Array.from({ length: 3 }, () => Object.assign(new EventEmitter(), { destroyed: false }));
+  const ask = (socket: (typeof sockets)[number]) =>
+    askedBy(socket, false, () => planKept({ apart }, TRIP, [], defaultSettings())).catch(
+      (error: unknown) => error,
+    );
+  const [one, other, third] = sockets as [EventEmitter, EventEmitter, EventEmitter] & typeof sockets;
+  const asked = [ask(one), ask(other)];
+  one.emit('close');
+  expect(plans.map(({ aborted }) => aborted)).toEqual([false]);
+  other.emit('close');
+  expect(plans.map(({ aborted }) => aborted)).toEqual([true]);
+  for (const answer of await Promise.all(asked)) expect(answer).toMatchObject({ code: 'Busy' });
+  const again = ask(third);
+  expect(plans.map(({ aborted }) => aborted)).toEqual([true, false]);
+  third.emit('close');
+  expect(await again).toMatchObject({ code: 'Busy' });
+});
 
 it('an empty shelf stores no menu, so that the first pouches are planned as soon as they are there', async () => {
   const { id, trip } = (await createPlannedTrip(app, TRIP)).stored;

@@ -5,6 +5,7 @@ import type { Settings } from '../planning/model/settings.ts';
 import type { TripPlan } from '../planning/model/trip-plan.ts';
 import type { Trip } from '../planning/model/trip.ts';
 import type { App } from './app.ts';
+import { asker } from './asker.ts';
 import { digestOf } from './digest.ts';
 import { UserError } from './errors.ts';
 import { toHttpError } from './to-http-error.ts';
@@ -71,8 +72,11 @@ async function pageTrip({ app, readsOnly }: Parameters<typeof plannedForPage>[0]
     : { ...from, stored, plan, isOver };
 }
 
-/** The plans made last, by all that they were made from. */
-const madeLast = new Map<string, Promise<TripPlan>>();
+/** The plans made last, by all that they were made from. One is ended when all have gone who asked for it. */
+const madeLast = new Map<
+  string,
+  { readonly plan: Promise<TripPlan>; readonly end: AbortController; waiting: number }
+>();
 const MOST_KEPT = 16;
 
 /**
@@ -87,12 +91,27 @@ export function planKept(
 ): Promise<TripPlan> {
   // Sentences of a plan are in the language around.
   const key = digestOf([language(), trip, stock, settings]);
-  const plan = madeLast.get(key) ?? apart.do({ kind: 'plan', trip, stock, settings }, { first: true });
+  const begin = () => {
+    const end = new AbortController();
+    const plan = apart.do({ kind: 'plan', trip, stock, settings }, { signal: end.signal });
+    plan.catch(() => madeLast.get(key)?.plan === plan && madeLast.delete(key));
+    return { plan, end, waiting: 0 };
+  };
+  const made = madeLast.get(key) ?? begin();
   madeLast.delete(key);
-  madeLast.set(key, plan);
-  plan.catch(() => madeLast.delete(key));
+  madeLast.set(key, made);
   for (const oldest of madeLast.keys()) if (madeLast.size > MOST_KEPT) madeLast.delete(oldest);
-  return plan;
+  made.waiting += 1;
+  const { signal } = asker();
+  const leave = () => {
+    made.waiting -= 1;
+    if (made.waiting > 0) return;
+    if (madeLast.get(key) === made) madeLast.delete(key);
+    made.end.abort(signal?.reason);
+  };
+  if (signal?.aborted) leave();
+  signal?.addEventListener('abort', leave, { once: true });
+  return made.plan.finally(() => signal?.removeEventListener('abort', leave));
 }
 
 /**

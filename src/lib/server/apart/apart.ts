@@ -6,6 +6,7 @@ import { RouteError } from '../../planning/route/route-error.ts';
 import type { RouteFault } from '../../planning/route/route-faults.ts';
 import { UnreadableFile } from '../../shelf-csv/text-encoding.ts';
 import { language, say } from '../../texts/say.ts';
+import { asker, type Asker } from '../asker.ts';
 import { UserError, type UserErrorCode } from '../errors.ts';
 import { doTask, type Outcome, type Task } from './tasks.ts';
 
@@ -19,11 +20,8 @@ export type Answer =
 /** What a process sends: with its answer the memory that it now holds, bytes. */
 export type Told = { readonly answer: Answer; readonly rss: number };
 
-export type Asking = {
-  /** Aborted when nobody waits for the outcome any more: what waits is forgotten, what runs is ended. */
-  readonly signal?: AbortSignal | undefined;
-  /** Comes before what waits, as the owner at this machine does. */
-  readonly first?: boolean | undefined;
+/** When nobody waits for the outcome any more, what waits is forgotten, and what runs is ended. */
+export type Asking = Asker & {
   /** How long it may take, where that is not the usual, ms. */
   readonly taskMs?: number | undefined;
 };
@@ -73,14 +71,16 @@ export class Apart {
   /**
    * Does a task, in a process of its own where it is large.
    *
+   * @param how what is different from how whoever sent the request around asks
+   *
    * @throws UserError `Busy` where too many wait, `Refused` where it takes too long or too much memory; the signal's reason; as `doTask`
    */
   async do<Kind extends Task['kind']>(
     task: Extract<Task, { kind: Kind }>,
-    asking: Asking = {},
+    how: Asking = {},
   ): Promise<Outcome<Kind>> {
     if (!isLarge(task)) return (await doTask(task)) as Outcome<Kind>;
-    return (await this.#handOver(task, asking)) as Outcome<Kind>;
+    return (await this.#handOver(task, { ...asker(), ...how })) as Outcome<Kind>;
   }
 
   /** Ends what runs and what waits. */

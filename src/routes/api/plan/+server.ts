@@ -2,6 +2,7 @@ import { error, json } from '@sveltejs/kit';
 import { wordedFault } from '$lib/presentation/problems';
 import { wordedPlan } from '$lib/presentation/worded-plan';
 import type { PlanAnswer, Source } from '$lib/server/apart/tasks';
+import { asker } from '$lib/server/asker';
 import { UserError } from '$lib/server/errors';
 import { InTurns } from '$lib/server/in-turns';
 import { toHttpError } from '$lib/server/to-http-error';
@@ -19,7 +20,7 @@ const LARGEST_BODY_BYTES = 16_000_000;
  */
 export const POST: RequestHandler = ({ request, locals }) =>
   locals.app.incoming
-    .body(request, LARGEST_BODY_BYTES, (source) => answer(source, locals, request.signal))
+    .body(request, LARGEST_BODY_BYTES, (source) => answer(source, locals))
     .catch(toHttpError);
 
 /** So few searches of other programs wait at a time, so that those of the house soon have their turn. */
@@ -27,20 +28,18 @@ const searches = new InTurns(4, () =>
   say('Many menus are being looked for at the moment, and no more can wait. Send this again in a minute.'),
 );
 
-async function answer(source: Source, locals: App.Locals, signal: AbortSignal): Promise<Response> {
-  const { app } = locals;
-  const asking = { signal, first: locals.isOwnerHere };
-  let made: PlanAnswer = await app.apart.do({ kind: 'plan request', source }, asking);
+async function answer(source: Source, { app }: App.Locals): Promise<Response> {
+  let made: PlanAnswer = await app.apart.do({ kind: 'plan request', source });
   if ('lacks' in made) {
     const [stock, settings] = await Promise.all([app.shelf.stockFor(undefined), app.settings.get()]);
-    made = await app.apart.do({ kind: 'plan request', source, own: { stock, settings } }, asking);
+    made = await app.apart.do({ kind: 'plan request', source, own: { stock, settings } });
   }
   if ('faults' in made) return json({ problems: made.faults.map(wordedFault) }, { status: 400 });
   if ('json' in made) return new Response(made.json, { headers: { 'content-type': 'application/json' } });
   if ('lacks' in made) throw new Error('what it lacked was given');
   const { given, search } = made;
   const { plan } = await searches
-    .enter(() => app.menus.search(undefined, given, search, signal))
+    .enter(() => app.menus.search(undefined, given, search, asker().signal))
     .catch((caught: unknown) => {
       if (caught instanceof UserError) return toHttpError(caught);
       console.error(`${new Date().toISOString()} the search for a menu could not be run:`, caught);

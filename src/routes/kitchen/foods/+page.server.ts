@@ -82,10 +82,7 @@ export const actions: Actions = {
         const mark = read.text('decimalMark');
         try {
           const decimalMark = mark === '.' || mark === ',' ? mark : undefined;
-          const table = await app.apart.do(
-            { kind: 'foods', source: file, decimalMark },
-            { signal: request.signal, first: locals.isOwnerHere },
-          );
+          const table = await app.apart.do({ kind: 'foods', source: file, decimalMark });
           return imported(file.name, table, await app.kitchen.foods.putAll(table.foods));
         } catch (caught) {
           if (caught instanceof UnreadableFile) return refuse(422, caught.message, read);

@@ -46,7 +46,7 @@ export async function takeUpload(
   const { id } = await imports.keepUpload(fileName, stream, MAX_UPLOAD_BYTES);
   try {
     const upload = await imports.upload(id);
-    if (upload) await apart.do({ kind: 'table', source: upload }, { first: true });
+    if (upload) await apart.do({ kind: 'table', source: upload });
   } catch (caught) {
     await imports.removeUpload(id);
     throw caught instanceof UnreadableFile ? new UserError('Refused', caught.message) : caught;

@@ -26,9 +26,7 @@ export const POST: RequestHandler = async ({ request, url, locals, params }) => 
     );
   const { apart, incoming } = locals.app;
   const read = await incoming
-    .body(request, LARGEST_BODY_BYTES, (source) =>
-      apart.do({ kind: 'trail notes', source }, { signal: request.signal }),
-    )
+    .body(request, LARGEST_BODY_BYTES, (source) => apart.do({ kind: 'trail notes', source }))
     .catch(toHttpError);
   if ('faults' in read) return json({ problems: read.faults.map(wordedFault) }, { status: 400 });
   if (locals.readsOnly && read.notes.some(({ kind }) => kind.startsWith('bought')))

@@ -84,10 +84,7 @@ export const actions: Actions = {
           );
         let found: RouteFromGpx;
         try {
-          found = await app.apart.do(
-            { kind: 'GPX', source: file, pick: read.number('pick') },
-            { signal: request.signal, first: locals.isOwnerHere },
-          );
+          found = await app.apart.do({ kind: 'GPX', source: file, pick: read.number('pick') });
         } catch (caught) {
           if (caught instanceof UserError)
             return fail<Answer>(addUserError(read, caught, 'file'), { ...read.refused(), of: 'import' });
