@@ -21,6 +21,7 @@ import { wrongBalances } from '../../src/lib/server/ledger.ts';
 import { ShelfRepository } from '../../src/lib/server/shelf-repository.ts';
 import { TripRepository } from '../../src/lib/server/trip-repository.ts';
 import { exampleLot } from '../support/examples.ts';
+import type { Disk } from './kept-by-disk.ts';
 import { NEW, type Said, type Task } from './protocol.ts';
 import { stored } from './trip-model.ts';
 
@@ -47,6 +48,7 @@ export type Counts = {
  * Kills a process that changes a data folder, again and again, at moments that a seed chooses, and looks each time at what it left.
  *
  * @param told hears how it goes
+ * @param disk lets the power fail with each of these kills: what was not synced may be lost
  * @returns how much was looked at
  * @throws Error naming seed, round and what was lost, half there or wrong
  */
@@ -54,15 +56,16 @@ export async function crashRounds(
   rounds: number,
   seed: number,
   told: (line: string) => void,
+  disk?: Disk,
 ): Promise<Counts> {
   const counts: Counts = { rounds: 0, acknowledged: 0, inFlight: 0, landed: 0, changes: 0 };
-  let larder = await Larder.make(counts);
+  let larder = await Larder.make(counts, disk);
   try {
     for (let round = 0; round < rounds; round += 1) {
       const kind = KINDS[round % KINDS.length]!;
       const random = randomFrom(seed * 1000 + round);
       try {
-        if (kind === 'update') await killWhileUpdating(random, counts);
+        if (kind === 'update') await killWhileUpdating(random, counts, disk);
         else await larder.round(kind, `${round}`, random);
       } catch (error) {
         throw new Error(
@@ -76,7 +79,7 @@ export async function crashRounds(
       told(`round ${round + 1} of ${rounds}, ${kind}: ${JSON.stringify(counts)}`);
       if (kind === 'restore') {
         await larder.remove();
-        larder = await Larder.make(counts);
+        larder = await Larder.make(counts, disk);
       }
     }
   } finally {
@@ -85,9 +88,17 @@ export async function crashRounds(
   return counts;
 }
 
-/** Starts a worker and kills it so long after it says `from`. @returns all that it said */
-async function killed(task: Task, from: 'ready' | 'opening', afterMs: number): Promise<Said[]> {
+/** Starts a worker and kills it so long after it says `from`. Every other time that the power fails, some of what was not synced is there all the same. @returns all that it said */
+async function killed(
+  task: Task,
+  from: 'ready' | 'opening',
+  afterMs: number,
+  random: Random,
+  disk: Disk | undefined,
+): Promise<Said[]> {
+  const env = { ...process.env, ...(await disk?.begin(task.folder)) };
   const worker = spawn(process.execPath, [WORKER, JSON.stringify(task)], {
+    env,
     stdio: ['ignore', 'pipe', 'pipe'],
   });
   const ended = once(worker, 'close');
@@ -107,6 +118,7 @@ async function killed(task: Task, from: 'ready' | 'opening', afterMs: number): P
   const [code, signal] = (await ended) as [number | null, string | null];
   if (signal !== 'SIGKILL' && !(task.kind === 'update' && code === 0))
     throw new Error(`the worker ended by itself (${code ?? signal}): ${complaint}`);
+  await disk?.fail(task.folder, random() < 0.5 ? random : undefined);
   return lines;
 }
 
@@ -127,17 +139,20 @@ const same = (what: string, found: unknown, expected: readonly unknown[]) => {
 class Larder {
   readonly folder: string;
   readonly #counts: Counts;
+  readonly #disk: Disk | undefined;
   /** What is known of each thing by its name: acknowledged, or left behind by a change in flight. */
   readonly #known = new Map<string, string>();
 
-  private constructor(folder: string, counts: Counts) {
+  private constructor(folder: string, counts: Counts, disk: Disk | undefined) {
     this.folder = folder;
     this.#counts = counts;
+    this.#disk = disk;
   }
 
-  static async make(counts: Counts): Promise<Larder> {
-    const larder = new Larder(await mkdtemp(path.join(tmpdir(), 'ridgelarder-crash-')), counts);
-    await (await openDatabase(larder.folder)).destroy();
+  /** With a disk, the first process finds an empty folder, so that the making of the database is among what may be lost. */
+  static async make(counts: Counts, disk: Disk | undefined): Promise<Larder> {
+    const larder = new Larder(await mkdtemp(path.join(tmpdir(), 'ridgelarder-crash-')), counts, disk);
+    if (!disk) await (await openDatabase(larder.folder)).destroy();
     return larder;
   }
 
@@ -148,7 +163,7 @@ class Larder {
   async round(kind: 'change' | 'copy' | 'restore', name: string, random: Random): Promise<void> {
     const copies = kind === 'restore' ? await this.#twoCopies() : [];
     const task: Task = { folder: this.folder, kind, seed: Math.floor(random() * 2 ** 31), name, copies };
-    const lines = await killed(task, 'ready', random() * LONGEST_MS[kind]);
+    const lines = await killed(task, 'ready', random() * LONGEST_MS[kind], random, this.#disk);
     const inFlight = new Map<string, string>();
     let atCopy: ReadonlyMap<string, string> = this.#known;
     const copied: [name: string, known: ReadonlyMap<string, string>][] = [];
@@ -178,7 +193,11 @@ class Larder {
     }
     for (const file of await readdir(path.join(this.folder, 'backups')).catch(() => []))
       if (readCopyName(file)) refuseUnlessSound(path.join(this.folder, 'backups', file));
-    for (const [file, known] of copied) await this.#checkCopy(file, known);
+    const left = await readdir(path.join(this.folder, 'backups')).catch(() => []);
+    for (const [file, known] of copied) {
+      if (!left.includes(file)) throw new Error(`the copy ${file} is lost`);
+      await this.#checkCopy(file, known);
+    }
   }
 
   /** What is found of a thing is what was acknowledged, or the whole of what was in flight. */
@@ -305,7 +324,7 @@ const OLD_LOT = `insert into lots (code, recipe, "mealKinds", "sealedOn", "bestB
   values (?, 'r', '["dinner"]', '2026-01-10', '2027-07-10', 1, 100, 400, 300, 'boiling', 5, 10, '[]', '', 1)`;
 
 /** A file of an earlier version is killed while its tables are brought up to date: they are as before or as after, and the rows as they were. */
-async function killWhileUpdating(random: Random, counts: Counts): Promise<void> {
+async function killWhileUpdating(random: Random, counts: Counts, disk: Disk | undefined): Promise<void> {
   const folder = await mkdtemp(path.join(tmpdir(), 'ridgelarder-crash-'));
   const file = path.join(folder, DATABASE_FILE);
   try {
@@ -336,7 +355,7 @@ async function killWhileUpdating(random: Random, counts: Counts): Promise<void> 
     const before = rows(file);
     for (let tries = 1 + Math.floor(random() * 3); tries > 0; tries -= 1) {
       const task: Task = { folder, kind: 'update', seed: 0, name: '' };
-      const lines = await killed(task, 'opening', random() * LONGEST_MS.update);
+      const lines = await killed(task, 'opening', random() * LONGEST_MS.update, random, disk);
       if (!lines.some(({ ready }) => ready)) counts.inFlight += 1;
     }
     refuseUnlessSound(file);

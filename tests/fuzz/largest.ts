@@ -57,7 +57,8 @@ function changedCopy(sql: string): Uint8Array<ArrayBuffer> {
 const COUNTING = 'with recursive n(i) as (select 1 union all select i + 1 from n limit';
 const foreignCopy = () =>
   changedCopy(
-    `create table odd (x, y generated always as (hex(zeroblob(x))) virtual); insert into odd (x) select i from (${COUNTING} 3000000) select i from n)`,
+    `create table odd (x); insert into odd select i from (${COUNTING} 3000000) select i from n);
+     create view endless as with recursive n(i) as (select 1 union all select i + 1 from n) select i from n`,
   );
 const crowdedCopy = () =>
   changedCopy(

@@ -1,10 +1,11 @@
 import { randomBytes, randomUUID, scrypt, timingSafeEqual } from 'node:crypto';
 import { existsSync } from 'node:fs';
-import { mkdir, open, readFile, rename, rm } from 'node:fs/promises';
-import { join, resolve } from 'node:path';
+import { open, readFile, rename, rm } from 'node:fs/promises';
+import { dirname, join, resolve } from 'node:path';
 import { z } from 'zod';
 import { say } from '../../texts/say.ts';
 import { UserError } from '../errors.ts';
+import { folderToDisk, makeFolder } from '../to-disk.ts';
 
 /** The command that sets a passphrase. */
 export const SET_IT = 'npm run passphrase';
@@ -78,7 +79,7 @@ export class Passphrase {
       salt: salt.toString('base64'),
       hash: hash.toString('base64'),
     });
-    await mkdir(join(this.#file, '..'), { recursive: true });
+    await makeFolder(dirname(this.#file));
     const draft = `${this.#file}.${randomUUID()}`;
     const file = await open(draft, 'wx', 0o600);
     try {
@@ -88,6 +89,7 @@ export class Passphrase {
       await file.close();
     }
     await rename(draft, this.#file);
+    await folderToDisk(dirname(this.#file));
   }
 
   /** @returns whether there was one */
@@ -97,6 +99,7 @@ export class Passphrase {
       () => false,
     );
     await rm(this.#file, { force: true });
+    if (wasSet) await folderToDisk(dirname(this.#file));
     return wasSet;
   }
 }

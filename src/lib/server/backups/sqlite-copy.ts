@@ -1,10 +1,11 @@
 import { randomUUID } from 'node:crypto';
 import { once } from 'node:events';
-import { mkdir, mkdtemp, rename, rm } from 'node:fs/promises';
+import { mkdtemp, rename, rm } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
 import { backup, DatabaseSync } from 'node:sqlite';
 import { Worker } from 'node:worker_threads';
 import { isDamaged, storageError } from '../storage-error.ts';
+import { fileToDisk, folderToDisk, makeFolder } from '../to-disk.ts';
 
 /** All pages at once: page by page, each change meanwhile would make it begin again. */
 const ALL_PAGES = 2 ** 31 - 1;
@@ -21,7 +22,7 @@ export async function inWorkplace<Result>(
 ): Promise<Result> {
   let place: string;
   try {
-    await mkdir(copies, { recursive: true });
+    await makeFolder(copies);
     place = await mkdtemp(join(copies, WORKPLACE));
   } catch (error) {
     throw storageError(error, resolve(copies));
@@ -34,7 +35,7 @@ export async function inWorkplace<Result>(
 }
 
 /**
- * Copies a SQLite database, in use or not, as it is at one moment, into a file of its own, but for who is let in. That file is there whole and looked through, or not at all.
+ * Copies a SQLite database, in use or not, as it is at one moment, into a file of its own, but for who is let in. That file is there whole, looked through and on the disk, or not at all.
  *
  * @param to a file that is not there yet; its folder is made where it is missing
  * @throws UserError `Unusable` naming the copy where the disk does not take it, or the database where that is damaged
@@ -42,7 +43,7 @@ export async function inWorkplace<Result>(
 export async function copySqlite(from: string, to: string): Promise<void> {
   const unfinished = `${to}.${randomUUID()}${UNFINISHED}`;
   try {
-    await mkdir(dirname(to), { recursive: true });
+    await makeFolder(dirname(to));
     const source = new DatabaseSync(from, { timeout: BUSY_TIMEOUT_MS });
     try {
       await backup(source, unfinished, { rate: ALL_PAGES });
@@ -57,7 +58,9 @@ export async function copySqlite(from: string, to: string): Promise<void> {
       copy.close();
     }
     await refuseUnlessSound(unfinished, 'integrity_check');
+    await fileToDisk(unfinished);
     await rename(unfinished, to);
+    await folderToDisk(dirname(to));
   } catch (error) {
     for (const left of [unfinished, `${unfinished}-journal`]) await rm(left, { force: true }).catch(() => {});
     throw storageError(error, resolve(isDamaged(error) ? from : to));
@@ -74,6 +77,8 @@ export async function keepAside(from: string): Promise<string> {
     } finally {
       source.close();
     }
+    await fileToDisk(aside);
+    await folderToDisk(dirname(aside));
   } catch (error) {
     await rm(aside, { force: true }).catch(() => {});
     throw storageError(error, resolve(aside));

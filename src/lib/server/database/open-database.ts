@@ -1,4 +1,3 @@
-import { mkdir } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { Kysely, sql, type Dialect } from 'kysely';
 import { DEFAULT_MIGRATION_TABLE } from 'kysely/migration';
@@ -6,6 +5,7 @@ import { copyBeforeUpdate, copyPostgresBeforeUpdate } from '../backups/copy-befo
 import { DATABASE_FILE, dataFolder } from '../data-folder.ts';
 import { UserError } from '../errors.ts';
 import { stillWriting, storageError } from '../storage-error.ts';
+import { makeFolder } from '../to-disk.ts';
 import { isOnPostgres, migratorOf, MIGRATIONS } from './migrations.ts';
 import { HOW_TO_WRITE_IT, postgresDialect } from './postgres-dialect.ts';
 import { sqliteDialect } from './sqlite-dialect.ts';
@@ -71,7 +71,7 @@ export function databaseUrl(): string | undefined {
 async function inFolder(folder: string, patienceMs: number): Promise<Store> {
   const path = resolve(join(folder, DATABASE_FILE));
   try {
-    await mkdir(folder, { recursive: true });
+    await makeFolder(folder);
   } catch (error) {
     throw storageError(error, resolve(folder));
   }
