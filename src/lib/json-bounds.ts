@@ -34,8 +34,9 @@ export function beyondBounds(text: string): string | undefined {
     } else if (code === QUOTE) inText = true;
     else if (code === COMMA) values++;
     else if (code === COLON) {
-      fields[levels] = (fields[levels] ?? 0) + 1;
-      if (fields[levels] > MOST_FIELDS)
+      const count = (fields[levels] ?? 0) + 1;
+      fields[levels] = count;
+      if (count > MOST_FIELDS)
         return say('one object in it has more than {most, number} fields', { most: MOST_FIELDS });
     } else if (code === OPENING[0] || code === OPENING[1]) {
       levels++;
