@@ -265,6 +265,34 @@ test('a group of before goes on a new trip with all that is known of it', async 
   expect(await party(made)).toEqual(await party(trip));
 });
 
+test('a change of the trip, of a meal and of the whole menu says what changed and is undone, without scripts', async () => {
+  const page = await app.open(`${trip}/party`, { scripts: false });
+  const file = async () => (await fetch(`${app.origin}${trip}/trip.json`)).json();
+  const before = await file();
+  const undo = async () => {
+    const address = page.url().replace(/\?.*/, '');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await saidOn(page, 'The change is undone.');
+    expect(page.url().replace(/\?.*/, '')).toBe(address);
+    expect(await file()).toEqual(before);
+  };
+  await field(page, 'name').fill('Another name');
+  await page.getByRole('button', { name: 'Save, keep the menu' }).click();
+  await saidOn(page, 'Changed: Name.');
+  expect((await file()).name).toBe('Another name');
+  await undo();
+
+  await visit(page, `${trip}/menu?change=1-dinner`);
+  await page.getByRole('button', { name: 'Lock dinner of day 1' }).click();
+  await saidOn(page, 'Changed: day 1, dinner.');
+  await undo();
+
+  await visit(page, `${trip}/menu`);
+  await page.getByRole('button', { name: 'Plan again' }).click();
+  await page.getByText('Planned again').waitFor();
+  await undo();
+});
+
 test('two trips are never promised the same pouch', async () => {
   const page = await app.open(`${trip}/party`);
   await unfold(page);

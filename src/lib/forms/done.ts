@@ -67,6 +67,7 @@ const DONE = {
   'batch-deleted': text('Batch deleted. None of it was on the shelf.'),
   'batch-sealed': text('The pouches are on the shelf. Print their labels now.'),
   'put-back': text('Restored.'),
+  'change-undone': text('The change is undone.'),
   'demo-filled': text('Demo loaded: a made-up shelf and a trip planned from it.'),
 } as const;
 export type Done = keyof typeof DONE;

@@ -39,6 +39,38 @@ onEachDatabase(({ openTestApp }) => {
     expect((await kitchen.recipes.get(id))?.value.note).toBe('newer');
   });
 
+  it('undoes a change of a trip, and that in its turn, and never over a later change', async () => {
+    const { trips, bin } = await openTestApp();
+    const { id, version, trip } = await trips.createTrip(madeUpTrip());
+    const renamed = { ...trip, name: 'Another name' };
+    const { undo } = await trips.updateTrip(id, renamed, version);
+    expect(await bin.changedTrip(undo)).toEqual({ before: trip, now: renamed });
+    expect(await bin.list()).toEqual([]);
+
+    const undone = await bin.putBack(undo);
+    expect(undone).toMatchObject({ kind: 'trip change', recordId: id });
+    expect(await trips.getTrip(id)).toMatchObject({ trip, version: version + 2 });
+    await bin.putBack(undone.undo ?? '');
+    expect((await trips.getTrip(id))?.trip.name).toBe('Another name');
+
+    const second = await trips.updateTrip(id, trip, version + 3);
+    await trips.updateTrip(id, renamed, version + 4);
+    expect(await bin.changedTrip(second.undo)).toBeUndefined();
+    await expectUserError(bin.putBack(second.undo), 'StaleVersion', 'changed again since');
+  });
+
+  it('keeps the last few states of a trip and no more', async () => {
+    const { trips, bin } = await openTestApp();
+    const { id, version, trip } = await trips.createTrip(madeUpTrip());
+    const undos: string[] = [];
+    for (let step = 0; step < 25; step += 1)
+      undos.push((await trips.updateTrip(id, { ...trip, name: `Name ${step}` }, version + step)).undo);
+    await expectUserError(bin.putBack(undos[4] ?? ''), 'NotFound', 'no longer in the bin');
+    await expectUserError(bin.putBack(undos[5] ?? ''), 'StaleVersion', 'changed again since');
+    await bin.putBack(undos[24] ?? '');
+    expect((await trips.getTrip(id))?.trip.name).toBe('Name 23');
+  });
+
   it('puts a deleted trip back with its menu', async () => {
     const app = await openTestApp();
     const { id, version, trip } = await app.trips.createTrip(madeUpTrip());

@@ -3,6 +3,7 @@ import type { Transaction } from 'kysely';
 import { z } from 'zod';
 import { reading, writing, type Database } from './database/open-database.ts';
 import type { Tables } from './database/tables.ts';
+import { Trip } from '../planning/model/trip.ts';
 import { UserError } from './errors.ts';
 import { reinstateLot } from './reinstate-lot.ts';
 import { parseStored } from './stored-json.ts';
@@ -10,7 +11,9 @@ import { say } from '../texts/say.ts';
 
 /** So long what was deleted can be put back. */
 export const DAYS_IN_BIN = 30;
-/** What a deleted trip was, as its row had it. */
+/** So many changes of a trip are kept to be undone. */
+const CHANGES_KEPT = 20;
+/** What a deleted or changed trip was, as its row had it. */
 const TripBody = z.object({ trip: z.string(), afterwards: z.string().nullable() });
 const DAY_MS = 86_400_000;
 
@@ -37,6 +40,37 @@ export async function throwIntoBin(
   return id;
 }
 
+/** Within a change of a trip: keeps what it was, the last few times. @returns the id with which the change is undone */
+export async function keepBefore(
+  trx: Transaction<Tables>,
+  at: string,
+  id: string,
+  before: Pick<Tables['trips'], 'name' | 'trip' | 'afterwards'>,
+  version: number,
+): Promise<string> {
+  const { name, trip, afterwards } = before;
+  const older = await trx
+    .selectFrom('bin')
+    .select('id')
+    .where('kind', '=', 'trip change')
+    .where('recordId', '=', id)
+    .orderBy('version', 'desc')
+    .offset(CHANGES_KEPT - 1)
+    .limit(CHANGES_KEPT)
+    .execute();
+  if (older.length > 0)
+    await trx
+      .deleteFrom('bin')
+      .where(
+        'id',
+        'in',
+        older.map((row) => row.id),
+      )
+      .execute();
+  const body = JSON.stringify({ trip, afterwards });
+  return throwIntoBin(trx, at, { kind: 'trip change', recordId: id, name, body, version });
+}
+
 /** What was deleted lately, recipes, batches, foods and trips, and lots that were withdrawn. */
 export class Bin {
   readonly #db: Database;
@@ -53,10 +87,26 @@ export class Bin {
       trx
         .selectFrom('bin')
         .select(['id', 'kind', 'name', 'at'])
+        .where('kind', '<>', 'trip change')
         .orderBy('at', 'desc')
         .orderBy('id')
         .execute(),
     );
+  }
+
+  /** @returns a trip before a change that can still be undone, and as it is now; `undefined` where the id is of something else */
+  changedTrip(id: string): Promise<{ readonly before: Trip; readonly now: Trip } | undefined> {
+    return reading(this.#db, async (trx) => {
+      const row = await trx
+        .selectFrom('bin')
+        .innerJoin('trips', 'trips.id', 'bin.recordId')
+        .select(['bin.body', 'bin.name', 'trips.trip'])
+        .where('bin.id', '=', id)
+        .where('bin.kind', '=', 'trip change')
+        .whereRef('bin.version', '=', 'trips.version')
+        .executeTakeFirst();
+      return row?.trip ? { before: tripIn(row).trip, now: storedAs(row.trip, row.name) } : undefined;
+    });
   }
 
   /** @returns the id in the bin of a lot that is withdrawn, as long as it can be put back */
@@ -77,10 +127,10 @@ export class Bin {
   /**
    * Puts back what was deleted, or undoes a change, as long as nothing else was done to it since. Pouches that a deleted trip had set aside stay released.
    *
-   * @returns where it is now: its kind and id, of a lot its code
+   * @returns where it is now: its kind and id, of a lot its code; where a change was undone, the id with which that is undone in its turn
    * @throws UserError `NotFound`, `StaleVersion`, or `Conflict` where its name is taken
    */
-  putBack(id: string): Promise<Pick<Tables['bin'], 'kind' | 'recordId'>> {
+  putBack(id: string): Promise<Pick<Tables['bin'], 'kind' | 'recordId'> & { readonly undo?: string }> {
     return writing(this.#db, async (trx) => {
       const thrown = await trx.selectFrom('bin').selectAll().where('id', '=', id).executeTakeFirst();
       if (!thrown)
@@ -98,6 +148,19 @@ export class Bin {
         const code = await reinstateLot(trx, updatedAt, Number(recordId));
         await trx.deleteFrom('bin').where('id', '=', id).execute();
         return { kind, recordId: code };
+      }
+      if (kind === 'trip change') {
+        const row = await trx.selectFrom('trips').selectAll().where('id', '=', recordId).executeTakeFirst();
+        if (!row?.trip || row.version !== version) throw changedSince();
+        const { trip, afterwards } = tripIn(thrown);
+        const undo = await keepBefore(trx, updatedAt, recordId, row, version + 1);
+        await trx
+          .updateTable('trips')
+          .set({ name: trip.name, trip: JSON.stringify(trip), afterwards, version: version + 1, updatedAt })
+          .where('id', '=', recordId)
+          .execute();
+        await trx.deleteFrom('bin').where('id', '=', id).execute();
+        return { kind, recordId, undo };
       }
       if (kind === 'trip') {
         const row = await trx.selectFrom('trips').selectAll().where('id', '=', recordId).executeTakeFirst();
@@ -145,4 +208,12 @@ export class Bin {
       return { kind, recordId };
     });
   }
+}
+
+const storedAs = (trip: string, name: string): Trip =>
+  parseStored(Trip, trip, () => say('The trip "{name}"', { name }));
+
+function tripIn({ name, body }: { readonly name: string; readonly body: string }) {
+  const { trip, afterwards } = parseStored(TripBody, body, () => say('The trip "{name}"', { name }));
+  return { trip: storedAs(trip, name), afterwards };
 }

@@ -11,6 +11,7 @@ import { takeIn, takeOut } from '../planning/shortfall/take-in.ts';
 import type { App } from './app.ts';
 import { UserError } from './errors.ts';
 import { knownRuns } from './kitchen-repository.ts';
+import type { ChangedTrip } from './trip-repository.ts';
 import { changeTrip, planKept, refuseWhilePacked, type PlannedTrip } from './plan-stored-trip.ts';
 import { say } from '../texts/say.ts';
 
@@ -64,8 +65,8 @@ export type Taken = {
  *
  * @throws UserError `NotFound`; `Refused` while the trip is packed; `StaleVersion` where the plan does not suggest it any more
  */
-export async function takeSuggestion(app: App, id: string, taken: Taken): Promise<void> {
-  await changePlanned(app, id, async (planned) => {
+export async function takeSuggestion(app: App, id: string, taken: Taken): Promise<ChangedTrip> {
+  return changePlanned(app, id, async (planned) => {
     const lines = await linesToFill(app, planned);
     const suggestion = lines
       .find(({ meal, forEaters }) => meal === taken.meal && forEaters.join() === taken.forEaters.join())
@@ -98,8 +99,8 @@ function withAmount(
  *
  * @throws UserError `NotFound`; `Refused` while the trip is packed
  */
-export async function fillPlan(app: App, id: string, preference: FillPreference): Promise<void> {
-  await changePlanned(app, id, async ({ stored: { trip }, stock, settings, plan }) => {
+export async function fillPlan(app: App, id: string, preference: FillPreference): Promise<ChangedTrip> {
+  return changePlanned(app, id, async ({ stored: { trip }, stock, settings, plan }) => {
     const recipes = preference === 'buy only' ? [] : await kitchenOffers(app, plan.startDate);
     return app.apart.do({ kind: 'fill', trip, stock, settings, preference, recipes });
   });
@@ -116,8 +117,8 @@ export async function changePlannedAmount(
   id: string,
   code: string,
   amount?: Pick<Taken, 'pouches' | 'packets' | 'packetG' | 'at'>,
-): Promise<void> {
-  await changePlanned(app, id, ({ stored: { trip }, stock }) => {
+): Promise<ChangedTrip> {
+  return changePlanned(app, id, ({ stored: { trip }, stock }) => {
     const own = trip.planned?.find(({ lot }) => lot.code === code);
     if (!own || !amount) return takeOut(trip, code, stock);
     const { at: before, ...sized } = withAmount(own, amount);
@@ -136,7 +137,7 @@ function changePlanned(
   app: App,
   id: string,
   change: (planned: PlannedTrip) => Trip | Promise<Trip>,
-): Promise<unknown> {
+): Promise<ChangedTrip> {
   return changeTrip(app, id, async (planned) => {
     refuseWhilePacked(planned.stored);
     const trip = await change(planned);

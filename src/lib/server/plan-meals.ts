@@ -11,7 +11,7 @@ import type { App } from './app.ts';
 import { UserError } from './errors.ts';
 import { choiceReason, type Choice, type Given } from './menu-searches.ts';
 import { packedWords, planStoredTrip, refuseWhilePacked, type PlannedTrip } from './plan-stored-trip.ts';
-import type { StoredTrip } from './trip-repository.ts';
+import type { ChangedTrip, StoredTrip } from './trip-repository.ts';
 import { say } from '../texts/say.ts';
 
 /** A trip with its whole menu listed. */
@@ -72,12 +72,15 @@ export async function createPlannedTrip(
  *
  * @throws UserError `NotFound`; `Refused` while it is packed or another search for it runs; `StaleVersion` where somebody changed it meanwhile
  */
-export async function planStoredMeals(app: App, id: string): Promise<PlannedMeals> {
+export async function planStoredMeals(
+  app: App,
+  id: string,
+): Promise<PlannedMeals & { readonly undo: string }> {
   const planned = await planStoredTrip(app, id);
   refuseWhilePacked(planned.stored);
   const meals = await planMeals(app, id, givenOf(planned));
-  await saveMenu(app, planned.stored, meals.trip);
-  return meals;
+  const { undo } = await saveMenu(app, planned.stored, meals.trip);
+  return { ...meals, undo };
 }
 
 /**
@@ -85,7 +88,11 @@ export async function planStoredMeals(app: App, id: string): Promise<PlannedMeal
  *
  * @throws UserError `NotFound`; `Refused` where there is nothing to look for, another search runs, or it cannot be run; `StaleVersion` where somebody changed the trip meanwhile
  */
-export async function searchBetter(app: App, id: string, effort: Effort): Promise<Searched> {
+export async function searchBetter(
+  app: App,
+  id: string,
+  effort: Effort,
+): Promise<Searched & { readonly undo?: string }> {
   const planned = await planStoredTrip(app, id);
   refuseWithObstacle(planned);
   const { stored, plan, stock, settings } = planned;
@@ -96,7 +103,7 @@ export async function searchBetter(app: App, id: string, effort: Effort): Promis
     standing.problem === found.problem &&
     standing.broken.length === 0 &&
     standing.score.points <= found.score.points + 1e-6;
-  if (!isAsGood || !isListed) await saveMenu(app, stored, found.trip);
+  const saved = !isAsGood || !isListed ? await saveMenu(app, stored, found.trip) : undefined;
   if (!found.stopped) await compareMenus(app, id).catch(ignoreRefusal);
   const after = isAsGood ? standing.score.points : found.score.points;
   const best = app.menus.known(id, givenOf(planned))?.found?.points ?? after;
@@ -106,6 +113,7 @@ export async function searchBetter(app: App, id: string, effort: Effort): Promis
     stays: isAsGood,
     stopped: found.stopped,
     elapsedMs: found.elapsedMs,
+    ...(saved && { undo: saved.undo }),
     betterInComparison: best < after - 0.05 ? best : undefined,
   };
 }
@@ -129,7 +137,11 @@ export function standingOfStored(app: App, planned: PlannedTrip) {
  *
  * @throws UserError `NotFound`; `Refused` while the trip is packed, or where the menus were compared for another trip, shelf or settings; `StaleVersion`
  */
-export async function takeChoice(app: App, id: string, name: string | undefined): Promise<Choice['name']> {
+export async function takeChoice(
+  app: App,
+  id: string,
+  name: string | undefined,
+): Promise<{ readonly name: Choice['name']; readonly undo: string }> {
   const planned = await planStoredTrip(app, id);
   const { stored, stock, settings } = planned;
   refuseWhilePacked(stored);
@@ -148,8 +160,8 @@ export async function takeChoice(app: App, id: string, name: string | undefined)
     menu: choice.menu,
     reason: choiceReason(choice.name),
   });
-  await saveMenu(app, stored, keepMenu(forgetUnlocked(stored.trip, stock), plan.menu));
-  return choice.name;
+  const { undo } = await saveMenu(app, stored, keepMenu(forgetUnlocked(stored.trip, stock), plan.menu));
+  return { name: choice.name, undo };
 }
 
 /** @returns why no menu can be looked for, in words; `undefined` where one can. */
@@ -176,8 +188,8 @@ function refuseWithObstacle(planned: PlannedTrip): void {
   if (obstacle) throw new UserError('Refused', obstacle);
 }
 
-async function saveMenu(app: App, stored: StoredTrip, trip: Trip): Promise<void> {
-  await app.trips.updateTrip(stored.id, trip, stored.version).catch((caught: unknown) => {
+async function saveMenu(app: App, stored: StoredTrip, trip: Trip): Promise<ChangedTrip> {
+  return app.trips.updateTrip(stored.id, trip, stored.version).catch((caught: unknown) => {
     if (!(caught instanceof UserError) || caught.code !== 'StaleVersion') throw caught;
     throw new UserError(
       'StaleVersion',

@@ -9,7 +9,7 @@ import { asker } from './asker.ts';
 import { digestOf } from './digest.ts';
 import { UserError } from './errors.ts';
 import { toHttpError } from './to-http-error.ts';
-import type { StoredTrip } from './trip-repository.ts';
+import type { ChangedTrip, StoredTrip } from './trip-repository.ts';
 import { planForReaders, tripForReaders } from '../application/for-readers.ts';
 import { language, say } from '../texts/say.ts';
 
@@ -124,7 +124,7 @@ export async function changeTrip(
   app: App,
   id: string,
   change: (planned: PlannedTrip) => Trip | Promise<Trip>,
-): Promise<StoredTrip> {
+): Promise<ChangedTrip> {
   for (let triesLeft = 3; ; triesLeft -= 1) {
     const planned = await planStoredTrip(app, id);
     try {
@@ -146,7 +146,7 @@ export function changeMenu(
   app: App,
   id: string,
   change: (trip: Trip, planned: PlannedTrip) => Trip,
-): Promise<StoredTrip> {
+): Promise<ChangedTrip> {
   return changeTrip(app, id, (planned) => {
     const { stored, plan } = planned;
     refuseWhilePacked(stored);

@@ -3,7 +3,7 @@ import type { Transaction } from 'kysely';
 import { Trip } from '../planning/model/trip.ts';
 import { reading, writing, type Database } from './database/open-database.ts';
 import type { Tables } from './database/tables.ts';
-import { throwIntoBin } from './bin.ts';
+import { keepBefore, throwIntoBin } from './bin.ts';
 import { UserError } from './errors.ts';
 import {
   append,
@@ -36,6 +36,9 @@ export type StoredTrip = ListedTrip & {
   eaten: PouchCount[];
   broughtBack: PouchCount[];
 };
+
+/** `undo`: the id with which the change is undone, see `Bin.putBack`. */
+export type ChangedTrip = StoredTrip & { readonly undo: string };
 
 /**
  * Trips, and the pouches promised to them. Every change asks for the version it was made on and raises it.
@@ -115,16 +118,24 @@ export class TripRepository {
     });
   }
 
-  /** @throws UserError `NotFound`, `StaleVersion` */
-  updateTrip(id: string, trip: Trip, version: number): Promise<StoredTrip> {
+  /**
+   * What the trip was before is kept, so that the change can be undone.
+   *
+   * @throws UserError `NotFound`, `StaleVersion`
+   */
+  async updateTrip(id: string, trip: Trip, version: number): Promise<ChangedTrip> {
     const checked = Trip.parse(trip);
-    return this.#change(id, version, async (trx) => {
+    let undo = '';
+    const stored = await this.#change(id, version, async (trx) => {
+      const before = await tripRows(trx).where('id', '=', id).executeTakeFirstOrThrow();
+      undo = await keepBefore(trx, this.#now(), id, before, version + 1);
       await trx
         .updateTable('trips')
         .set({ name: checked.name, trip: JSON.stringify(checked) })
         .where('id', '=', id)
         .execute();
     });
+    return { ...stored, undo };
   }
 
   /**

@@ -29,6 +29,7 @@ const TRIP_PLACES: readonly TripPlace[] = [
     pages: [
       { slug: 'missing', label: text('Shortfall') },
       { slug: 'shopping', label: text('Shopping list') },
+      { slug: 'resupply', label: text('Resupply') },
     ],
   },
   {

@@ -3,27 +3,7 @@ import type { Notice } from '../planning/model/notices.ts';
 import type { TripPlan } from '../planning/model/trip-plan.ts';
 import { NOTICE_SEVERITIES } from '../planning/model/words.ts';
 import type { UnitSystem } from '../presentation/show.ts';
-import { say, text } from '../texts/say.ts';
-
-/** The pages of a trip, in the order of the work. */
-export const TRIP_PAGES = [
-  { slug: 'party', label: text('Group') },
-  { slug: 'route', label: text('Route') },
-  { slug: 'menu', label: text('Menu') },
-  { slug: 'loads', label: text('Pack weights') },
-  { slug: 'water', label: text('Water and fuel') },
-  { slug: 'missing', label: text('Shortfall') },
-  { slug: 'resupply', label: text('Resupply') },
-  { slug: 'card', label: text('Trail card') },
-  { slug: 'pouches', label: text('Set aside') },
-  { slug: 'afterwards', label: text('After the trip') },
-] as const;
-export type TripPage = (typeof TRIP_PAGES)[number]['slug'];
-
-/** @returns the page on which something can be done about a notice. */
-export function pageOf({ page }: Pick<Notice, 'page'>): (typeof TRIP_PAGES)[number] {
-  return TRIP_PAGES.find(({ slug }) => slug === page) ?? TRIP_PAGES[0];
-}
+import { say } from '../texts/say.ts';
 
 /** @returns the notices, the gravest first, otherwise in their order. */
 export function worstFirst<T extends Pick<Notice, 'severity'>>(notices: readonly T[]): T[] {

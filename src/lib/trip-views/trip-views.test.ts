@@ -18,7 +18,8 @@ import { isFromBefore, menuByDay } from './menu.ts';
 import { missingByDay } from './missing.ts';
 import { setAsideLines, setAsideMatches } from './set-aside.ts';
 import { showTerm } from './show-term.ts';
-import { pageOf, TRIP_PAGES, verdictOf, worstFirst } from './standing.ts';
+import { shownPlaces } from './places.ts';
+import { verdictOf, worstFirst } from './standing.ts';
 import { tripDays } from './trip-days.ts';
 import { drinkGroups } from './water.ts';
 
@@ -81,9 +82,9 @@ describe('notices', () => {
   });
 
   it('lead to a page that there is', () => {
-    expect(pageOf(gone)).toBe(TRIP_PAGES.find(({ slug }) => slug === 'menu'));
-    expect(pageOf(stove).label).toBe('Water and fuel');
-    for (const { page } of Object.values(NOTICE_KINDS)) expect(pageOf({ page }).slug).toBe(page);
+    const pages = shownPlaces().flatMap((place) => place.pages.map(({ slug }) => slug));
+    expect(new Set(pages).size).toBe(pages.length);
+    for (const { page } of Object.values(NOTICE_KINDS)) expect(pages).toContain(page);
   });
 
   it('make a verdict', () => {

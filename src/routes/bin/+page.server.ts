@@ -1,5 +1,5 @@
 import { fail, redirect } from '@sveltejs/kit';
-import { sayDone } from '$lib/forms/done.ts';
+import { offerUndo, sayDone } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { lotHref } from '$lib/lot-href.ts';
@@ -17,6 +17,7 @@ const PAGE = {
   food: () => '/kitchen/foods',
   lot: lotHref,
   trip: (id: string) => `/trips/${id}/party`,
+  'trip change': (id: string) => `/trips/${id}`,
 } as const;
 
 export const actions: Actions = {
@@ -24,12 +25,15 @@ export const actions: Actions = {
     const read = new FormReader(await request.formData(), 'metric');
     let to: string;
     try {
-      const { kind, recordId } = await app.bin.putBack(read.text('id') ?? '');
-      to = PAGE[kind](recordId);
+      const { kind, recordId, undo } = await app.bin.putBack(read.text('id') ?? '');
+      const [page, asked] = [PAGE[kind](recordId), read.text('to')];
+      const isChange = kind === 'trip change';
+      to = isChange && asked?.startsWith(`${page}/`) ? asked : page;
+      sayDone(cookies, isChange ? 'change-undone' : 'put-back');
+      if (undo !== undefined) offerUndo(cookies, undo);
     } catch (caught) {
       return fail<RefusedForm>(addUserError(read, caught), read.refused());
     }
-    sayDone(cookies, 'put-back');
     redirect(303, to);
   },
 };

@@ -65,10 +65,10 @@ export type Tables = {
   settings: { id: string; settings: string };
   /** Recipes, batches and foods of the kitchen, each as JSON; the name is the one that is unique among its kind. */
   records: { id: string; kind: RecordKind; name: string; body: string; version: number; updatedAt: string };
-  /** What was deleted, and lots that were withdrawn, for a while. `version`: the one that the deletion or change left behind. */
+  /** What was deleted, lots that were withdrawn, and what trips were before a change, for a while. `version`: the one that the deletion or change left behind. */
   bin: {
     id: string;
-    kind: RecordKind | 'trip' | 'lot';
+    kind: RecordKind | 'trip' | 'trip change' | 'lot';
     recordId: string;
     name: string;
     body: string;

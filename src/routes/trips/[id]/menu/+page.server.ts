@@ -10,6 +10,7 @@ import {
 } from '$lib/planning/menu/by-hand.ts';
 import { keepMenu, listedMeal, lockMeal, type MealPlace } from '$lib/planning/menu/edit-menu.ts';
 import { mealOptions } from '$lib/planning/menu/meal-options.ts';
+import { offerUndo } from '$lib/forms/done.ts';
 import { FormReader } from '$lib/forms/read-form.ts';
 import {
   lockDishByHand,
@@ -131,7 +132,8 @@ export const actions: Actions = {
   planAgain: async (event) => {
     const { app } = event.locals;
     try {
-      const { searchFailed } = await planStoredMeals(app, event.params.id);
+      const { searchFailed, undo } = await planStoredMeals(app, event.params.id);
+      offerUndo(event.cookies, undo);
       return {
         said: searchFailed
           ? say(
@@ -162,7 +164,7 @@ async function change(
   const read = new FormReader(await request.formData(), 'metric');
   let said = '';
   try {
-    await changeMenu(locals.app, params.id, (trip, { plan, lots }) => {
+    const { undo } = await changeMenu(locals.app, params.id, (trip, { plan, lots }) => {
       const at = readPlace(read.text('place') ?? undefined, plan);
       if (!at)
         throw new UserError(
@@ -174,6 +176,7 @@ async function change(
       said = outcome.said;
       return outcome.trip;
     });
+    offerUndo(event.cookies, undo);
   } catch (caught) {
     return toFailure(event, caught, refusal);
   }

@@ -32,9 +32,9 @@ export const actions: Actions = {
       const way = PLANNED_WAYS.find((kind) => kind === read.text('way'));
       const what = read.text('what');
       const amount = amountIn(read);
-      if (read.problems.length > 0) return;
-      if (!meal || !way || what === undefined) return void read.add([unknownChoice()]);
-      await takeSuggestion(app, params.id, {
+      if (read.problems.length > 0) return undefined;
+      if (!meal || !way || what === undefined) return read.add([unknownChoice()]);
+      return takeSuggestion(app, params.id, {
         meal,
         way,
         what,
@@ -46,14 +46,14 @@ export const actions: Actions = {
   fill: ({ request, locals: { app }, params, cookies }) =>
     actAndSay(request, cookies, `/trips/${params.id}/missing`, 'plan-filled', async (read) => {
       const preference = FILL_PREFERENCES.find((other) => other === read.text('preference'));
-      if (!preference) return void read.add([unknownChoice()]);
-      await fillPlan(app, params.id, preference);
+      if (!preference) return read.add([unknownChoice()]);
+      return fillPlan(app, params.id, preference);
     }),
   amount: ({ request, locals: { app }, params, cookies }) =>
     actAndSay(request, cookies, `/trips/${params.id}/missing`, 'food-planned', async (read) => {
       const amount = amountIn(read);
-      if (read.problems.length > 0) return;
-      await changePlannedAmount(app, params.id, read.text('code') ?? '', amount);
+      if (read.problems.length > 0) return undefined;
+      return changePlannedAmount(app, params.id, read.text('code') ?? '', amount);
     }),
   remove: ({ request, locals: { app }, params, cookies }) =>
     actAndSay(request, cookies, `/trips/${params.id}/missing`, 'food-unplanned', (read) =>

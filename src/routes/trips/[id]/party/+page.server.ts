@@ -84,7 +84,8 @@ export const actions: Actions = {
     let planned: PlannedMeals | undefined;
     try {
       planned = replan ? await planMeals(app, stored.id, { trip, stock, settings }) : undefined;
-      await app.trips.updateTrip(stored.id, planned?.trip ?? trip, stored.version);
+      const { undo } = await app.trips.updateTrip(stored.id, planned?.trip ?? trip, stored.version);
+      offerUndo(cookies, undo);
     } catch (caught) {
       return refuse(addUserError(read, caught));
     }

@@ -1,5 +1,5 @@
 import { fail, redirect, type Cookies } from '@sveltejs/kit';
-import { sayDone, type Done } from '$lib/forms/done.ts';
+import { offerUndo, sayDone, type Done } from '$lib/forms/done.ts';
 import { bareField, FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { fieldValue, type UnitSystem } from '$lib/presentation/show.ts';
@@ -88,15 +88,17 @@ async function change(
 ) {
   const { unitSystem } = await app.settings.get();
   const read = new FormReader(await request.formData(), unitSystem);
+  let undo: string;
   try {
-    await changeTrip(app, id, ({ stored }) => {
+    ({ undo } = await changeTrip(app, id, ({ stored }) => {
       refuseWhilePacked(stored);
       return edit(read, stored.trip) ?? stored.trip;
-    });
+    }));
   } catch (caught) {
     return fail<RefusedForm>(addUserError(read, caught), read.refused());
   }
   if (read.problems.length > 0) return fail<RefusedForm>(422, read.refused());
   sayDone(cookies, done);
+  offerUndo(cookies, undo);
   redirect(303, `/trips/${id}/resupply`);
 }

@@ -1,4 +1,5 @@
 import { fail } from '@sveltejs/kit';
+import { offerUndo } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { RouteError } from '$lib/planning/route/route-error.ts';
@@ -57,7 +58,7 @@ export const load: PageServerLoad = async ({ locals, params, parent, url }) => {
 };
 
 export const actions: Actions = {
-  import: async ({ request, locals, params }) => {
+  import: async ({ request, locals, params, cookies }) => {
     const { app } = locals;
     const refuse = (status: number, message: string, read?: FormReader) =>
       fail<Answer>(status, {
@@ -99,7 +100,7 @@ export const actions: Actions = {
         const { stored } = await planStoredTrip(app, params.id).catch(toHttpError);
         const { trip, openedDays } = withRoute(stored.trip, found.route);
         try {
-          await app.trips.updateTrip(stored.id, trip, stored.version);
+          offerUndo(cookies, (await app.trips.updateTrip(stored.id, trip, stored.version)).undo);
         } catch (caught) {
           return fail<Answer>(addUserError(read, caught, 'file'), { ...read.refused(), of: 'import' });
         }
@@ -119,7 +120,7 @@ export const actions: Actions = {
       .catch(toHttpError);
   },
 
-  save: async ({ request, locals: { app }, params }) => {
+  save: async ({ request, locals: { app }, params, cookies }) => {
     const { stored, settings } = await planStoredTrip(app, params.id).catch(toHttpError);
     const read = new FormReader(await request.formData(), settings.unitSystem);
     const refuse = (status: number, more: Partial<Answer> = {}) =>
@@ -143,7 +144,7 @@ export const actions: Actions = {
     const trip = readWaypoints(read, stored.trip);
     if (!trip) return refuse(422);
     try {
-      await app.trips.updateTrip(stored.id, trip, stored.version);
+      offerUndo(cookies, (await app.trips.updateTrip(stored.id, trip, stored.version)).undo);
     } catch (caught) {
       return refuse(addUserError(read, caught));
     }
@@ -174,12 +175,12 @@ export const actions: Actions = {
     } satisfies Answer;
   },
 
-  remove: async ({ request, locals: { app }, params }) => {
+  remove: async ({ request, locals: { app }, params, cookies }) => {
     const read = new FormReader(await request.formData(), 'metric');
     const { stored } = await planStoredTrip(app, params.id).catch(toHttpError);
     const { trip, openedDays } = withRoute(stored.trip, undefined);
     try {
-      await app.trips.updateTrip(stored.id, trip, read.number('version') ?? 0);
+      offerUndo(cookies, (await app.trips.updateTrip(stored.id, trip, read.number('version') ?? 0)).undo);
     } catch (caught) {
       return fail<Answer>(addUserError(read, caught), { ...read.refused(), of: 'remove' });
     }

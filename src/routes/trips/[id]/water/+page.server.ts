@@ -1,5 +1,5 @@
 import { fail, redirect, type Cookies } from '@sveltejs/kit';
-import { sayDone, type Done } from '$lib/forms/done.ts';
+import { offerUndo, sayDone, type Done } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { TRIP_DEFAULTS } from '$lib/planning/model/trip-defaults.ts';
@@ -113,7 +113,8 @@ async function save(
   change: (trip: Planned['stored']['trip']) => Planned['stored']['trip'],
 ) {
   try {
-    await changeTrip(app, params.id, ({ stored }) => change(stored.trip));
+    const { undo } = await changeTrip(app, params.id, ({ stored }) => change(stored.trip));
+    offerUndo(cookies, undo);
   } catch (caught) {
     return refuse(read, of, addUserError(read, caught));
   }

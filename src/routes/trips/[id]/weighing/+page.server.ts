@@ -1,3 +1,4 @@
+import { offerUndo } from '$lib/forms/done.ts';
 import { FormReader } from '$lib/forms/read-form.ts';
 import { gapShare } from '$lib/menu-search/find-menu.ts';
 import { menuFigures } from '$lib/menu-search/menu-figures.ts';
@@ -75,9 +76,11 @@ export const actions: Actions = {
   search: async (event) => {
     const read = new FormReader(await event.request.formData(), 'metric');
     const effort = read.text('effort') === 'thorough' ? 'thorough' : 'quick';
-    return answer(event, async ({ locals, params }) =>
-      searchInWords(await searchBetter(locals.app, params.id, effort)),
-    );
+    return answer(event, async ({ locals, params, cookies }) => {
+      const searched = await searchBetter(locals.app, params.id, effort);
+      if (searched.undo !== undefined) offerUndo(cookies, searched.undo);
+      return searchInWords(searched);
+    });
   },
   stop: (event) =>
     answer(event, async ({ locals, params }) =>
@@ -92,8 +95,9 @@ export const actions: Actions = {
     }),
   take: async (event) => {
     const read = new FormReader(await event.request.formData(), 'metric');
-    return answer(event, async ({ locals, params }) => {
-      const name = await takeChoice(locals.app, params.id, read.text('menu'));
+    return answer(event, async ({ locals, params, cookies }) => {
+      const { name, undo } = await takeChoice(locals.app, params.id, read.text('menu'));
+      offerUndo(cookies, undo);
       return say('Now using the menu "{menu}". Locked meals did not change.', {
         menu: say(CHOICE_WORDS[name]),
       });
