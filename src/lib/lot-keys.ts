@@ -22,6 +22,12 @@ export const searchWords = (search: string): string[] =>
     .split(/[\s\p{Cc}]+/u)
     .filter(Boolean);
 
+/** @returns whether all of the `searchWords` are in a text */
+export const hasWords = (text: string, words: readonly string[]): boolean => {
+  const known = plain(text);
+  return words.every((word) => known.includes(word));
+};
+
 /** Lower case without accents, so that "creme" finds "Crème". */
 const plain = (text: string): string =>
   (IS_PLAIN.test(text) ? text : text.normalize('NFD').replace(/\p{M}/gu, '')).toLowerCase();

@@ -1,4 +1,5 @@
 import { takeDone, takeUndo } from '$lib/forms/done.ts';
+import { findKeyOf } from '$lib/forms/find-key.ts';
 import { homeOf } from '$lib/server/access/read-scope.ts';
 import { changesInWords } from '$lib/trip-forms/trip-changes.ts';
 import { KEEPING_HEADER } from '$lib/offline/kept-trips.ts';
@@ -12,6 +13,7 @@ export const load: LayoutServerLoad = async ({ locals, cookies, request, url }) 
   const changed = undo === undefined ? undefined : await locals.app.bin.changedTrip(undo);
   return {
     shown: { unitSystem, currency },
+    findKey: findKeyOf(cookies),
     done: isKept
       ? { text: undefined, undo: undefined, changes: '', at: url.pathname }
       : {

@@ -120,7 +120,7 @@ test('an own table is brought in: the row without water is refused with its reas
   const csv = await (await page.request.get('/kitchen/foods/export.csv')).text();
   expect(csv).toContain('"Leek, from the garden",88.2,1.8,0.3,6,2.2');
 
-  await page.getByRole('searchbox').fill('leek garden');
+  await page.getByRole('main').getByRole('searchbox').fill('leek garden');
   await press(page, 'Search');
   const found = page.getByRole('region', { name: 'Foods that were found' });
   await found.locator('summary').click();

@@ -1,6 +1,6 @@
 /* Every page, filled and empty: no barrier that axe finds, nothing wider than the window, no link that leads nowhere. */
 import { describe, expect, test } from 'vitest';
-import { barriers, checkPage, startApp } from './harness.ts';
+import { barriers, checkPage, PHONE_PX, startApp } from './harness.ts';
 
 const app = startApp();
 
@@ -90,4 +90,32 @@ describe('with the demo', () => {
     expect(await page.locator('main').innerText()).toContain('There is no page at /nowhere.');
     expect(await barriers(page)).toEqual([]);
   });
+});
+
+test('one field finds lots, recipes and foods from any page without scripts, and its key can be switched off', async () => {
+  const page = await app.open('/kitchen', { scripts: false });
+  const field = page.getByRole('searchbox', { name: 'Find anything' });
+  expect(await field.getAttribute('accesskey')).toBe('k');
+  await field.fill('lentil');
+  await page.keyboard.press('Enter');
+  await page.getByRole('heading', { name: 'Find anything', level: 1 }).waitFor();
+  const lots = page.getByRole('region', { name: 'Lots' });
+  const [first] = await lots.getByRole('link').allInnerTexts();
+  await page.getByRole('region', { name: 'Foods' }).getByRole('link').first().waitFor();
+  await lots.getByRole('link').first().click();
+  expect(await page.getByRole('heading', { level: 1 }).innerText()).toContain(first ?? '?');
+
+  await page.goto(`${app.origin}/search?q=no-such-thing-anywhere`);
+  await page.getByText('Nothing found for "no-such-thing-anywhere".').waitFor();
+  await page.goto(`${app.origin}/settings`);
+  await page.getByRole('button', { name: 'Switch the key off' }).click();
+  await page.getByText('No key goes to the search field').waitFor();
+  expect(await field.getAttribute('accesskey')).toBeNull();
+});
+
+test('a phone reaches the search by one button', async () => {
+  const page = await app.open('/shelf', { widthPx: PHONE_PX });
+  await page.getByRole('banner').getByRole('button', { name: 'Find' }).click();
+  await page.waitForURL('**/search**');
+  await checkPage(app, '/search?q=lentil');
 });

@@ -1,3 +1,7 @@
+import { redirect } from '@sveltejs/kit';
+import { sayDone } from '$lib/forms/done.ts';
+import { switchFindKey } from '$lib/forms/find-key.ts';
+import { FormReader } from '$lib/forms/read-form.ts';
 import { partActions, versionsOf } from '$lib/forms/part-actions.ts';
 import {
   readSettingsPart,
@@ -22,18 +26,26 @@ export const load: PageServerLoad = async ({ locals }) => {
   };
 };
 
-export const actions = partActions({
-  address: '/settings',
-  parts: SETTINGS_PARTS,
-  saved: 'settings-saved',
-  get: (app) => app.settings.get(),
-  savePart: (app, ...part) => app.settings.savePart(...part),
-  fields: settingsFields,
-  label: settingsLabel,
-  choices: settingsChoices,
-  usual: defaultSettings,
-  read: readSettingsPart,
-}) satisfies Actions;
+export const actions = {
+  findKey: async ({ request, cookies }) => {
+    const read = new FormReader(await request.formData(), 'metric');
+    switchFindKey(cookies, read.text('on') === 'yes');
+    sayDone(cookies, 'settings-saved');
+    redirect(303, '/settings#keys');
+  },
+  ...partActions({
+    address: '/settings',
+    parts: SETTINGS_PARTS,
+    saved: 'settings-saved',
+    get: (app) => app.settings.get(),
+    savePart: (app, ...part) => app.settings.savePart(...part),
+    fields: settingsFields,
+    label: settingsLabel,
+    choices: settingsChoices,
+    usual: defaultSettings,
+    read: readSettingsPart,
+  }),
+} satisfies Actions;
 
 function currencies(): { value: string; label: string }[] {
   const names = new Intl.DisplayNames(language(), { type: 'currency' });
