@@ -6,7 +6,7 @@ import type { TripPlan } from '../planning/model/trip-plan.ts';
 import type { Trip } from '../planning/model/trip.ts';
 import type { App } from './app.ts';
 import { asker } from './asker.ts';
-import { digestOf } from './digest.ts';
+import { digestWith } from './digest.ts';
 import { UserError } from './errors.ts';
 import { toHttpError } from './to-http-error.ts';
 import type { ChangedTrip, StoredTrip } from './trip-repository.ts';
@@ -83,14 +83,14 @@ const MOST_KEPT = 16;
  * What `planTrip` makes, at once where it was made lately: a page of a trip comes with the seven others that a browser keeps, and all show the same plan. What is
  * large is planned in a process of its own.
  */
-export function planKept(
+export async function planKept(
   { apart }: Pick<App, 'apart'>,
   trip: Trip,
   stock: Stock,
   settings: Settings,
 ): Promise<TripPlan> {
   // Sentences of a plan are in the language around.
-  const key = digestOf([language(), trip, stock, settings]);
+  const key = await digestWith([language(), trip, settings], stock);
   const begin = () => {
     const end = new AbortController();
     const plan = apart.do({ kind: 'plan', trip, stock, settings }, { signal: end.signal });

@@ -30,7 +30,7 @@ export type ShelfLot = PouchLot & { version: number; onShelf: number; setAside: 
 type LotRow = LotFields & { id: number; version: number; onShelf: number; setAside: number; packed: number };
 
 const MOST_NAMED = 20;
-const LOTS_AT_ONCE = 500;
+const LOTS_AT_ONCE = 1000;
 const MOST_CALLED = 500;
 
 /** The pouches at home and their history. `note` goes into the ledger, for the person who reads it later. */
@@ -45,10 +45,7 @@ export class ShelfRepository {
 
   /** All lots, the one to be eaten first at the top; also those with no pouches left. */
   async listLots(): Promise<ShelfLot[]> {
-    const rows = await reading(this.#db, (trx) =>
-      lotRows(trx).orderBy('lots.bestBefore').orderBy('lots.code').execute(),
-    );
-    return rows.map(shelfLot);
+    return reading(this.#db, (trx) => everyLot(trx, shelfLot));
   }
 
   /**
@@ -73,22 +70,12 @@ export class ShelfRepository {
     });
   }
 
-  /** All lots by their codes, read bit by bit so that other requests are answered meanwhile. */
+  /** All lots by their codes. */
   lotsByCode(): Promise<ReadonlyMap<string, ShelfLot>> {
-    return reading(this.#db, async (trx) => {
-      const lots = new Map<string, ShelfLot>();
-      for (let after = 0; ; await setImmediate()) {
-        const rows = await lotRows(trx)
-          .where('lots.id', '>', after)
-          .orderBy('lots.id')
-          .limit(LOTS_AT_ONCE)
-          .execute();
-        for (const row of rows) lots.set(row.code, shelfLot(row));
-        const last = rows.at(-1);
-        if (!last) return lots;
-        after = last.id;
-      }
-    });
+    return reading(
+      this.#db,
+      async (trx) => new Map((await everyLot(trx, shelfLot)).map((lot) => [lot.code, lot])),
+    );
   }
 
   async getLot(code: string): Promise<ShelfLot | undefined> {
@@ -299,7 +286,6 @@ export class ShelfRepository {
    */
   stockFor(tripId: string | undefined): Promise<Stock> {
     return reading(this.#db, async (trx) => {
-      const rows = await lotRows(trx).orderBy('lots.bestBefore').orderBy('lots.code').execute();
       const lines = tripId === undefined ? [] : await reservations(trx, tripId);
       const byLot = new Map(lines.map((line) => [line.lotId, line]));
       const trip = await trx
@@ -308,7 +294,7 @@ export class ShelfRepository {
         .where('id', '=', tripId ?? '')
         .executeTakeFirst();
       const stage = stageOf(trip?.finishedAt ?? null, lines);
-      return rows.map((row) => {
+      return everyLot(trx, (row) => {
         const { setAside = 0, packed = 0, eaten = 0, broughtBack = 0 } = byLot.get(row.id) ?? {};
         if (!hasLeft(stage)) return lotOf(row, row.onShelf + setAside + packed);
         const { withdrawn, ...lot } = lotOf(row, setAside + packed + eaten);
@@ -429,6 +415,22 @@ export async function sealLot(
     .returning('id')
     .executeTakeFirstOrThrow();
   await append(trx, at, note, [{ kind: 'sealed', lotId: id, pouches: lot.pouches }]);
+}
+
+/** Every lot, those to be eaten first at the top, read bit by bit so that other requests are answered meanwhile. */
+async function everyLot<Lot>(trx: Transaction<Tables>, turned: (row: LotRow) => Lot): Promise<Lot[]> {
+  const order = await trx.selectFrom('lots').select('id').orderBy('bestBefore').orderBy('code').execute();
+  const lots = new Map<number, Lot>();
+  for (let after = 0; lots.size < order.length; await setImmediate()) {
+    const rows = await lotRows(trx)
+      .where('lots.id', '>', after)
+      .orderBy('lots.id')
+      .limit(LOTS_AT_ONCE)
+      .execute();
+    for (const row of rows) lots.set(row.id, turned(row));
+    after = rows.at(-1)?.id ?? Infinity;
+  }
+  return order.flatMap(({ id }) => lots.get(id) ?? []);
 }
 
 const lotRows = (trx: Transaction<Tables>) =>

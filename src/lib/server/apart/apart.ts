@@ -1,14 +1,16 @@
 import { fork, type ChildProcess } from 'node:child_process';
 import { constants, setPriority } from 'node:os';
 import { join } from 'node:path';
+import { setImmediate } from 'node:timers/promises';
 import { usualRoot } from '../../menu-search/task-runner.ts';
+import type { Stock } from '../../planning/model/pouch-lot.ts';
 import { RouteError } from '../../planning/route/route-error.ts';
 import type { RouteFault } from '../../planning/route/route-faults.ts';
 import { UnreadableFile } from '../../shelf-csv/text-encoding.ts';
 import { language, say } from '../../texts/say.ts';
 import { asker, type Asker } from '../asker.ts';
 import { UserError, type UserErrorCode } from '../errors.ts';
-import { doTask, type Outcome, type Task } from './tasks.ts';
+import { doTask, stockOf, withStock, type Outcome, type Task } from './tasks.ts';
 
 /** What is told of a task. */
 export type Answer =
@@ -16,6 +18,10 @@ export type Answer =
   | { readonly failed: 'UserError'; readonly message: string; readonly code: UserErrorCode }
   | { readonly failed: 'RouteError'; readonly fault: RouteFault; readonly where: RouteError['where'] }
   | { readonly failed: 'UnreadableFile' | 'Error'; readonly message: string };
+
+/** What a process is sent: the stock of a task in parts, and then the task without it. */
+export type Sent =
+  { readonly lots: Stock } | { readonly task: Task; readonly language: ReturnType<typeof language> };
 
 /** What a process sends: with its answer the memory that it now holds, bytes. */
 export type Told = { readonly answer: Answer; readonly rss: number };
@@ -28,7 +34,7 @@ export type Asking = Asker & {
 
 type Job = {
   readonly task: Task;
-  readonly language: string;
+  readonly language: ReturnType<typeof language>;
   readonly asking: Asking;
   readonly settle: (answer: Answer) => void;
   readonly fail: (reason: unknown) => void;
@@ -52,6 +58,7 @@ const HEAP_MB = 200;
 const MOST_RESTING_BYTES = 150_000_000;
 /** What is smaller than this is read while others wait, since to hand it over would take longer. */
 const LARGE_BYTES = 50_000;
+const LOTS_AT_ONCE = 1000;
 /** So many people times days times lots are planned in some 0.1 s. */
 const LARGE_PLAN = 400_000;
 
@@ -169,7 +176,18 @@ export class Apart {
     }, taskMs);
     worker.on('message', onMessage).on('error', onError).on('exit', onExit);
     signal?.addEventListener('abort', onAbort, { once: true });
-    worker.send({ task: job.task, language: job.language });
+    void this.#send(worker, job);
+  }
+
+  /** A long stock goes in parts, as other requests would wait while all of it is written. */
+  async #send(worker: ChildProcess, { task, language: spoken, asking }: Job): Promise<void> {
+    const stock = stockOf(task);
+    for (let at = 0; at < stock.length; at += LOTS_AT_ONCE) {
+      worker.send({ lots: stock.slice(at, at + LOTS_AT_ONCE) } satisfies Sent);
+      await setImmediate();
+      if (asking.signal?.aborted || !worker.connected) return;
+    }
+    worker.send({ task: withStock(task, []), language: spoken } satisfies Sent);
   }
 
   #start(): ChildProcess {

@@ -70,6 +70,16 @@ export type Outcome<Kind extends Task['kind']> = {
   copy: undefined;
 }[Kind];
 
+/** @returns the stock that comes with a task */
+export const stockOf = (task: Task): Stock =>
+  'stock' in task ? task.stock : 'own' in task ? (task.own?.stock ?? []) : [];
+
+/** @returns a task with another stock, where it has one */
+export function withStock(task: Task, stock: Stock): Task {
+  if ('stock' in task) return { ...task, stock };
+  return 'own' in task && task.own ? { ...task, own: { ...task.own, stock } } : task;
+}
+
 /** @throws UserError, RouteError, UnreadableFile as what does it */
 export async function doTask(task: Task): Promise<Outcome<Task['kind']>> {
   switch (task.kind) {
