@@ -20,6 +20,7 @@ const PLANNING_ORDER = [
   'carry',
   'drying',
   'shortfall',
+  'nutrition',
   'trail-card',
   'label',
 ];

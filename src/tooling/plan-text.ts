@@ -1,3 +1,12 @@
+import type { EatenNutrient } from '../lib/planning/model/nutrition.ts';
+import { NUTRIENTS } from '../lib/planning/model/words.ts';
+import {
+  comparedText,
+  NUTRIENT_WORDS,
+  nutrientText,
+  standingText,
+  statedText,
+} from '../lib/presentation/nutrition-words.ts';
 import { aboutWhere } from '../lib/presentation/about.ts';
 import { showDates, showDay } from '../lib/dates.ts';
 import { exclusionTexts } from '../lib/presentation/exclusion-words.ts';
@@ -111,6 +120,17 @@ export function planText(plan: TripPlan, system: UnitSystem): string {
       `${show(plan.fuel.need.value, 'food', system)} burnt, ${show(plan.fuel.withReserveG, 'food', system)} with the reserve, ${show(plan.fuel.takenG, 'food', system)} taken`,
     ]),
     ...section(
+      'What it nourishes: published ranges, no medical advice',
+      table([
+        ['', 'energy', ...NUTRIENTS.map((nutrient) => say(NUTRIENT_WORDS[nutrient]))],
+        ...plan.nutrition.map(({ day, eater, eatenKcal, nutrients }) => [
+          `day ${day} ${eater}`,
+          kcal(eatenKcal),
+          ...nutrients.map((eaten) => nutrientCell(eaten)),
+        ]),
+      ]),
+    ),
+    ...section(
       'Missing',
       plan.shortfall.missingKcal > 0
         ? [
@@ -159,3 +179,13 @@ function suggested(
 }
 
 const bracketed = (words: readonly string[]): string => (words.length > 0 ? ` (${words.join(', ')})` : '');
+
+/** "92 g, 1.2 g/kg (below 1.2 to 1.7 g/kg)", and how much of the food states it where that is not all. */
+function nutrientCell(eaten: EatenNutrient): string {
+  if (eaten.statedShare === 0) return 'not stated';
+  const remarks = [standingText(eaten), statedText(eaten)].filter((words) => words !== undefined);
+  const amounts = [nutrientText(eaten.nutrient, eaten.amount), comparedText(eaten)]
+    .filter(Boolean)
+    .join(', ');
+  return remarks.length > 0 ? `${amounts} (${remarks.join('; ')})` : amounts;
+}

@@ -26,6 +26,7 @@ const OF_A_TRIP = [
   'water',
   'missing',
   'shopping',
+  'nutrition',
   'what-moves-it',
   'weighing',
   'card',

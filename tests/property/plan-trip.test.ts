@@ -18,9 +18,11 @@ import { FED_SHARE } from '../../src/lib/planning/menu/hunger-notices.ts';
 import { kindOf } from '../../src/lib/planning/menu/lot-rules.ts';
 import { pouchesNeeded } from '../../src/lib/planning/menu/plan-menu.ts';
 import { tasteOf } from '../../src/lib/planning/menu/tastes.ts';
+import { NUTRIENTS } from '../../src/lib/planning/model/words.ts';
+import { SERVING_OF } from '../../src/lib/planning/nutrition/nutrients-eaten.ts';
 import { planTrip } from '../../src/lib/planning/plan-trip.ts';
 import { fromCore, toCore, type Unit } from '../../src/lib/planning/units/convert.ts';
-import { stocks, trips } from '../support/arbitraries.ts';
+import { present, stocks, trips } from '../support/arbitraries.ts';
 
 const settings = defaultSettings();
 const lotOf = (stock: Stock, code: string) => {
@@ -43,6 +45,44 @@ describe('every plan', () => {
     holds((plan) => {
       expect(TripPlan.safeParse(plan).error).toBeUndefined();
     }));
+
+  it('nourishes by its portions: sums of nutrients are those of all that is eaten', () => {
+    const stated = (max: number) => fc.option(fc.integer({ min: 0, max }), { nil: undefined, freq: 3 });
+    const label = fc.record({
+      proteinG: stated(40),
+      carbohydrateG: stated(100),
+      fatG: stated(40),
+      fibreG: stated(15),
+      sodiumMg: stated(2000),
+    });
+    fc.assert(
+      fc.property(trips, stocks, fc.array(label, { minLength: 25, maxLength: 25 }), (trip, lots, labels) => {
+        const stock = lots.map(
+          (lot, index) => present({ ...lot, ...labels[index] }) as (typeof lots)[number],
+        );
+        const plan = planTrip(trip, stock, settings);
+        for (const [index, name] of NUTRIENTS.entries()) {
+          const told = plan.nutrition.reduce(
+            (sum, { nutrients }) => sum + (nutrients[index]?.amount ?? 0),
+            0,
+          );
+          const eaten = plan.menu.meals
+            .flatMap(({ portions }) => portions)
+            .reduce(
+              (sum, { code, servings }) => sum + servings * (SERVING_OF[name](lotOf(stock, code)) ?? 0),
+              0,
+            );
+          expect(Math.abs(told - eaten)).toBeLessThan(DUST + eaten * 1e-3);
+        }
+        for (const { eatenKcal, nutrients } of plan.nutrition)
+          for (const { amount, statedShare, standing } of nutrients) {
+            if (eatenKcal === 0) expect([amount, standing]).toEqual([0, 'no range']);
+            if (statedShare === 0) expect(amount).toBe(0);
+          }
+      }),
+      { numRuns: 60, seed: 20_270_702 },
+    );
+  });
 
   it('uses no pouch twice: no lot is opened more often than it has pouches', () =>
     holds((plan, _, stock) => {

@@ -40,6 +40,8 @@ export const INGREDIENT_LABELS: Readonly<Record<string, Text>> = {
   'food.composition.carbohydrateG': text('Carbohydrate'),
   'food.composition.fibreG': text('Fibre'),
   'food.composition.alcoholG': text('Alcohol'),
+  'food.composition.sugarsG': text('Sugars'),
+  'food.composition.sodiumMg': text('Sodium'),
   'food.composition.energyKcal': text('Energy on the label'),
   'food.source': text('Where the figures come from'),
   'food.cookingClass': text('If raw, cook as'),
@@ -61,7 +63,8 @@ const RECIPE_NUMBERS = {
 } as const satisfies Partial<Record<keyof Recipe, Quantity | undefined>>;
 const RECIPE_NUMBER_NAMES = Object.keys(RECIPE_NUMBERS) as (keyof typeof RECIPE_NUMBERS)[];
 
-const PARTS = ['waterG', 'proteinG', 'fatG', 'carbohydrateG', 'fibreG', 'alcoholG', 'energyKcal'] as const;
+const GRAMS = ['waterG', 'proteinG', 'fatG', 'carbohydrateG', 'fibreG', 'alcoholG'] as const;
+const PARTS = [...GRAMS, 'sugarsG', 'sodiumMg', 'energyKcal'] as const;
 
 /** Names offered where a food is not known. */
 const MOST_LIKE = 6;
@@ -229,7 +232,7 @@ export function namesLike(tables: readonly Food[], name: string): string[] {
 
 /** Says that the water is missing, and what it would be if the other parts were all there is. */
 function noWater(typed: Readonly<Record<string, number>>): string {
-  const othersG = PARTS.filter((part) => part !== 'energyKcal' && part !== 'waterG').reduce(
+  const othersG = GRAMS.filter((part) => part !== 'waterG').reduce(
     (sum, part) => sum + (typed[part] ?? 0),
     0,
   );

@@ -7,9 +7,9 @@ const food = (more: Partial<Food['composition']> = {}) =>
   Food.parse({ name: 'leek', source: 'a book', composition: { ...composition, ...more } });
 
 it('reads like a row of a printed table', () => {
-  expect(foodRow(food({ energyKcal: 107.4 }))).toEqual({
+  expect(foodRow(food({ energyKcal: 107.4, sodiumMg: 310 }))).toEqual({
     name: 'leek',
-    parts: ['70', '2', '0.3', '20', '5', '1'],
+    parts: ['70', '2', '0.3', '20', '5', '1', '–', '310'],
     energy: '107',
     byFactors: false,
     source: 'a book',

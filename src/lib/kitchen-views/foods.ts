@@ -13,12 +13,14 @@ export const PART_COLUMNS = [
   text('Carbohydrate'),
   text('Fibre'),
   text('Alcohol'),
+  text('Sugars'),
+  text('Sodium (mg)'),
 ];
 
 /** One row of a table of foods, per 100 g. */
 export type FoodRow = {
   readonly name: string;
-  /** Grams by the columns, as they are read. */
+  /** By the columns, as they are read; a dash where nobody states it. */
   readonly parts: readonly string[];
   readonly energy: string;
   /** The table states no energy; it is by the EU factors. */
@@ -33,11 +35,12 @@ export type FoodRow = {
 /** @param own the record of the food, where it is the user's own */
 export function foodRow(food: Food, own?: Stored<Food>): FoodRow {
   const { composition } = food;
-  const { waterG, proteinG, fatG, carbohydrateG, fibreG, alcoholG, energyKcal } = composition;
+  const { waterG, proteinG, fatG, carbohydrateG, fibreG, alcoholG, sugarsG, sodiumMg, energyKcal } =
+    composition;
   return {
     name: food.name,
-    parts: [waterG, proteinG, fatG, carbohydrateG, fibreG, alcoholG].map((part) =>
-      sayNumber(part, { maximumFractionDigits: 1 }),
+    parts: [waterG, proteinG, fatG, carbohydrateG, fibreG, alcoholG, sugarsG, sodiumMg].map((part) =>
+      part === undefined ? '–' : sayNumber(part, { maximumFractionDigits: 1 }),
     ),
     energy: sayNumber(energyKcal ?? energyKcalOf(composition, 'eu'), { maximumFractionDigits: 0 }),
     byFactors: energyKcal === undefined,

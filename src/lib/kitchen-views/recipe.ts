@@ -1,5 +1,12 @@
 import { dryWeightG } from '../planning/drying/mass-balance.ts';
-import { recipeTotals, scaleParts, type Parts, type RecipeTotals } from '../planning/drying/recipe-totals.ts';
+import {
+  recipeTotals,
+  scaleParts,
+  scaleStated,
+  type Parts,
+  type RecipeTotals,
+  type Stated,
+} from '../planning/drying/recipe-totals.ts';
 import { waterShareOf, type WaterShare } from '../planning/drying/rehydration.ts';
 import type { Kitchen, Process } from '../planning/model/kitchen.ts';
 import { ingredientCost, ingredientG, type Recipe } from '../planning/model/recipe.ts';
@@ -17,6 +24,7 @@ export type RecipeColumn = {
   readonly isPer100G: boolean;
   readonly weightG: number;
   readonly parts: Parts;
+  readonly stated: Stated;
   readonly energyKcal: number;
   readonly costMinor: number;
 };
@@ -61,6 +69,7 @@ export function recipeView(
     isPer100G,
     weightG,
     parts: scaleParts(totals.parts, share),
+    stated: scaleStated(totals.stated, share),
     energyKcal: totals.energyKcal * share,
     costMinor: totals.costMinor * share,
   });

@@ -23,6 +23,7 @@ import {
   routeNotices,
   type PlannedLeg,
 } from './route/trip-legs.ts';
+import { nutritionOfDays } from './nutrition/nutrition-of-days.ts';
 import { comingLots, comingNotices, markToCome, stillToCome } from './shortfall/coming-lots.ts';
 import { findShortfall } from './shortfall/find-shortfall.ts';
 import { mealBurdens } from './stove/meal-burdens.ts';
@@ -145,6 +146,7 @@ export function planTrip(
     menu,
     water,
     fuel,
+    nutrition: nutritionOfDays(resolved, demand, menu, water, stock, settings),
     carry,
     shortfall,
     coming,

@@ -11,6 +11,7 @@ const TRIP_PLACES: readonly TripPlace[] = [
     pages: [
       { slug: '', label: text('Overview') },
       { slug: 'menu', label: text('All meals') },
+      { slug: 'nutrition', label: text('Nutrition') },
       { slug: 'weighing', label: text('How good is this menu?') },
       { slug: 'what-moves-it', label: text('What affects it most') },
     ],

@@ -3,7 +3,7 @@ import type { Process } from '../model/kitchen.ts';
 import type { Dryness } from './dryness.ts';
 import { servingsNow } from './serving-size.ts';
 import { moistureAt } from './mass-balance.ts';
-import { scaleParts, type Parts, type RecipeTotals } from './recipe-totals.ts';
+import { scaleParts, scaleStated, type Parts, type RecipeTotals, type Stated } from './recipe-totals.ts';
 
 /** The dry food and one serving of it. */
 export type DryFood = {
@@ -18,6 +18,7 @@ export type DryFood = {
   readonly servingG: number;
   readonly servingKcal: number;
   readonly servingParts: Parts;
+  readonly servingStated: Stated;
   /** Water that drying took from one serving, g. */
   readonly servingRemovedG: number;
   /** Weight of one millilitre of the dry food, g, and whether a cup of it was weighed. */
@@ -73,6 +74,7 @@ export function dryFood(
       ...scaleParts(totals.parts, perServing),
       waterG: Math.max(0, servingG - totals.solidsG * perServing),
     },
+    servingStated: scaleStated(totals.stated, perServing),
     servingRemovedG: (Math.max(0, load.wetG - dryG) * packedShare) / servings,
     bulkGPerMl,
     bulkWeighed: batch.cup !== undefined,

@@ -26,6 +26,7 @@ export function lotOfFill(
   { code, sealedOn, bestBefore, pouches, place, note }: Given,
 ): PouchLot {
   const cookAfter = cookAfterOf(recipe);
+  const { sugarsG, sodiumMg } = dry.servingStated;
   return {
     code,
     recipe: recipe.name,
@@ -39,6 +40,9 @@ export function lotOfFill(
     proteinG: rounded(dry.servingParts.proteinG, 2),
     fatG: rounded(dry.servingParts.fatG, 2),
     carbohydrateG: rounded(dry.servingParts.carbohydrateG, 2),
+    fibreG: rounded(dry.servingParts.fibreG, 2),
+    ...(sugarsG !== undefined && { sugarsG: rounded(sugarsG, 2) }),
+    ...(sodiumMg !== undefined && { sodiumMg: rounded(sodiumMg, 0) }),
     waterMl: rounded(water.servingMl, 0),
     waterKind: recipe.waterKind,
     ...steep,

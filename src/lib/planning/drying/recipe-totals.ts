@@ -17,6 +17,9 @@ export type Parts = {
   readonly ashG: number;
 };
 
+/** What is known of a dish only where all of its ingredients state it: sugars within the carbohydrate, g, and sodium, mg. */
+export type Stated = { readonly sugarsG: number | undefined; readonly sodiumMg: number | undefined };
+
 /** What keeps a dish from being calculated. Weights are of one cooking. */
 export type RecipeProblem =
   | { readonly field: 'ingredients'; readonly code: 'no-ingredients' | 'no-dry-matter' }
@@ -36,6 +39,7 @@ export type RecipeTotals = {
   /** The cooked dish, g. */
   readonly cookedG: number;
   readonly parts: Parts;
+  readonly stated: Stated;
   readonly solidsG: number;
   /** Water over all, share. */
   readonly moisture: number;
@@ -83,6 +87,12 @@ export function scaleParts(parts: Parts, factor: number): Parts {
   };
 }
 
+/** @returns both times a factor; what is not known stays so. */
+export const scaleStated = ({ sugarsG, sodiumMg }: Stated, factor: number): Stated => ({
+  sugarsG: sugarsG === undefined ? undefined : sugarsG * factor,
+  sodiumMg: sodiumMg === undefined ? undefined : sodiumMg * factor,
+});
+
 /**
  * What a recipe comes to: weights, parts, energy, cost, allergens.
  *
@@ -100,6 +110,12 @@ export function recipeTotals(recipe: Recipe, timesCooked = 1, weighedG?: number)
   const part = (of: (composition: Ingredient['food']['composition']) => number) =>
     sum((ingredient) => (trimmedG(ingredient) * of(ingredient.food.composition)) / 100);
 
+  /** Water from the tap has no label. A line that nobody has understood may hold anything. */
+  const known = (of: 'sugarsG' | 'sodiumMg') =>
+    (recipe.toSettle ?? []).length === 0 &&
+    ingredients.every((line) => isTapWater(line) || line.food.composition[of] !== undefined)
+      ? part((composition) => composition[of] ?? 0)
+      : undefined;
   const potG = sum(trimmedG);
   const drainedG = recipe.fatDrainedG * timesCooked;
   const fatBeforeG = part(({ fatG }) => fatG);
@@ -138,6 +154,7 @@ export function recipeTotals(recipe: Recipe, timesCooked = 1, weighedG?: number)
     trimmedG: potG,
     cookedG,
     parts: { waterG: Math.max(0, cookedG - solidsG), ...solids },
+    stated: { sugarsG: known('sugarsG'), sodiumMg: known('sodiumMg') },
     solidsG,
     moisture: cookedG > 0 ? Math.max(0, 1 - solidsG / cookedG) : 0,
     energyKcal: energyKcalOf({ ...solids, alcoholG: 0 }, recipe.energyFactors),

@@ -14,6 +14,7 @@ import {
 } from './kinds.ts';
 import { ESTIMABLE } from './lot-estimate.ts';
 import { Notice } from './notices.ts';
+import { EaterNutrition } from './nutrition.ts';
 import { Reason } from './reasons.ts';
 import { PlannedLot, PlannedWay } from './planned-lot.ts';
 import { DishStyle } from './trip.ts';
@@ -577,6 +578,7 @@ export const TripPlan = z.strictObject({
   menu: MenuPlan,
   water: WaterPlan,
   fuel: FuelPlan,
+  nutrition: z.array(EaterNutrition).describe('What the food of each day brings each person'),
   carry: CarryPlan,
   shortfall: Shortfall,
   coming: z.array(ComingLot).describe('Planned food that is not there yet'),

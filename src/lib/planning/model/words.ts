@@ -103,6 +103,15 @@ export type CookAfter = (typeof COOK_AFTER)[number];
 /** How food comes to people: each from a pouch of their own, all from one pot, or whichever costs less. */
 export const SERVING_STYLES = ['own pouch', 'shared pot', 'mixed'] as const;
 export type ServingStyle = (typeof SERVING_STYLES)[number];
+/** What of food is told for each day, besides its energy. */
+export const NUTRIENTS = ['protein', 'carbohydrate', 'fat', 'fibre', 'sodium'] as const;
+export type Nutrient = (typeof NUTRIENTS)[number];
+/** How a nutrient stands beside a published range; unknown where too little of the food states it. */
+export const NUTRIENT_STANDINGS = ['below', 'within', 'above', 'unknown', 'no range'] as const;
+export type NutrientStanding = (typeof NUTRIENT_STANDINGS)[number];
+/** Who published the ranges; `nutrition/nutrient-ranges.ts` has them. */
+export const RANGE_SOURCES = ['IOM 2005', 'IOM 2006', 'ACSM 2009'] as const;
+export type RangeSource = (typeof RANGE_SOURCES)[number];
 /** Days that are not walked like the others: no walking, half of it, a night in a hut that serves dinner and breakfast, a day in a town, on a plane, or with open fire forbidden. */
 export const DAY_KINDS = ['rest', 'short', 'hut night', 'town', 'flight', 'fire ban'] as const;
 export type DayKind = (typeof DAY_KINDS)[number];
