@@ -258,4 +258,41 @@ describe('a table that is laid', () => {
       }),
       { ...RUNS, numRuns: 300 },
     ));
+
+  it('costs no less than what is said to be the least, at large tables too', () => {
+    const names = Array.from({ length: 9 }, (_, index) => `eater ${index + 1}`);
+    for (const servingStyle of SERVING_STYLES)
+      for (const eaters of [5, 7, 9]) {
+        const trip = exampleTrip({
+          dayCount: 1,
+          firstMeal: 'dinner',
+          lastMeal: 'dinner',
+          servingStyle,
+          party: names.slice(0, eaters).map((name, index) => ({ name, energyKcal: 1800 + 200 * index })),
+          cookGroups: [{ name: 'all', eaters: names.slice(0, eaters) }],
+        });
+        const stock = ['stew', 'dal', 'rice', 'pasta'].flatMap((recipe, index) =>
+          [1, 2, 4].map((servingsPerPouch) =>
+            exampleLot({
+              recipe,
+              code: `${recipe} ${servingsPerPouch}`,
+              servingsPerPouch,
+              energyKcal: 380 + 70 * index,
+              pouches: 2,
+            }),
+          ),
+        );
+        const model = buildMenuModel(buildMenuProblem(trip, stock, defaultSettings()));
+        for (const slot of model.slots)
+          for (let seed = 0; seed < 40; seed++) {
+            const around = randomSurroundings(slot, seed);
+            const laid = layMeal(model, slot, around);
+            expect(laid.least).toBeLessThanOrEqual(laid.priced + 1e-6);
+            for (const { laying } of laid.others)
+              expect(brokenRules(model, { layings: [laying], extras: [] })).toEqual([]);
+            for (const laying of randomMenu(model, seed).layings)
+              expect(laid.least).toBeLessThanOrEqual(pricedOf(model, slot, laying, around) + 1e-6);
+          }
+      }
+  });
 });

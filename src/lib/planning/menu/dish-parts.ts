@@ -12,6 +12,7 @@ import { MOST_QUARTERS, MOST_SERVINGS, pouchPointsAt, type LaidDish, type Surrou
 import { LEAST_QUARTERS, type MenuModel, type ModelSlot, type SlotOption } from './menu-model.ts';
 import { OWN_POUCH_BELOW_SERVINGS } from './lot-rules.ts';
 import type { DishStyle } from './menu-problem.ts';
+import { sumOver } from './place-sets.ts';
 
 const EPSILON = 1e-9;
 
@@ -21,18 +22,13 @@ export type Part = LaidDish & { readonly priced: number };
 export type Shared = {
   readonly option: SlotOption;
   readonly style: DishStyle;
-  /** No part is cheaper than what it adds up to over its people, points by place. */
+  /** No part is cheaper than `fixed` and what `least` adds up to over its people, points, and by place. */
+  readonly fixed: number;
   readonly least: Float64Array;
-  /** @param below parts priced at this or above need not be found @param used pouches that other dishes of the table have, by lot */
-  readonly best: (places: readonly number[], below: number, used?: Used) => Part | undefined;
+  /** @param below parts priced at this or above need not be found @param used pouches that other dishes of the table have, by lot @param except a part whose pouches are not to be opened */
+  readonly best: (places: readonly number[], below: number, used?: Used, except?: Part) => Part | undefined;
 };
 export type Used = ReadonlyMap<number, number>;
-export const sumOver = (places: readonly number[], of: (place: number) => number): number => {
-  let sum = 0;
-  for (const place of places) sum += of(place);
-  return sum;
-};
-
 /** What a pouch of each lot of a slot costs to open here, and how many are free. */
 export type Shelf = { readonly points: Float64Array; readonly free: Int32Array };
 
@@ -80,6 +76,15 @@ export function platePoints(
 
 const mayEatAll = (model: MenuModel, slot: ModelSlot, lots: readonly number[], place: number): boolean =>
   lots.every((lot) => model.lots[lot]?.feeds[slot.people[place] ?? -1]);
+
+/** What a kcal of a dish costs to open at least; Infinity where nothing of it is free. */
+export function kcalPointsOf(model: MenuModel, shelf: Shelf, lots: readonly number[]): number {
+  let least = Infinity;
+  for (const lot of lots)
+    if ((shelf.free[lot] ?? 0) >= 1)
+      least = Math.min(least, (shelf.points[lot] ?? 0) / (model.lots[lot]?.kcal ?? 1));
+  return least;
+}
 
 /** What plates cost by their energy alone, whatever is on them: kept for a table while its dishes are compared. */
 export type Plates = {
@@ -179,29 +184,33 @@ export function potOf(
     eatingPoints(model, slot, option, place, around, plates),
   );
   if (eating.every((points) => points === Infinity)) return undefined;
-  const { fillings } = option;
-  /** Of each filling, with its pot and all of it left over. */
-  const opened = new Float64Array(fillings.length);
-  const tables: (PotTable | undefined)[] = [];
-  let kcalPoints = Infinity;
-  for (let index = 0; index < fillings.length; index++) {
-    const filling = fillings[index];
-    if (!filling) continue;
-    const points =
-      fillingPoints(shelf, filling) + (around.opens ? around.opens(option.dish, filling.servings) : 0);
-    opened[index] = points + asked + costs.leftOverKcal * filling.kcal;
-    if (points / filling.kcal < kcalPoints) kcalPoints = points / filling.kcal;
-  }
-  work.units += fillings.length;
+  const kcalPoints = kcalPointsOf(model, shelf, option.lots);
   if (kcalPoints === Infinity) return undefined;
 
+  const { fillings } = option;
+  /** Of each filling, with its pot and all of it left over. */
+  let opened: Float64Array | undefined;
+  const openAll = () => {
+    work.units += fillings.length;
+    return Float64Array.from(
+      fillings,
+      (filling) =>
+        fillingPoints(shelf, filling) +
+        (around.opens?.(option.dish, filling.servings) ?? 0) +
+        asked +
+        costs.leftOverKcal * filling.kcal,
+    );
+  };
+  const tables: (PotTable | undefined)[] = [];
   const known = new Map<readonly number[], { readonly part: Part | undefined; readonly below: number }>();
-  const best = (places: readonly number[], below: number, used?: Used): Part | undefined => {
-    const before = used ? undefined : known.get(places);
+  const best: Shared['best'] = (places, below, used, except) => {
+    const isPlain = !used && !except;
+    const before = isPlain ? known.get(places) : undefined;
     if (before && (before.part || before.below >= below)) return before.part;
     const eat = sumOver(places, (place) => eating[place] ?? Infinity);
     const atPrice = plates.least.map((byPlace) => sumOver(places, (place) => byPlace[place] ?? 0));
     const least = scratchOf(fillings.length);
+    opened ??= openAll();
     for (let index = 0; index < fillings.length; index++) {
       const kcal = (fillings[index]?.kcal ?? 0) * costs.missingKcal;
       // food that is not there cannot be eaten: at any price of energy this is no more than the filling comes to
@@ -227,6 +236,7 @@ export function potOf(
       if (!filling) break;
       least[index] = Infinity;
       if (used && !isLeft(filling, shelf.free, used)) continue;
+      if (except && filling.lots === except.lots && filling.pouches === except.pouches) continue;
       const { plate, most, total } = (tables[index] ??= potTable(model, slot, option, filling, around, work));
       const shared = shareOut(plate, most, slot.weight, places, total, filling.leastServings, work);
       if (!shared) continue;
@@ -241,12 +251,13 @@ export function potOf(
         priced,
       };
     }
-    if (!used) known.set(places, { part: found, below });
+    if (isPlain) known.set(places, { part: found, below });
     return found;
   };
   return {
     option,
     style: 'shared pot',
+    fixed: asked,
     least: leastByPlace(slot, plates, eating, kcalPoints, costs.leftOverKcal),
     best,
   };
@@ -365,34 +376,38 @@ function shareOut(
   return best;
 }
 
-/** Pouches of somebody's own, whole or half eaten: the best portion of each lot and number of them; only of pouches that are one person's. */
+/** Pouches for one person, small ones whole or half eaten, larger ones in whole servings: the best portion of each lot and number of them. */
 export function ownParts(
   model: MenuModel,
   slot: ModelSlot,
   option: SlotOption,
   place: number,
   around: Surroundings,
+  shelf: Shelf,
 ): Part[] {
   if (!Number.isFinite(option.taste[place])) return [];
   const mostKcal = SITTING_SHARE * (slot.plannedKcal[place] ?? 0);
   const parts: Part[] = [];
   for (const index of option.lots) {
     const lot = model.lots[index];
-    if (!lot || !lot.isOwnPouch || lot.servings >= OWN_POUCH_BELOW_SERVINGS) continue;
-    if (!lot.feeds[slot.people[place] ?? -1]) continue;
-    const free = Math.min(lot.stock, around.free?.(index) ?? Infinity);
-    const pouch = around.pouch(index) + pouchPointsAt(model, slot, index);
+    if (!lot?.isOwnPouch || !lot.feeds[slot.people[place] ?? -1]) continue;
+    const free = shelf.free[index] ?? 0;
+    const pouch = shelf.points[index] ?? 0;
+    const isSmall = lot.servings < OWN_POUCH_BELOW_SERVINGS;
+    const each = isSmall ? 2 : Math.floor(lot.servings + EPSILON);
+    const unit = isSmall ? lot.servings / 2 : 1;
+    const mostUnits = isSmall ? Infinity : MOST_SERVINGS;
     let best: Part | undefined;
-    for (let halves = 1; (halves / 2) * lot.kcal <= mostKcal + EPSILON; halves++) {
-      const pouches = Math.ceil(halves / 2);
+    for (let units = 1; units <= mostUnits && units * unit * lot.servingKcal <= mostKcal + EPSILON; units++) {
+      const pouches = Math.ceil(units / each);
       if (pouches > free) break;
-      const servings = (halves / 2) * lot.servings;
+      const servings = units * unit;
       const priced =
         OWN_PLATE +
         pouches * pouch +
         (around.opens?.(option.dish, pouches * lot.servings) ?? 0) +
-        model.costs.leftOverKcal * (pouches - halves / 2) * lot.kcal +
-        platePoints(model, slot, option, place, (halves / 2) * lot.kcal, servings * lot.lackG, around);
+        model.costs.leftOverKcal * (pouches * lot.kcal - servings * lot.servingKcal) +
+        platePoints(model, slot, option, place, servings * lot.servingKcal, servings * lot.lackG, around);
       // more pouches than another way must cost less
       if (best && priced >= best.priced - EPSILON) continue;
       if (best && best.pouches[0] === pouches) parts.pop();
@@ -417,24 +432,17 @@ export function handedOut(
   option: SlotOption,
   around: Surroundings,
   plates: Plates,
+  shelf: Shelf,
   work: { units: number },
 ): Shared | undefined {
   const { costs } = model;
   const count = slot.people.length;
   const suiting = option.lots.filter((index) => {
     const lot = model.lots[index];
-    return (
-      lot?.isOwnPouch &&
-      lot.servings >= OWN_POUCH_BELOW_SERVINGS &&
-      Math.min(lot.stock, around.free?.(index) ?? Infinity) >= 1
-    );
+    return lot?.isOwnPouch && lot.servings >= OWN_POUCH_BELOW_SERVINGS && (shelf.free[index] ?? 0) >= 1;
   });
   if (suiting.length === 0) return undefined;
-  const kcalPoints = Math.min(
-    ...suiting.map(
-      (index) => (around.pouch(index) + pouchPointsAt(model, slot, index)) / (model.lots[index]?.kcal ?? 1),
-    ),
-  );
+  const kcalPoints = kcalPointsOf(model, shelf, suiting);
   const eating = Float64Array.from(
     slot.people,
     (_, place) => OWN_PLATE + eatingPoints(model, slot, option, place, around, plates),
@@ -444,10 +452,9 @@ export function handedOut(
   const makeTables = () =>
     suiting.flatMap((index) => {
       const lot = model.lots[index];
-      if (!lot || !lot.isOwnPouch || lot.servings < OWN_POUCH_BELOW_SERVINGS) return [];
-      const free = Math.min(lot.stock, around.free?.(index) ?? Infinity);
-      if (free < 1) return [];
-      const pouch = around.pouch(index) + pouchPointsAt(model, slot, index);
+      if (!lot) return [];
+      const free = shelf.free[index] ?? 0;
+      const pouch = shelf.points[index] ?? 0;
       const each = Math.floor(lot.servings + EPSILON);
       const most = new Int32Array(count);
       const plate = slot.people.map((person, place) => {
@@ -468,21 +475,42 @@ export function handedOut(
         work.units += servings;
         return row;
       });
-      return [{ lot, index, pouch, each, free, plate, most }];
+      /** By place: the least that a portion of it comes to. */
+      const low = Float64Array.from(plate, (row) => {
+        let least = Infinity;
+        for (let s = 1; s < row.length; s++) least = Math.min(least, row[s] ?? Infinity);
+        return least;
+      });
+      return [{ lot, index, pouch, each, free, plate, most, low }];
     });
   let tables: ReturnType<typeof makeTables> | undefined;
-  const known = new Map<readonly number[], Part | undefined>();
-  const best = (places: readonly number[], _below: number, used?: Used): Part | undefined => {
-    if (!used && known.has(places)) return known.get(places);
+  const known = new Map<readonly number[], { readonly part: Part | undefined; readonly below: number }>();
+  const best: Shared['best'] = (places, below, used, except) => {
+    const isPlain = !used && !except;
+    const before = isPlain ? known.get(places) : undefined;
+    if (before && (before.part || before.below >= below)) return before.part;
     let found: Part | undefined;
     tables ??= makeTables();
-    for (const { lot, index, pouch, each, free, plate, most } of tables) {
-      if (places.some((place) => (most[place] ?? 0) < 1)) continue;
-      const mostServings = sumOver(places, (place) => most[place] ?? 0);
+    for (const { lot, index, pouch, each, free, plate, most, low } of tables) {
+      let [leastPlates, mostServings, canAll] = [0, 0, true];
+      for (const place of places) {
+        leastPlates += low[place] ?? Infinity;
+        mostServings += most[place] ?? 0;
+        if ((most[place] ?? 0) < 1) canAll = false;
+      }
+      if (!canAll) continue;
       const left = free - (used?.get(index) ?? 0);
-      for (let pouches = 1; pouches <= left && (pouches - 1) * each < mostServings; pouches++) {
+      for (
+        let pouches = Math.ceil(places.length / each);
+        pouches <= left && (pouches - 1) * each < mostServings;
+        pouches++
+      ) {
+        work.units += places.length;
+        // more pouches cost more
+        const opened = pouches * (pouch + costs.leftOverKcal * lot.kcal);
+        if (opened + leastPlates >= (found?.priced ?? below)) break;
+        if (except?.lots[0] === index && except.pouches[0] === pouches) continue;
         const room = pouches * each;
-        if (room < places.length) continue;
         const servings = places.map(() => 1);
         let given = places.length;
         let points = sumOver(places, (place) => plate[place]?.[1] ?? Infinity);
@@ -521,8 +549,8 @@ export function handedOut(
           };
       }
     }
-    if (!used) known.set(places, found);
+    if (isPlain) known.set(places, { part: found, below });
     return found;
   };
-  return { option, style: 'own pouch', least, best };
+  return { option, style: 'own pouch', fixed: 0, least, best };
 }

@@ -40,8 +40,6 @@ export type Surroundings = {
   readonly opens?: (dish: number, servings: number) => number;
   /** Pouches of a lot that may be opened; left out: its whole stock. */
   readonly free?: (lot: number) => number;
-  /** Dishes looked at for a table that two share at most, the cheapest ones; left out: all. */
-  readonly mostPaired?: number;
   /** Where the points of energy on a plate bend, kcal; left out: nowhere. */
   readonly kinks?: (place: number) => readonly number[];
 };

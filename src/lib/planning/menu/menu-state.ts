@@ -103,8 +103,6 @@ type Sort = {
   readonly unitLackG: number;
   readonly unitPoints: number;
 };
-/** Dishes looked at for two on one table, when a menu is changed bit by bit. */
-const MOST_PAIRED = 14;
 /** Sorts of extras looked at for a day; of drinks half as many. */
 const MOST_SORTS_TRIED = 8;
 
@@ -247,7 +245,6 @@ export class MenuState {
         return costs.repeat * repeatsAdded(times, slot.at, settings.repeatAfterDays);
       },
       pouch: price ?? (() => 0),
-      mostPaired: MOST_PAIRED,
       kinks: (place) => {
         if (dayPrice) return [];
         const person = slot.people[place] ?? -1;

@@ -7,7 +7,6 @@ import {
   platesOf,
   potTable,
   shelfAt,
-  sumOver,
 } from './dish-parts.ts';
 import {
   asLaying,
@@ -20,6 +19,7 @@ import {
 } from './laying.ts';
 import { OWN_POUCH_BELOW_SERVINGS } from './lot-rules.ts';
 import { mealPoints, OWN_PLATE, POT, POT_FOR_OWN, SITTING_SHARE, SKIPPED_MEAL } from './menu-costs.ts';
+import { sumOver } from './place-sets.ts';
 import { LEAST_QUARTERS, type MenuModel, type ModelSlot, type SlotOption } from './menu-model.ts';
 
 const EPSILON = 1e-9;

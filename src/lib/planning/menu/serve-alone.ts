@@ -14,7 +14,7 @@ const EPSILON = 1e-9;
  * Serves some people by themselves from lots that do not last for all: the assignment of least cost, each pouch to one person, by shortest augmenting paths
  * (Ahuja, Magnanti & Orlin, Network Flows, 1993, ch. 12). Who eats more than one pouch of a lot is counted as one; then what was chosen may be too much.
  *
- * @param candidates by person; the last one needs no pouch
+ * @param candidates by person, the cheapest first; one of them needs no pouch
  * @param free pouches of a lot
  *
  * @example
@@ -25,10 +25,7 @@ export function serveAlone<T>(
   free: (lot: number) => number,
 ): Served<T> {
   const chosen: Candidate<T>[] = [];
-  const usable = candidates.map((own) =>
-    own.filter(({ lot, pouches }) => lot === undefined || pouches <= free(lot)),
-  );
-  for (let person = 0; person < usable.length; person++) insert(usable, chosen, person, free);
+  for (let person = 0; person < candidates.length; person++) insert(candidates, chosen, person, free);
   let least = 0;
   for (const { points } of chosen) least += points;
   const used = new Map<number, number>();
@@ -58,6 +55,9 @@ function insert<T>(
     const soFar = cost[one] ?? 0;
     for (const takes of candidates[one] ?? []) {
       const reached = soFar + takes.points;
+      // what is dearer than a way that is free helps nobody: those who are served are served as cheaply as can be
+      if (end && reached >= end.cost - EPSILON) break;
+      if (takes.lot !== undefined && takes.pouches > free(takes.lot)) continue;
       const own = takes.lot === undefined ? [] : (eaters.get(takes.lot) ?? []);
       if (takes.lot === undefined || own.length < free(takes.lot)) {
         if (!end || reached < end.cost - EPSILON) end = { person: one, takes, cost: reached };

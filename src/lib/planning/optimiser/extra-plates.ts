@@ -9,6 +9,12 @@ export type ExtraPlate = {
   readonly lots: readonly number[];
   readonly units: readonly number[];
 };
+export const plateKey = ({ extraDay, place, lots, units }: ExtraPlate): string =>
+  `x ${extraDay} ${place} ${lots
+    .map((lot, at) => `${lot}x${units[at]}`)
+    .sort()
+    .join()}`;
+
 /** Extras that one person may choose from on a day, piece by piece: units of each lot at most. */
 export type ExtraPieces = {
   readonly extraDay: number;

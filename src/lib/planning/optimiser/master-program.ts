@@ -5,6 +5,7 @@ import type { ExtraDay, MenuModel, ModelSlot } from '../menu/menu-model.ts';
 import { layingsBelow } from '../menu/near-layings.ts';
 import {
   bestPlate,
+  plateKey,
   plateLots,
   platesAbove,
   type ExtraPieces,
@@ -26,13 +27,14 @@ const PAYS = 1e-6;
 const MOST_CUT_PARTS = 12;
 const BREAKS = 0.02;
 const MOST_NEW_ROWS = 60;
+/** Layings taken of a slot at a time, besides the best. */
+const MOST_OTHERS = 2;
 
 /** Of a dish that lasts for so many parts of a size, servings, no more such parts are opened. */
 type Cut = { readonly row: number; readonly dish: number; readonly parts: number; readonly size: number };
 const partsIn = (servings: number, size: number): number => Math.floor(servings / size);
 type PlacedRow = RepeatRow & { readonly row: number };
 type LayingColumn = { readonly column: number; readonly laying: Laying };
-type PlateColumn = { readonly column: number; readonly plate: ExtraPlate };
 
 /**
  * What prices prove: no menu is under `points`; with a laying or a plate that is priced above the least of its slot or person, no menu is under these points and what it is above.
@@ -40,9 +42,16 @@ type PlateColumn = { readonly column: number; readonly plate: ExtraPlate };
  */
 export type Proof = {
   readonly points: number;
-  readonly prices: ArrayLike<number>;
+  readonly prices: Float64Array;
   readonly leastOfSlot: readonly number[];
   readonly leastOfPlate: ReadonlyMap<string, number>;
+};
+
+/** What is best at some prices, and what no menu is under, points. */
+export type Looked = {
+  readonly points: number;
+  readonly layings: readonly Laying[];
+  readonly plates: readonly ExtraPlate[];
 };
 
 /**
@@ -54,17 +63,20 @@ export class MasterProgram {
   readonly model: MenuModel;
   readonly #program: GrowingProgram;
   readonly layings: LayingColumn[] = [];
-  readonly plates: PlateColumn[] = [];
   readonly #keys = new Set<string>();
   readonly #cuts: Cut[] = [];
   readonly #repeats: PlacedRow[] = [];
   readonly #repeatColumn = new Map<string, number>();
-  #rows = 0;
+  readonly #sides: { readonly lower: number; readonly upper: number }[] = [];
+  readonly #layingsOf: LayingColumn[][];
+  /** Slots of the same people, who eat as much of the same meal. */
+  readonly #twins: Map<string, ModelSlot[]>;
   #columns = 0;
   readonly #slotRow: number;
   readonly #lotRow: number;
   readonly #dayRow: number;
   readonly #lackRow: number;
+  readonly #plateRows: number;
   readonly #plateRow = new Map<string, number>();
   readonly #plateLots = new Map<string, readonly PlateLot[]>();
   readonly #servingsOfDish: number[];
@@ -99,7 +111,7 @@ export class MasterProgram {
     );
     const plateKeys = model.extraDays.flatMap((extraDay) =>
       extraDay.people.map((_, place) => {
-        const key = `${extraDay.index} ${place}`;
+        const key = keyOf(extraDay, place);
         this.#plateLots.set(key, plateLots(model, extraDay, place));
         return key;
       }),
@@ -108,8 +120,8 @@ export class MasterProgram {
     this.#lotRow = slotRows.length;
     this.#dayRow = this.#lotRow + lotRows.length;
     this.#lackRow = this.#dayRow + dayRows.length;
-    const firstPlate = this.#lackRow + lackRows.length;
-    plateKeys.forEach((key, index) => this.#plateRow.set(key, firstPlate + index));
+    this.#plateRows = this.#lackRow + lackRows.length;
+    plateKeys.forEach((key, index) => this.#plateRow.set(key, this.#plateRows + index));
     this.#addRows([
       ...slotRows,
       ...lotRows,
@@ -139,13 +151,14 @@ export class MasterProgram {
     this.#servingsOfDish = model.dishes.map((_, dish) =>
       model.lots.filter((lot) => lot.dish === dish).reduce((sum, lot) => sum + lot.stock * lot.servings, 0),
     );
+    this.#layingsOf = model.slots.map(() => []);
+    this.#twins = Map.groupBy(model.slots, twinKey);
     for (const slot of model.slots) this.addLaying(asLaying(model, slot, []));
   }
 
   #addRows(rows: readonly ProgramRow[]): number {
     this.#program.addRows(rows);
-    this.#rows += rows.length;
-    return this.#rows - rows.length;
+    return this.#sides.push(...rows) - rows.length;
   }
   #addColumns(columns: readonly ProgramColumn[]): number {
     this.#program.addColumns(columns);
@@ -186,6 +199,7 @@ export class MasterProgram {
     }
     const column = this.#addColumns([{ cost: laying.points, upper: Infinity, terms: [...terms] }]);
     this.layings.push({ column, laying });
+    this.#layingsOf[laying.slot]?.push({ column, laying });
     return true;
   }
 
@@ -200,27 +214,19 @@ export class MasterProgram {
     return this.solution;
   }
 
-  /** Every laying with what it costs above its slot's price: 0 for those of the relaxed menu. */
-  reducedLayings(): { laying: Laying; reduced: number }[] {
-    const prices = this.solution?.prices ?? [];
-    const around = new Map(this.model.slots.map((slot) => [slot.index, this.around(slot, prices)]));
-    return this.layings.flatMap(({ laying }) => {
-      const slot = this.model.slots[laying.slot];
-      const surroundings = around.get(laying.slot);
-      if (!slot || !surroundings) return [];
-      const own = prices[this.#slotRow + slot.index] ?? 0;
-      return [{ laying, reduced: pricedOf(this.model, slot, laying, surroundings) - own }];
-    });
+  /** Those that prove most. */
+  #bestPrices(): ArrayLike<number> {
+    return this.proof?.prices ?? this.solution?.prices ?? [];
   }
 
   /** The price of a pouch of a lot: what one more would save. */
   priceOf(lot: number): number {
-    return Math.max(0, -(this.solution?.prices[this.#lotRow + lot] ?? 0));
+    return Math.max(0, -(this.#bestPrices()[this.#lotRow + lot] ?? 0));
   }
 
   /** What a kcal is worth to a person on a day. */
   dayPriceOf(person: number, day: number): number {
-    return this.solution?.prices[this.#dayRow + person * this.model.days.length + day] ?? 0;
+    return this.#bestPrices()[this.#dayRow + person * this.model.days.length + day] ?? 0;
   }
 
   around(slot: ModelSlot, prices: ArrayLike<number>, free?: (lot: number) => number): Surroundings {
@@ -249,42 +255,119 @@ export class MasterProgram {
     };
   }
 
-  /**
-   * Makes layings that pay for some slots, and plates of extras that do.
-   *
-   * @param free pouches that may be opened; left out: the whole stock
-   * @param mostPaired dishes looked at for a table that two share at most; left out: all, which proves a bound
-   * @returns how far below the program's points the best menu may be by what was looked at; the program's bound where that was all
-   */
-  price(
-    slots: readonly ModelSlot[],
-    { points, prices }: ProgramSolution,
-    { free, mostPaired }: { free?: (lot: number) => number; mostPaired?: number } = {},
-  ): { added: number; below: number } {
-    let [added, below] = [0, 0];
-    const leastOfSlot: number[] = [];
-    for (const slot of slots) {
-      const own = prices[this.#slotRow + slot.index] ?? 0;
-      const around = { ...this.around(slot, prices, free), ...(mostPaired !== undefined && { mostPaired }) };
-      const laid = layMeal(this.model, slot, around, this.work, own);
-      const least = Math.min(own, laid.least);
-      leastOfSlot.push(least);
-      below += least - own;
-      if (laid.priced - own < -PAYS && this.addLaying(laid.laying)) added++;
-      for (const other of laid.others.slice(0, 2))
-        if (other.priced - own < -PAYS && this.addLaying(other.laying)) added++;
+  /** Prices as if a kcal were worth the same on every day and in every pouch. @param part of what one that is missing to a day costs */
+  evenPrices(part: number): Float64Array {
+    const { lots, costs } = this.model;
+    const points = part * costs.missingKcal;
+    return Float64Array.from(this.#sides, (_, row) => {
+      if (row >= this.#dayRow && row < this.#lackRow) return points;
+      return row >= this.#lotRow && row < this.#dayRow ? -points * (lots[row - this.#lotRow]?.kcal ?? 0) : 0;
+    });
+  }
+
+  /** The prices of the rows, each on the side of nothing that it can be on. */
+  prices(): Float64Array {
+    const { costs } = this.model;
+    const { missing, above } = daySlopes(costs);
+    return Float64Array.from(this.solution?.prices ?? [], (price, row) => {
+      const { lower, upper } = this.#sides[row] ?? { lower: 0, upper: 0 };
+      if (row >= this.#dayRow && row < this.#lackRow) return Math.max(-above, Math.min(missing, price));
+      const most = Number.isFinite(lower) ? price : Math.min(0, price);
+      return Number.isFinite(upper) ? most : Math.max(0, most);
+    });
+  }
+
+  /** What pouches, days, protein, cuts and repeats are worth at some prices. */
+  #worthOf(prices: Float64Array): number {
+    let points = 0;
+    for (let row = this.#lotRow; row < prices.length; row++) {
+      const price = prices[row] ?? 0;
+      if (price === 0 || (row >= this.#plateRows && row < this.#plateRows + this.#plateRow.size)) continue;
+      const { lower, upper } = this.#sides[row] ?? { lower: 0, upper: 0 };
+      points += price * (price > 0 ? lower : upper);
     }
+    const { mild } = daySlopes(this.model.costs);
+    this.model.people.forEach((_, person) =>
+      this.model.days.forEach((_, day) => {
+        const price = prices[this.#dayRow + person * this.model.days.length + day] ?? 0;
+        const mostKcal = (DAY_FREE_FROM - DAY_MILD_FROM) * (this.model.needKcal[person]?.[day] ?? 0);
+        points += Math.min(0, mild - price) * mostKcal;
+      }),
+    );
+    return points;
+  }
+
+  /** The best layings and plates of extras at some prices, with what they prove. */
+  look(prices: Float64Array): Looked {
+    const leastOfSlot: number[] = [];
+    const layings: Laying[] = [];
+    let points = this.#worthOf(prices);
+    for (const slot of this.model.slots) {
+      const around = this.around(slot, prices);
+      let known = Infinity;
+      for (const { laying } of this.#layingsOf[slot.index] ?? [])
+        known = Math.min(known, pricedOf(this.model, slot, laying, around));
+      const laid = layMeal(this.model, slot, around, this.work, known - PAYS);
+      const least = Math.min(known, laid.least);
+      leastOfSlot.push(least);
+      points += least;
+      for (const { laying } of [laid, ...laid.others.slice(0, MOST_OTHERS)]) layings.push(laying);
+    }
+    const plates: ExtraPlate[] = [];
     const leastOfPlate = new Map<string, number>();
-    const plates = this.#pricePlates(prices, leastOfPlate);
-    below += plates.below;
-    if (
-      slots.length === this.model.slots.length &&
-      !free &&
-      mostPaired === undefined &&
-      points + below > (this.proof?.points ?? -Infinity)
-    )
-      this.proof = { points: points + below, prices: Float64Array.from(prices), leastOfSlot, leastOfPlate };
-    return { added: added + plates.added, below };
+    for (const extraDay of this.model.extraDays)
+      extraDay.people.forEach((_, place) => {
+        const { plate, gain } = this.#bestPlate(extraDay, place, prices);
+        leastOfPlate.set(keyOf(extraDay, place), -gain);
+        points -= gain;
+        if (gain > 0) plates.push(plate);
+      });
+    if (points > (this.proof?.points ?? -Infinity))
+      this.proof = { points, prices, leastOfSlot, leastOfPlate };
+    return { points, layings, plates };
+  }
+
+  /** Takes those that pay at some prices. @returns how many */
+  takePaying({ layings, plates }: Pick<Looked, 'layings' | 'plates'>, prices: Float64Array): number {
+    const { model } = this;
+    let added = 0;
+    const around = new Map<number, Surroundings>();
+    const reducedOf = (slot: ModelSlot, laying: Laying) => {
+      const own = around.get(slot.index) ?? this.around(slot, prices);
+      around.set(slot.index, own);
+      return pricedOf(model, slot, laying, own) - (prices[this.#slotRow + slot.index] ?? 0);
+    };
+    /** By slot: the best of what was found for another one like it. */
+    const lent = new Map<number, { laying: Laying; reduced: number }>();
+    for (const laying of layings) {
+      const slot = model.slots[laying.slot];
+      if (!slot) continue;
+      if (reducedOf(slot, laying) < -PAYS && this.addLaying(laying)) added++;
+      for (const other of this.#twins.get(twinKey(slot)) ?? []) {
+        if (other === slot || !canBeLaid(other, laying)) continue;
+        const own = asLaying(model, other, laying.dishes);
+        const reduced = reducedOf(other, own);
+        if (reduced < Math.min(-PAYS, lent.get(other.index)?.reduced ?? 0) && !this.#keys.has(layingKey(own)))
+          lent.set(other.index, { laying: own, reduced });
+      }
+    }
+    for (const { laying } of lent.values()) if (this.addLaying(laying)) added++;
+    for (const plate of plates) if (this.#reducedOf(plate, prices) < -PAYS && this.#addPlate(plate)) added++;
+    return added;
+  }
+
+  /** Makes layings for some slots, of pouches that are free, and plates of extras, as far as they pay. @returns how many */
+  price(slots: readonly ModelSlot[], free: (lot: number) => number): number {
+    const prices = this.prices();
+    const layings = slots.flatMap((slot) => {
+      const own = prices[this.#slotRow + slot.index] ?? 0;
+      const laid = layMeal(this.model, slot, this.around(slot, prices, free), this.work, own);
+      return [laid, ...laid.others.slice(0, MOST_OTHERS)].map(({ laying }) => laying);
+    });
+    const plates = this.model.extraDays.flatMap((extraDay) =>
+      extraDay.people.map((_, place) => this.#bestPlate(extraDay, place, prices).plate),
+    );
+    return this.takePaying({ layings, plates }, prices);
   }
 
   /** What a unit of an extra gains on a plate, points. */
@@ -317,7 +400,7 @@ export class MasterProgram {
     within: number,
     most: number,
   ): ExtraPlate[] | undefined {
-    const key = `${extraDay.index} ${place}`;
+    const key = keyOf(extraDay, place);
     const found = platesAbove(
       this.#plateLots.get(key) ?? [],
       extraDay.mostKcal[place] ?? 0,
@@ -333,7 +416,7 @@ export class MasterProgram {
   /** The pieces of extras of a person and day that a plate within so much of the least can have. */
   piecesWithin(extraDay: ExtraDay, place: number, { prices }: Proof, within: number): ExtraPieces {
     const gainOf = this.#gainOf(extraDay, place, prices);
-    const lots = (this.#plateLots.get(`${extraDay.index} ${place}`) ?? []).flatMap((lot) => {
+    const lots = (this.#plateLots.get(keyOf(extraDay, place)) ?? []).flatMap((lot) => {
       // without a piece that costs, a plate would be cheaper by that
       const gain = gainOf(lot);
       const most = gain >= 0 ? lot.most : Math.min(lot.most, Math.floor(within / -gain));
@@ -347,57 +430,55 @@ export class MasterProgram {
     };
   }
 
-  #pricePlates(
-    prices: ArrayLike<number>,
-    leastOfPlate: Map<string, number>,
-  ): { added: number; below: number } {
-    const { model } = this;
-    const days = model.days.length;
-    const columns: ProgramColumn[] = [];
-    let below = 0;
-    for (const extraDay of model.extraDays)
-      extraDay.people.forEach((person, place) => {
-        const key = `${extraDay.index} ${place}`;
-        const plateRow = this.#plateRow.get(key) ?? -1;
-        const dayRow = this.#dayRow + person * days + extraDay.day;
-        const lackRow = this.#lackRow + person * days + extraDay.day;
-        const { gain, units } = bestPlate(
-          this.#plateLots.get(key) ?? [],
-          extraDay.mostKcal[place] ?? 0,
-          extraDay.mostSorts[place] ?? 0,
-          this.#gainOf(extraDay, place, prices),
-          this.work,
-        );
-        const reduced = -gain - Math.min(0, prices[plateRow] ?? 0);
-        // an empty plate costs nothing
-        leastOfPlate.set(key, Math.min(-gain, prices[plateRow] ?? 0));
-        if (reduced >= -PAYS) return;
-        below += reduced;
-        const chosen = [...units];
-        const plateKey = `x ${key} ${chosen.map(([{ lot }, count]) => `${lot}x${count}`).join()}`;
-        if (this.#keys.has(plateKey)) return;
-        this.#keys.add(plateKey);
-        const sumOf = (of: (lot: PlateLot) => number) =>
-          chosen.reduce((sum, [lot, count]) => sum + count * of(lot), 0);
-        this.plates.push({
-          column: this.#columns + columns.length,
-          plate: plateOf(extraDay, place, chosen),
-        });
-        columns.push({
-          cost: sumOf(({ unitPoints }) => unitPoints),
-          upper: Infinity,
-          terms: [
-            [plateRow, 1],
-            ...chosen.map(
-              ([{ lot, unitPouches }, count]) => [this.#lotRow + lot, count * unitPouches] as const,
-            ),
-            [dayRow, sumOf(({ unitKcal }) => unitKcal)],
-            [lackRow, sumOf(({ unitLackG }) => unitLackG)],
-          ],
-        });
-      });
-    this.#addColumns(columns);
-    return { added: columns.length, below };
+  #bestPlate(extraDay: ExtraDay, place: number, prices: ArrayLike<number>) {
+    const { gain, units } = bestPlate(
+      this.#plateLots.get(keyOf(extraDay, place)) ?? [],
+      extraDay.mostKcal[place] ?? 0,
+      extraDay.mostSorts[place] ?? 0,
+      this.#gainOf(extraDay, place, prices),
+      this.work,
+    );
+    return { gain, plate: plateOf(extraDay, place, [...units]) };
+  }
+
+  /** The lots of a plate with their units. */
+  #onPlate({ extraDay, place, lots, units }: ExtraPlate): (readonly [PlateLot, number])[] {
+    const known = this.#plateLots.get(`${extraDay} ${place}`) ?? [];
+    return lots.flatMap((lot, at) => {
+      const of = known.find((other) => other.lot === lot);
+      return of ? [[of, units[at] ?? 0] as const] : [];
+    });
+  }
+  #reducedOf(plate: ExtraPlate, prices: Float64Array): number {
+    const extraDay = this.model.extraDays[plate.extraDay];
+    if (!extraDay) return 0;
+    const gainOf = this.#gainOf(extraDay, plate.place, prices);
+    const gain = this.#onPlate(plate).reduce((sum, [lot, units]) => sum + units * gainOf(lot), 0);
+    return -gain - (prices[this.#plateRow.get(keyOf(extraDay, plate.place)) ?? -1] ?? 0);
+  }
+  /** @returns whether it is a new one */
+  #addPlate(plate: ExtraPlate): boolean {
+    const extraDay = this.model.extraDays[plate.extraDay];
+    const key = plateKey(plate);
+    if (!extraDay || this.#keys.has(key)) return false;
+    this.#keys.add(key);
+    const on = this.#onPlate(plate);
+    const sumOf = (of: (lot: PlateLot) => number) =>
+      on.reduce((sum, [lot, units]) => sum + units * of(lot), 0);
+    const at = (extraDay.people[plate.place] ?? -1) * this.model.days.length + extraDay.day;
+    this.#addColumns([
+      {
+        cost: sumOf(({ unitPoints }) => unitPoints),
+        upper: Infinity,
+        terms: [
+          [this.#plateRow.get(keyOf(extraDay, plate.place)) ?? -1, 1],
+          ...on.map(([{ lot, unitPouches }, units]) => [this.#lotRow + lot, units * unitPouches] as const),
+          [this.#dayRow + at, sumOf(({ unitKcal }) => unitKcal)],
+          [this.#lackRow + at, sumOf(({ unitLackG }) => unitLackG)],
+        ],
+      },
+    ]);
+    return true;
   }
 
   /** Adds rows that the solution breaks: large parts of a dish opened more often than it lasts for, and dishes that come again. @returns how many */
@@ -450,12 +531,12 @@ export class MasterProgram {
       const share = values[column] ?? 0;
       return share < 1e-6 ? [] : [{ laying, share }];
     });
-    const keyOf = (group: number, dish: number, day: number) => `${group} ${dish} ${day}`;
+    const repeatKey = (group: number, dish: number, day: number) => `${group} ${dish} ${day}`;
     const paid = (group: number, dish: number, day: number) =>
-      values[this.#repeatColumn.get(keyOf(group, dish, day)) ?? -1] ?? 0;
+      values[this.#repeatColumn.get(repeatKey(group, dish, day)) ?? -1] ?? 0;
     const broken = brokenRepeats(model, laid, paid, BREAKS, MOST_NEW_ROWS);
     const columnOf = (group: number, dish: number, day: number) => {
-      const key = keyOf(group, dish, day);
+      const key = repeatKey(group, dish, day);
       const column =
         this.#repeatColumn.get(key) ??
         this.#addColumns([{ cost: model.costs.repeat, upper: Infinity, terms: [] }]);
@@ -489,18 +570,21 @@ export class MasterProgram {
     this.#program.bound(columns, lower, upper);
   }
 
-  /** The layings chosen whole, extras by the piece as they come; undefined where none was found in so many nodes. */
-  solveWhole(nodes: number) {
-    return this.#program.solveWhole(
-      this.layings.map(({ column }) => column),
-      nodes,
-    );
-  }
-
   close(): void {
     this.#program.close();
   }
 }
+
+const twinKey = ({ meal, people, plannedKcal, weight, task }: ModelSlot): string =>
+  `${meal} ${task.style} ${people.join()} ${plannedKcal.join()} ${weight.join()}`;
+/** Whether a laying of a slot can be one of another like it, by the dates of its lots and what is fixed. */
+const canBeLaid = ({ options }: ModelSlot, { dishes }: Laying): boolean =>
+  dishes.every(({ dish, lots }) => {
+    const option = options.find((other) => other.dish === dish);
+    return option !== undefined && lots.every((lot) => option.lots.includes(lot));
+  });
+
+const keyOf = ({ index }: ExtraDay, place: number): string => `${index} ${place}`;
 
 const plateOf = (
   { index }: ExtraDay,

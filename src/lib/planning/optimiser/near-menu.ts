@@ -1,7 +1,7 @@
 import type { Laying } from '../menu/laying.ts';
 import type { MenuModel } from '../menu/menu-model.ts';
 import type { MenuState, ModelMenu } from '../menu/menu-state.ts';
-import type { ExtraPieces, ExtraPlate } from './extra-plates.ts';
+import { plateKey, type ExtraPieces, type ExtraPlate } from './extra-plates.ts';
 import type { OpenProgram } from './linear-program.ts';
 import { layingKey, type MasterProgram, type Proof } from './master-program.ts';
 import { mergeLayings } from './merge-layings.ts';
@@ -66,12 +66,6 @@ export function solveNear(
   const farther = least >= gap ? points : proof.points + least;
   return { state: merged.state, bound: Math.min(points, farther, merged.bound) };
 }
-
-const plateKey = ({ extraDay, place, lots, units }: ExtraPlate): string =>
-  `${extraDay} ${place} ${lots
-    .map((lot, at) => `${lot}x${units[at]}`)
-    .sort()
-    .join()}`;
 
 /** The extras of a menu as plates. */
 export function platesOf({ extras }: ModelMenu): ExtraPlate[] {

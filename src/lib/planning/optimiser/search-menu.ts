@@ -6,6 +6,7 @@ import type { OpenProgram } from './linear-program.ts';
 import { MasterProgram } from './master-program.ts';
 import { solveNear, type NearLimits } from './near-menu.ts';
 import { randomFrom, type Random } from './random.ts';
+import { settlePrices } from './settle-prices.ts';
 
 export const EFFORTS = ['quick', 'thorough'] as const;
 export type Effort = (typeof EFFORTS)[number];
@@ -30,15 +31,13 @@ export type SearchOptions = {
 
 /** Share of the meals that a dive settles at a time. */
 const DIVE_SHARE = 0.08;
-/** Dishes looked at for a table that two share, before all are. */
-const PAIRED_AT_FIRST = 8;
 /** Rounds of pricing at most, after which the bound is taken as it is. */
-const MOST_ROUNDS = { quick: 40, thorough: 160 };
+const MOST_ROUNDS = { quick: 60, thorough: 300 };
 /** Work of pricing at most; then the bound is what it is. */
-const MOST_PRICING = { quick: 60_000_000, thorough: 600_000_000 };
+const MOST_PRICING = { quick: 100_000_000, thorough: 1_500_000_000 };
 /** Work of the search by pieces for each meal, in units of `MenuState.work`. */
-const WORK_OF_MEAL = { quick: 300_000, thorough: 2_500_000 };
-const MOST_WORK = { quick: 12_000_000, thorough: 150_000_000 };
+const WORK_OF_MEAL = { quick: 450_000, thorough: 2_500_000 };
+const MOST_WORK = { quick: 40_000_000, thorough: 150_000_000 };
 /** Trips of up to so many plates of main dishes have the best of what is near put together exactly. */
 const NEAR: Readonly<Record<Effort, readonly (NearLimits & { readonly mostPlates: number })[]>> = {
   quick: [
@@ -52,6 +51,8 @@ const NEAR: Readonly<Record<Effort, readonly (NearLimits & { readonly mostPlates
 };
 /** Part of the work that is done before there are prices. */
 const FIRST_SHARE = 0.3;
+/** Points by which a menu may be worse than the best so far and still be gone on from, at first; in the end none. */
+const MOST_WORSE = 8;
 /** A bound that is nearer than this share of the points need not be bettered. */
 const NEAR_ENOUGH = 1e-4;
 
@@ -97,41 +98,21 @@ export function* searchMenu(
   try {
     for (const menu of [best, ...starts]) for (const laying of menu.layings) master.addLaying(laying);
     for (const slot of model.slots) master.prime(slot);
-    let shown = 0;
-    let isSettled = true;
-    // tables of two dishes are many; as long as few of them bring something, only these are looked at
-    let isExact = false;
-    for (let round = 0; round < MOST_ROUNDS[effort]; round++) {
-      const solution = master.solve();
-      const { added, below } = master.price(
-        model.slots,
-        solution,
-        isExact ? {} : { mostPaired: PAIRED_AT_FIRST },
-      );
-      if (isExact && solution.points + below > 0) bound = Math.max(bound, solution.points + below);
-      if (master.work.units > MOST_PRICING[effort]) {
-        isSettled = false;
-        break;
-      }
-      const isNear = added === 0 || -below < NEAR_ENOUGH * Math.abs(solution.points);
-      if (isNear && isExact && master.addBrokenRows(solution) === 0 && added === 0) break;
-      isExact = isNear;
-      if (round - shown >= 5) {
-        shown = round;
-        yield step(Math.min(0.4, round * 0.02));
-      }
+    const limits = { rounds: MOST_ROUNDS[effort], work: MOST_PRICING[effort] };
+    const settling = settlePrices(master, limits, NEAR_ENOUGH);
+    let settled = settling.next();
+    for (let round = 1; !settled.done; round++, settled = settling.next()) {
+      bound = settled.value;
+      if (round % 5 === 0) yield step(Math.min(0.4, round * 0.02));
     }
-    const price = (lot: number) => master.priceOf(lot);
-    const prices = Float64Array.from(model.lots, (_, lot) => price(lot));
+    bound = settled.value;
+    // the best prices so far lead better than the last ones of a program that has not settled
+    const prices = Float64Array.from(model.lots, (_, lot) => master.priceOf(lot));
     const dayPriceOf = model.people.map((_, person) =>
       model.days.map((_, day) => master.dayPriceOf(person, day)),
     );
-    // prices that are not settled lead astray
-    if (isSettled) {
-      const dived = dive(model, master);
-      take(dived.menu(), dived.points());
-    }
-    yield step(0.4);
+    const dived = dive(model, master);
+    take(dived.menu(), dived.points());
     yield step(0.5);
 
     for (const part of betterByPieces(model, best, prices, dayPriceOf, random, allWork)) {
@@ -141,10 +122,10 @@ export function* searchMenu(
     }
     const { proof } = master;
     const atTables = model.slots.reduce((sum, { people }) => sum + people.length, 0);
-    const limits = NEAR[effort].find(({ mostPlates }) => atTables <= mostPlates);
+    const nearLimits = NEAR[effort].find(({ mostPlates }) => atTables <= mostPlates);
     // a part of a search looks for a menu, not for its proof
-    if (proof && limits && work === undefined && points - bound >= NEAR_ENOUGH * Math.abs(points)) {
-      const near = solveNear(model, master, proof, open, best, points, limits);
+    if (proof && nearLimits && work === undefined && points - bound >= NEAR_ENOUGH * Math.abs(points)) {
+      const near = solveNear(model, master, proof, open, best, points, nearLimits);
       if (near.state) take(near.state.menu(), near.state.points());
       bound = Math.max(bound, near.bound);
     }
@@ -214,24 +195,27 @@ function dive(model: MenuModel, master: MasterProgram): MenuState {
     const open = model.slots.filter(({ index }) => isOpen[index]);
     if (settled > 0) solution = master.solve();
     for (let round = 0; round < (settled > 0 ? 2 : 6); round++) {
-      if (
-        master.price(open, solution, { free: (lot) => state.free[lot] ?? 0, mostPaired: PAIRED_AT_FIRST })
-          .added === 0
-      )
-        break;
+      if (master.price(open, (lot) => state.free[lot] ?? 0) === 0) break;
       solution = master.solve();
     }
   }
   const price = (lot: number) => master.priceOf(lot);
   for (const slot of model.slots)
     if (isOpen[slot.index]) state.layBest(slot.index, price, (person, day) => master.dayPriceOf(person, day));
+  // extras as far as they pay; where pouches are dear, whatever is left is better than nothing
   for (const { index } of model.extraDays) state.fillExtras(index, price);
-  return state;
+  const paying = state.menu();
+  const payingPoints = state.points();
+  for (const { index } of model.extraDays) {
+    state.clearExtras(index);
+    state.fillExtras(index);
+  }
+  return state.points() < payingPoints ? state : MenuState.of(model, paying);
 }
 
 type Piece = { readonly menu: ModelMenu; readonly points: number; readonly done: number };
 
-/** Takes up one to three meals, and sometimes the extras of their day, and lays them anew; what is no worse stands. */
+/** Takes up one to three meals, and sometimes the extras of their day, and lays them anew; what is little worse than the best stands, in the end only what is no worse (record-to-record travel: Dueck 1993, Journal of Computational Physics 104:86-92). */
 function* betterByPieces(
   model: MenuModel,
   start: ModelMenu,
@@ -300,7 +284,8 @@ function* betterByPieces(
     }
     for (const index of extraDays) state.fillExtras(index, price);
     const now = state.points();
-    if (now <= points + 1e-9) {
+    const allowed = best.points + MOST_WORSE * Math.max(0, 1 - state.work.units / mostWork);
+    if (now <= Math.max(points, allowed) + 1e-9) {
       points = now;
       if (points < best.points - 1e-9) best = { menu: state.menu(), points, done: 0 };
     } else {
