@@ -26,7 +26,7 @@ const PLANNING_ORDER = [
 ];
 
 /** Folders above the spine: they plan again with changed inputs, or look back on a plan. */
-const ABOVE_THE_SPINE = ['filling', 'sensitivity', 'afterwards'];
+const ABOVE_THE_SPINE = ['filling', 'season', 'sensitivity', 'afterwards'];
 
 /** Refuses every import but those whose specifier matches one of the given regular expressions. */
 const importOnly = (allowed, message) => [

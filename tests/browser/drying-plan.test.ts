@@ -80,3 +80,20 @@ test('a trip that leaves tomorrow has no time to dry', async () => {
   expect(await drying(page).innerText()).toMatch(/kcal of dinner for .*No further run can be sealed by/);
   expect(await page.getByRole('heading', { name: 'Groceries for the drying plan' }).count()).toBe(0);
 });
+
+test('the season lists all trips ahead, and no run of one is in the dryer during another', async () => {
+  await newTrip(inDays(60));
+  const page = await app.open('/trips', { scripts: false });
+  await page.getByRole('link', { name: 'Season', exact: true }).click();
+  await page.getByRole('heading', { level: 1, name: 'Season' }).waitFor();
+  const table = page.getByRole('region', { name: 'Food for each trip' });
+  const rows = await table.locator('tbody tr').allInnerTexts();
+  expect(rows).toHaveLength(3);
+  const kcal = (text: string) => Number(/([\d,]+) kcal/.exec(text)?.[1]?.replaceAll(',', ''));
+  const total = kcal(await table.locator('tfoot tr').innerText());
+  expect(Math.abs(total - rows.reduce((sum, row) => sum + kcal(row), 0))).toBeLessThan(30);
+  const runs = await page.locator('ol.runs > li').allInnerTexts();
+  expect(runs.length).toBeGreaterThan(1);
+  for (const run of runs) expect(run).toMatch(/Barley pot for .*\n.*trays?.*Unload, test and seal on/);
+  await checkPage(app, '/trips/season');
+});

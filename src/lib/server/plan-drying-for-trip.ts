@@ -4,10 +4,12 @@ import { batchStage, type Batch } from '../planning/model/batch.ts';
 import type { Kitchen } from '../planning/model/kitchen.ts';
 import type { TripPlan } from '../planning/model/trip-plan.ts';
 import type { Trip } from '../planning/model/trip.ts';
+import { dryingLines, dryingNeeds } from '../planning/shortfall/drying-lines.ts';
 import {
   planDrying,
   type BatchUnderWay,
   type DryingLine,
+  type DryingMeans,
   type DryingPlan,
 } from '../planning/shortfall/plan-drying.ts';
 import { hasLeft } from '../ledger-kinds.ts';
@@ -34,11 +36,15 @@ export async function planDryingIfUseful(
 }
 
 /** What can be dried before a trip, first what it plans to dry, then for what it lacks, with recipes, batches and equipment as they are stored now. */
-export async function planDryingForTrip(
-  app: App,
-  trip: Trip,
-  { shortfall, coming, startDate }: TripPlan,
-): Promise<TripDrying> {
+export async function planDryingForTrip(app: App, trip: Trip, plan: TripPlan): Promise<TripDrying> {
+  const means = await dryingMeans(app);
+  const lines = dryingLines(trip, plan);
+  const drying = planDrying({ ...means, needs: dryingNeeds(lines, trip), departure: plan.startDate });
+  return { drying, lines, recipeCount: means.recipes.length };
+}
+
+/** What there is to dry with, as it is stored now. */
+export async function dryingMeans(app: App): Promise<DryingMeans> {
   const [recipes, batches, kitchen] = await Promise.all([
     app.kitchen.recipes.list(),
     app.kitchen.batches.list(),
@@ -46,22 +52,7 @@ export async function planDryingForTrip(
   ]);
   const today = app.today();
   const runs = knownRuns(kitchen, batches, today);
-  const toDry = coming
-    .filter(({ way, energyKcal }) => way === 'dry' && energyKcal > 0)
-    .map(({ code, recipe, energyKcal, eaters }) => ({
-      meal: trip.planned?.find(({ lot }) => lot.code === code)?.lot.mealKinds[0] ?? 'dinner',
-      missingKcal: energyKcal,
-      forEaters: eaters,
-      recipe,
-    }));
-  const lines = [...toDry, ...shortfall.shopping];
-  const drying = planDrying({
-    needs: lines.map((line) => ({
-      meal: line.meal,
-      missingKcal: line.missingKcal,
-      eaters: trip.party.filter(({ name }) => line.forEaters.includes(name)),
-      ...('recipe' in line && { recipe: line.recipe }),
-    })),
+  return {
     recipes: recipes.map(({ id, value }) => ({ id, recipe: value })),
     kitchen,
     runs,
@@ -69,9 +60,7 @@ export async function planDryingForTrip(
       .filter(({ value }) => batchStage(value) !== 'sealed')
       .flatMap((batch) => underWay(batch, kitchen, runs, today) ?? []),
     today,
-    departure: startDate,
-  });
-  return { drying, lines, recipeCount: recipes.length };
+  };
 }
 
 /** @returns `undefined` for a batch that nothing is known of yet: it takes up no tray */

@@ -42,14 +42,20 @@ export type BatchUnderWay = {
 /** What a load is for: a line of the shopping list, or food that is planned to be dried already. */
 export type DryingLine = Pick<ShoppingLine, 'meal' | 'forEaters'>;
 
-export type DryingInput = {
-  readonly needs: readonly DryingNeed[];
+/** What there is to dry with. */
+export type DryingMeans = {
   readonly recipes: readonly { readonly id: string; readonly recipe: Recipe }[];
   readonly kitchen: Kitchen;
   /** Finished runs of all dryers, from which hours are expected. */
   readonly runs: readonly Run[];
   readonly underWay: readonly BatchUnderWay[];
   readonly today: string;
+};
+
+export type DryingInput = DryingMeans & {
+  readonly needs: readonly DryingNeed[];
+  /** Runs for other trips, which hold their dryers; left out: none. */
+  readonly others?: readonly Pick<PlannedRun, 'dryer' | 'cookOn' | 'readyOn' | 'joins'>[];
   /** First day of the trip. */
   readonly departure: string;
 };
@@ -297,7 +303,7 @@ function schedule(
 /** What is in the dryers already, and what it will bring in time. */
 function takeUnderWay(
   cookDays: readonly string[],
-  { underWay, today }: DryingInput,
+  { underWay, others = [], today }: DryingInput,
   open: OpenNeeds,
 ): { taken: Taken[]; credited: DryingPlan['underWay'] } {
   const batches = underWay
@@ -307,6 +313,8 @@ function takeUnderWay(
       return { batch, from, end, readyOn: cookDays.find((day) => day >= end) };
     })
     .sort((a, b) => compare(a.end, b.end) || compare(a.batch.code, b.batch.code));
+  const isJoined = (codes: readonly string[]) =>
+    others.some(({ joins }) => joins.some((code) => codes.includes(code)));
   const taken = [...Map.groupBy(batches, ({ batch, from }) => `${from} ${batch.dryer}`).values()].flatMap(
     (together): Taken[] => {
       const [first] = together;
@@ -320,17 +328,28 @@ function takeUnderWay(
           days: Math.max(...together.map(({ batch }) => wholeDays(batch.hours))),
           trays: together.reduce((sum, { batch }) => sum + batch.trays, 0),
           waterG: together.reduce((sum, { batch }) => sum + batch.waterG, 0),
-          codes: together.map(({ batch }) => batch.code),
+          codes: isJoined(together.map(({ batch }) => batch.code))
+            ? []
+            : together.map(({ batch }) => batch.code),
         },
       ];
     },
   );
+  const held = others.map(({ dryer, cookOn, readyOn }): Taken => ({
+    dryer,
+    from: cookOn,
+    until: readyOn,
+    days: 0,
+    trays: 0,
+    waterG: 0,
+    codes: [],
+  }));
   const credited = batches.flatMap(({ batch: { id, code, recipe, food, energyKcal }, readyOn }) => {
     if (readyOn === undefined) return [];
     const shares = open.credit(recipe, food, energyKcal);
     return shares.length > 0 ? [{ id, code, recipe, readyOn, shares }] : [];
   });
-  return { taken, credited };
+  return { taken: [...taken, ...held], credited };
 }
 
 /** A batch whose run takes more trays than its own is ready when the run is. */
