@@ -93,7 +93,7 @@ test('the season lists all trips ahead, and no run of one is in the dryer during
   const total = kcal(await table.locator('tfoot tr').innerText());
   expect(Math.abs(total - rows.reduce((sum, row) => sum + kcal(row), 0))).toBeLessThan(30);
   const runs = await page.locator('ol.runs > li').allInnerTexts();
-  expect(runs.length).toBeGreaterThan(1);
+  expect(runs.length).toBeGreaterThan(0);
   for (const run of runs) expect(run).toMatch(/Barley pot for .*\n.*trays?.*Unload, test and seal on/);
   await checkPage(app, '/trips/season');
 });

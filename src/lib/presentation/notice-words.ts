@@ -296,6 +296,18 @@ const WORDS: WordsOf = {
       'Add the sleeping bag and clothes of {names} to the base weight of the person who carries them. Children get a small base weight by default.',
       { names: sayList(eaters) },
     ),
+  'food-beyond-container': ({ eater = '', day = 0, params: { days, foodMl, roomMl } }, units) =>
+    say(
+      "{eater}'s food does not fit in the container on {count, plural, one {night} other {nights}} {days}: about {food} on night {day}, room for {room}. Take a larger one or repack the food.",
+      {
+        eater,
+        count: days.length,
+        days: days.join(', '),
+        day,
+        food: show(foodMl, 'water', units),
+        room: show(roomMl, 'water', units),
+      },
+    ),
   'over-carry-limit': ({ eater = '', day = 0, params: { days, when } }) =>
     say(
       '{eater} is over the carry limit on {count, plural, one {day} other {days}} {days}; the heaviest is day {day}, {when}. Cut the base weight, raise the limit, or share the load among more people.',

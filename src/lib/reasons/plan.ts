@@ -1,3 +1,4 @@
+import { USUAL_ML_PER_G } from '$lib/planning/carry/food-volume.ts';
 import { USUAL_MASS_G } from '$lib/planning/demand/day-demand.ts';
 import { LEAST_DRUNK_AT_REST_ML } from '$lib/planning/hydration/drinking.ts';
 import {
@@ -22,8 +23,9 @@ import {
 } from '$lib/planning/stove/plan-fuel.ts';
 import { safeBoilMin } from '$lib/planning/stove/safe-boil.ts';
 import { INSULATED_SHARE } from '$lib/planning/trail-card/steep-time.ts';
+import { LOT_KIND_WORDS } from '$lib/presentation/code-words.ts';
 import { show, type UnitSystem } from '$lib/presentation/show.ts';
-import { say, sayNumber } from '$lib/texts/say.ts';
+import { say, sayList, sayNumber } from '$lib/texts/say.ts';
 import type { ReasonList } from './reason.ts';
 
 /* What pages that show results take for granted. */
@@ -147,6 +149,20 @@ export const packAssumptions = (): ReasonList => ({
     ownWater: {
       label: say('Water'),
       why: say('everyone carries their own to drink; what is cooked with is shared by room'),
+    },
+    volume: {
+      label: say('Volume of a pouch'),
+      value: sayList(
+        (['main', 'extra', 'drink'] as const).map((kind) =>
+          say('{kind} {value} ml/g ({low} to {high})', {
+            kind: say(LOT_KIND_WORDS[kind]),
+            value: sayNumber(USUAL_ML_PER_G[kind].value),
+            low: sayNumber(USUAL_ML_PER_G[kind].low),
+            high: sayNumber(USUAL_ML_PER_G[kind].high),
+          }),
+        ),
+      ),
+      why: say('where the lot states none; from its dry weight (rule of thumb)'),
     },
     empties: { label: say('Empty pouches and canisters'), why: say('packed out') },
     meanLoad: {

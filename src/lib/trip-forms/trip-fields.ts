@@ -46,6 +46,7 @@ const EATER_NUMBERS: NumberFields<'energyKcal' | 'maxLoadG' | 'baseLoadG' | 'wat
   baseLoadG: 'pack',
   waterCapacityMl: 'water',
 };
+const CONTAINER: NumberFields<'animalContainerMl'> = { animalContainerMl: 'water' };
 const BODY_NUMBERS: NumberFields<'ageY' | 'massG'> = { ageY: undefined, massG: 'pack' };
 /** The leg of a day; only where there is no route, which would say it. */
 const LEG_NUMBERS: NumberFields<'distanceM' | 'climbM' | 'descentM'> = {
@@ -101,6 +102,7 @@ const LABELS: Readonly<Record<string, Text>> = {
   maxLoadG: text('Carry limit'),
   baseLoadG: text('Base weight'),
   waterCapacityMl: text('Bottles and water bags hold'),
+  animalContainerMl: text('Container safe from animals'),
   body: text('Body data'),
   sex: text('Sex (for the equations)'),
   ageY: text('Age'),
@@ -195,6 +197,7 @@ export function tripFields(trip: Trip, system: UnitSystem): Entered {
     'pace.method': [trip.pace.method ?? ''],
     ...numbers(PACE_NUMBERS, trip.pace, 'pace.'),
     ...mealFields(trip),
+    ...numbers(CONTAINER, trip, ''),
   };
   trip.party.forEach((eater, index) => {
     const at = `party[${index}].`;
@@ -306,6 +309,7 @@ export function readTrip(
       ...numbers(STOVE_NUMBERS, stored.stove, 'stove.'),
     }),
     ...meals.values,
+    ...numbers(CONTAINER, stored, ''),
     resupplies: stored.resupplies,
     planned: stored.planned,
     withdrawn: stored.withdrawn,

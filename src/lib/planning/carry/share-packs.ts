@@ -4,6 +4,7 @@ import type { ResolvedEater, ResolvedTrip } from '../model/resolve-trip.ts';
 import type { CarryPlan, DayLoad, FuelPlan, MenuPlan, Pack, PickUp, WaterPlan } from '../model/trip-plan.ts';
 import type { Resupply } from '../model/trip.ts';
 import { bodyLoadNotices, gearNotices } from './body-loads.ts';
+import { containerNotices, foodVolumes } from './food-volume.ts';
 import { foodItems, mayCarry, type FoodItem } from './food-items.ts';
 import { headroomG, loadOf, type Carried, type FuelItem } from './pack-loads.ts';
 import { swellingNotices } from './swelling.ts';
@@ -75,18 +76,24 @@ export function sharePacks(
   const loads = trip.days.flatMap(({ day }) =>
     trip.party.map((eater, index) => loadOf(carried, eater, index, day)),
   );
+  const volumes = foodVolumes(carried);
   const avoiders = trip.party.filter(({ allergens }) => allergens.length > 0).map(({ name }) => name);
   return {
-    carry: { packs, pickUps, loads },
+    carry: { packs, pickUps, loads, volumes, volumeStatedShare: statedShare(food) },
     notices: [
       ...[...uncarried].sort().map((recipe) => notice('nobody-may-carry', { recipe, avoiders })),
       ...overloadNotices(loads),
+      ...containerNotices(trip, volumes),
       ...bodyLoadNotices(trip.party, loads),
       ...gearNotices(trip.party),
       ...swellingNotices(trip),
     ],
   };
 }
+
+/** Share of the pouches whose volume is stated. */
+const statedShare = (food: readonly FoodItem[]): number =>
+  food.length > 0 ? food.filter(({ lot }) => lot.volumeMl !== undefined).length / food.length : 0;
 
 /** What is picked up at a place, with what it comes to. */
 function pickUpOf(

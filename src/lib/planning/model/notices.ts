@@ -116,6 +116,11 @@ export const NOTICE_KINDS = {
   'load-heavy': kind('caution', 'loads', { share: Amount, minor: z.boolean() }),
   'load-harmful': kind('warning', 'loads', { share: Amount, minor: z.boolean() }),
   'gear-of-minors': kind('note', 'loads', { eaters: z.array(Name) }),
+  'food-beyond-container': kind('attention', 'loads', {
+    days: z.array(Day),
+    foodMl: Amount,
+    roomMl: Amount,
+  }),
   'over-carry-limit': kind('attention', 'loads', { days: z.array(Day), overG: Amount, when: z.string() }),
 } as const;
 

@@ -74,6 +74,7 @@ export type ResolvedTrip = {
   };
   readonly cookGroups: readonly CookGroup[];
   readonly servingStyle: ServingStyle;
+  readonly animalContainerMl: number | undefined;
   readonly withdrawn: NonNullable<Trip['withdrawn']>;
   readonly mealRules: readonly MealRule[];
   readonly reserveMeals: number;
@@ -255,6 +256,7 @@ export function resolveTrip(
     servingStyle: orDefault('servingStyle', trip.servingStyle, TRIP_DEFAULTS.servingStyle),
     mealRules: [...rulesOfDays(trip.days, trip.dayCount), ...(trip.mealRules ?? [])],
     reserveMeals: orDefault('reserveMeals', trip.reserveMeals, TRIP_DEFAULTS.reserveMeals),
+    animalContainerMl: trip.animalContainerMl,
     resupplies: inOrder(trip.resupplies),
     planned: trip.planned ?? [],
     withdrawn: trip.withdrawn ?? [],

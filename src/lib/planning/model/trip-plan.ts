@@ -360,6 +360,18 @@ export const DayLoad = z.strictObject({
   overG: Amount.describe('Peak above what this eater may carry'),
 });
 export type DayLoad = z.infer<typeof DayLoad>;
+/** A volume, ml, with its range where it is estimated. */
+export const VolumeRange = z.strictObject({ value: Amount, low: Amount, high: Amount });
+export type VolumeRange = z.infer<typeof VolumeRange>;
+export const FoodVolume = z.strictObject({
+  day: Day,
+  eater: EaterName,
+  stage: z.int().nonnegative().describe('Places on the way whose food is in the pack when leaving camp'),
+  leavingMl: VolumeRange.describe('Food in the pack when leaving camp'),
+  nightMl: VolumeRange.optional().describe('Food in the pack at night; left out: the trip is over'),
+  overMl: Amount.describe('Of the night, above what their container takes'),
+});
+export type FoodVolume = z.infer<typeof FoodVolume>;
 /** What is picked up on the way, and into which packs it goes. */
 export const PickUp = z.strictObject({
   place: z.string(),
@@ -384,6 +396,12 @@ export const CarryPlan = z.strictObject({
   packs: z.array(Pack).describe('What each carries from the start'),
   pickUps: z.array(PickUp).describe('What comes into the packs on the way, in order'),
   loads: z.array(DayLoad),
+  volumes: z.array(FoodVolume).describe('Room that the food takes'),
+  volumeStatedShare: z
+    .number()
+    .min(0)
+    .max(1)
+    .describe('Share of the pouches whose volume is stated; that of the others is a rule of thumb'),
 });
 export type CarryPlan = z.infer<typeof CarryPlan>;
 

@@ -414,6 +414,14 @@ const TripFields = z.strictObject({
     .max(30, wrong('over', { most: 30, unit: 'meals' }))
     .optional()
     .describe('Main meals for everyone that are carried and not planned to be eaten'),
+  animalContainerMl: z
+    .number(wrong('not-millilitres'))
+    .min(500, wrong('under', { least: 0.5, unit: 'l' }))
+    .max(50_000, wrong('over', { most: 50, unit: 'l' }))
+    .optional()
+    .describe(
+      'Room of the container in which each keeps food safe from animals at night, ml; left out: none is used',
+    ),
   resupplies: z
     .array(Resupply)
     .max(40, wrong('too-many', { most: 40 }))
