@@ -18,6 +18,7 @@ const PLANNING_ORDER = [
   'hydration',
   'stove',
   'carry',
+  'cost',
   'drying',
   'shortfall',
   'nutrition',

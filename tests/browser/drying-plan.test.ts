@@ -86,7 +86,7 @@ test('the season lists all trips ahead, and no run of one is in the dryer during
   const page = await app.open('/trips', { scripts: false });
   await page.getByRole('link', { name: 'Season', exact: true }).click();
   await page.getByRole('heading', { level: 1, name: 'Season' }).waitFor();
-  const table = page.getByRole('region', { name: 'Food for each trip' });
+  const table = page.getByRole('region', { name: 'Table of the trips' });
   const rows = await table.locator('tbody tr').allInnerTexts();
   expect(rows).toHaveLength(3);
   const kcal = (text: string) => Number(/([\d,]+) kcal/.exec(text)?.[1]?.replaceAll(',', ''));

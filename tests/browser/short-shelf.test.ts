@@ -60,11 +60,25 @@ test('ticks in the shop wait without a connection, and make stock of the food th
   });
   const rows = shop(page).getByRole('listitem');
   const before = await rows.count();
+  const food = await rows.first().locator('strong').innerText();
   await page.context().setOffline(true);
+  await rows.first().getByLabel(/^Paid/).fill('4.5');
   await rows.first().getByRole('button', { name: 'Bought, label agrees' }).click();
   await rows.first().getByText('not sent yet').waitFor();
   await page.context().setOffline(false);
   await expect.poll(() => rows.count(), { timeout: 30_000 }).toBe(before - 1);
+
+  await page.goto(`${app.origin}${trip}/costs`);
+  const bought = page.locator('dl div', { hasText: 'Bought' });
+  expect(await bought.innerText()).toMatch(/[\d.]+ for .*servings?|no price known/);
+  await checkPage(app, `${trip}/costs`);
+  await page.goto(`${app.origin}/shelf?search=${encodeURIComponent(food)}`);
+  await page
+    .getByRole('link', { name: /^B\d{3}/ })
+    .first()
+    .click();
+  await page.waitForURL(/\/shelf\/B\d{3}/);
+  expect(Number(await page.locator('[name="costMinor"]').inputValue())).toBeGreaterThan(0);
 
   await page.goto(`${app.origin}${trip}/pouches`);
   await page.getByRole('button', { name: /^Set aside/ }).click();

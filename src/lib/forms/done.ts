@@ -12,6 +12,7 @@ const DONE = {
   'lot-withdrawn': text('Lot withdrawn.'),
   'lot-reinstated': text('Lot back on the shelf. Plan trips again to use it.'),
   'shelf-imported': text('Import finished. Every accepted row is on the shelf.'),
+  'prices-saved': text('Prices saved. They apply to every trip.'),
   'settings-saved': text('The settings are saved.'),
   'equipment-saved': text('The equipment is saved.'),
   'food-deleted': text('The food is deleted from your own table.'),

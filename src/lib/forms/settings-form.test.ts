@@ -176,6 +176,25 @@ describe('readSettingsPart', () => {
     ]);
   });
 
+  it('reads the portion, the size and the price of a package, and keeps them where another food is changed', () => {
+    const fields = {
+      ...settingsFields(METRIC),
+      'staples[0].portionG': ['60'],
+      'staples[0].packetG': ['500'],
+      'staples[0].packetCostMinor': ['2.49'],
+    };
+    const settings = read(fields, 'staples', METRIC).settings;
+    if (!settings) return expect.fail('the form was refused');
+    expect(settings.staples[0]).toMatchObject({ portionG: 60, packetG: 500, packetCostMinor: 249 });
+    expect(settings.staples[1]).toEqual(METRIC.staples[1]);
+    const again = { ...settingsFields(settings), 'staples[1].name': ['porridge'] };
+    expect(read(again, 'staples', settings).settings?.staples[0]).toEqual(settings.staples[0]);
+    const refused = { ...fields, 'staples[0].packetG': ['0.2'] };
+    expect(read(refused, 'staples', METRIC).problems.map(({ field }) => field)).toEqual([
+      'staples[0].packetG',
+    ]);
+  });
+
   it('keeps currencies to the code of ISO 4217', () => {
     expect(read({ ...settingsFields(METRIC), currency: ['euro'] }, 'units', METRIC).problems).toHaveLength(1);
   });

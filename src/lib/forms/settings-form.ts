@@ -2,10 +2,11 @@ import { problemsOf } from '$lib/presentation/problems.ts';
 import { Settings, type MenuCosts } from '$lib/planning/model/settings.ts';
 import { MEAL_KINDS, type MealKind } from '$lib/planning/model/words.ts';
 import { FUEL_WORDS, MEAL_WORDS, ALLERGEN_WORDS, DIET_WORDS } from '$lib/presentation/code-words.ts';
+import { moneyFieldValue } from '$lib/presentation/money.ts';
 import { fieldValue, type Quantity } from '$lib/presentation/show.ts';
 import { say, text, type Text } from '$lib/texts/say.ts';
 import { atLines, keptLines } from './lines.ts';
-import type { Entered, FormReader } from './read-form.ts';
+import { withoutUndefined, type Entered, type FormReader } from './read-form.ts';
 
 /** The parts of the settings page; each is saved and reset by itself. */
 export const SETTINGS_PARTS = {
@@ -100,6 +101,9 @@ export const LINE_LABELS = {
   tareG: text('Empty weight'),
   meals: text('Meals'),
   kcalPer100G: text('Energy as bought'),
+  portionG: text('Portion'),
+  packetG: text('Package size'),
+  packetCostMinor: text('Price of a package'),
   allergens: text('Allergens'),
   diets: text('Diets'),
 } as const;
@@ -184,6 +188,11 @@ export function settingsFields(settings: Settings): Entered {
     fields[`${at}.name`] = [staple.name];
     fields[`${at}.meals`] = staple.meals;
     fields[`${at}.kcalPer100G`] = [shown(staple.kcalPer100G, 'labelRichness')];
+    fields[`${at}.portionG`] = [staple.portionG === undefined ? '' : shown(staple.portionG, 'food')];
+    fields[`${at}.packetG`] = [staple.packetG === undefined ? '' : shown(staple.packetG, 'food')];
+    fields[`${at}.packetCostMinor`] = [
+      staple.packetCostMinor === undefined ? '' : moneyFieldValue(staple.packetCostMinor, settings.currency),
+    ];
     fields[`${at}.allergens`] = staple.allergens;
     fields[`${at}.diets`] = staple.diets;
   });
@@ -257,16 +266,20 @@ export function readSettingsPart(
         return {
           staples: kept.staples.map((line) => {
             const at = `staples[${line}]`;
-            return {
+            const stored = current.staples[line];
+            return withoutUndefined({
               name: read.text(`${at}.name`),
               meals: read.choices(`${at}.meals`),
               kcalPer100G: read.number(`${at}.kcalPer100G`, {
                 quantity: 'labelRichness',
-                stored: current.staples[line]?.kcalPer100G,
+                stored: stored?.kcalPer100G,
               }),
+              portionG: read.number(`${at}.portionG`, { quantity: 'food', stored: stored?.portionG }),
+              packetG: read.number(`${at}.packetG`, { quantity: 'food', stored: stored?.packetG }),
+              packetCostMinor: read.money(`${at}.packetCostMinor`, current.currency, stored?.packetCostMinor),
               allergens: read.choices(`${at}.allergens`),
               diets: read.choices(`${at}.diets`),
-            };
+            });
           }),
         };
     }

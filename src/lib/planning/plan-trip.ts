@@ -1,4 +1,5 @@
 import { allPacks } from './carry/all-packs.ts';
+import { foodCosts } from './cost/food-costs.ts';
 import { sharePacks } from './carry/share-packs.ts';
 import { demandNotices, demandOf, type WalkingLoad } from './demand/day-demand.ts';
 import { heatOfDays, withHeatRests } from './hydration/heat-rests.ts';
@@ -152,6 +153,12 @@ export function planTrip(
     coming,
     card,
     totals: totalsOf(menu, stock, carry, fuel),
+    costs: foodCosts(
+      menu,
+      stock,
+      settings,
+      resolved.party.map(({ name }) => name),
+    ),
   });
 }
 

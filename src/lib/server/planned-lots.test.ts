@@ -55,6 +55,28 @@ onEachDatabase(({ openTestApp }) => {
     expect((await app.trips.pack(id, aside.version)).stage).toBe('packed');
   });
 
+  it('a price that is paid becomes the cost of a serving, from the form and from a note alike', async () => {
+    const { app, id } = await open();
+    await fillPlan(app, id, 'buy only');
+    const [first, second] = (await planOf(app, id)).coming;
+    if (!first || !second) return expect.fail('too little is planned');
+    await app.planned.bought(id, {
+      code: first.code,
+      pouches: first.pouches,
+      labelRead: true,
+      paidMinor: 100 * first.pouches,
+    });
+    const paid = { ...note('bought', second.code, second.pouches), paidMinor: 50 * second.pouches };
+    await app.trailNotes.enter(id, [paid]);
+    const lots = await app.shelf.listLots();
+    const costs = new Map(lots.map(({ recipe, costMinor, bought }) => [recipe, { costMinor, bought }]));
+    expect(costs.get(first.recipe)).toEqual({ costMinor: 100, bought: true });
+    expect(costs.get(second.recipe)).toEqual({ costMinor: 50, bought: true });
+    const { costs: food } = await planOf(app, id);
+    expect(food.home.servings).toBe(0);
+    expect(food.bought.pricedServings).toBeGreaterThan(0);
+  });
+
   it('until its label is read, bought food is for nobody who avoids an allergen', async () => {
     const { app, id } = await open();
     await fillPlan(app, id, 'buy only');

@@ -47,6 +47,8 @@ export type Bought = {
   readonly pouches: number;
   /** Whether the label was read and lists the allergens that were planned with. */
   readonly labelRead: boolean;
+  /** Paid for all of it, minor units; left out: not entered. */
+  readonly paidMinor?: number | undefined;
 };
 
 /**
@@ -62,7 +64,7 @@ export async function takeBought(
   at: string,
   today: string,
   stored: StoredTrip,
-  { code, pouches, labelRead }: Bought,
+  { code, pouches, labelRead, paidMinor }: Bought,
 ): Promise<string | undefined> {
   const { id, stage, trip } = stored;
   const planned = trip.planned?.find(({ way, lot }) => way === 'buy' && lot.code === code);
@@ -81,7 +83,7 @@ export async function takeBought(
         trip: trip.name,
       },
     );
-  const lot = boughtLot(planned, await freeLotCode(trx), pouches, today, labelRead);
+  const lot = boughtLot(planned, await freeLotCode(trx), pouches, today, labelRead, paidMinor);
   await sealLot(trx, at, lot, say('bought for "{trip}"', { trip: trip.name }), null);
   await writeTrip(trx, at, id, putInPlace(trip, code, { code: lot.code, pouches }));
   if (stage === 'set aside') await setAsideAlso(trx, at, id, lot.code, pouches);
@@ -95,6 +97,7 @@ function boughtLot(
   pouches: number,
   today: string,
   labelRead: boolean,
+  paidMinor: number | undefined,
 ): PouchLot {
   const { allergens, estimated, ...rest } = lot;
   const { sealedOn: _, ...guessed } = estimated ?? {};
@@ -102,6 +105,8 @@ function boughtLot(
     ...rest,
     code,
     pouches,
+    bought: true,
+    ...(paidMinor !== undefined && { costMinor: Math.round(paidMinor / (pouches * lot.servingsPerPouch)) }),
     sealedOn: today,
     ...(labelRead ? allergens && { allergens } : allergens?.length && { contains: allergens }),
     ...(Object.keys(guessed).length > 0 && { estimated: guessed }),

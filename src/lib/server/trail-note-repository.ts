@@ -105,6 +105,7 @@ export class TrailNoteRepository {
             ...note,
             tripId,
             servings: note.servings ?? null,
+            paidMinor: note.paidMinor ?? null,
             outcome,
             message: message ?? '',
             settledAt: null,
@@ -153,17 +154,19 @@ export class TrailNoteRepository {
 }
 
 const isBuying = ({ kind }: TrailNote): boolean => kind === 'bought' || kind === 'bought, label read';
-const boughtBy = ({ kind, code, pouches }: TrailNote): Bought => ({
+const boughtBy = ({ kind, code, pouches, paidMinor }: TrailNote): Bought => ({
   code,
   pouches,
+  ...(paidMinor !== undefined && { paidMinor }),
   labelRead: kind === 'bought, label read',
 });
 
 function storedNote(row: Selectable<Tables['trailNotes']>): StoredTrailNote {
-  const { id, at, kind, code, pouches, servings, text, outcome, message, settledAt, remark } = row;
+  const { id, at, kind, code, pouches, servings, paidMinor, text, outcome, message, settledAt, remark } = row;
   return {
     ...{ id, at, kind, code, pouches, text, outcome, message, remark },
     ...(servings !== null && { servings }),
+    ...(paidMinor !== null && { paidMinor }),
     ...(settledAt !== null && { settledAt }),
   };
 }

@@ -275,6 +275,7 @@ export const SHELF_FIELDS: readonly FieldEntry[] = [
   { field: 'cookAfter', label: text('Cook after rehydrating'), kind: 'cook after', heading: 'cook after' },
   { field: 'withdrawn', label: text('Withdrawn because'), kind: 'text', heading: 'withdrawn' },
   { field: 'weighedDry', label: text('Weighed dry'), kind: 'yes or no', heading: 'weighed dry' },
+  { field: 'bought', label: text('Bought'), kind: 'yes or no', heading: 'bought' },
   {
     field: 'grossWeightG',
     label: text('Weight with packaging'),

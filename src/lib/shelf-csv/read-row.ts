@@ -344,6 +344,7 @@ export class RowReader {
       'eatFromPouch',
       'pouchStands',
       'weighedDry',
+      'bought',
     ] as const) {
       const cell = cells.get(field)?.[0];
       if (!cell) continue;

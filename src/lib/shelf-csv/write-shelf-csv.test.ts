@@ -88,6 +88,7 @@ const lots: fc.Arbitrary<PouchLot[]> = fc.uniqueArray(
       fibreG: optional(amount(50)),
       sodiumMg: optional(amount(4000)),
       eatFromPouch: optional(fc.boolean()),
+      bought: optional(fc.boolean()),
       cookAfter: optional(fc.constantFrom('cook', 'boil hard')),
       withdrawn: optional(fc.constantFrom('mould', 'one pouch, of six; was open')),
       note: text(40, fc.constantFrom('\n', '\r\n', '\r', '\t')),
@@ -110,7 +111,7 @@ const write = (all: readonly PouchLot[], currency: string) => [...shelfCsv(all, 
 describe('shelfCsv', () => {
   it('has the header that is agreed', () => {
     expect(write([], 'EUR')).toBe(
-      'code,recipe,meals,sealed,best before,pouches,servings per pouch,dry weight g,energy kcal,protein g,fat g,carbohydrate g,water ml,water kind,steep min,stir after min,packaging g,volume ml,allergens,diets,cost,currency,note,kind,pieces,place,fibre g,sugars g,sodium mg,boiling water in pouch,eat from pouch,pouch stands,cook after,withdrawn,weighed dry\r\n',
+      'code,recipe,meals,sealed,best before,pouches,servings per pouch,dry weight g,energy kcal,protein g,fat g,carbohydrate g,water ml,water kind,steep min,stir after min,packaging g,volume ml,allergens,diets,cost,currency,note,kind,pieces,place,fibre g,sugars g,sodium mg,boiling water in pouch,eat from pouch,pouch stands,cook after,withdrawn,weighed dry,bought\r\n',
     );
   });
 

@@ -31,6 +31,7 @@ const TRIP_PLACES: readonly TripPlace[] = [
       { slug: 'missing', label: text('Shortfall') },
       { slug: 'shopping', label: text('Shopping list') },
       { slug: 'resupply', label: text('Resupply') },
+      { slug: 'costs', label: text('Costs') },
     ],
   },
   {

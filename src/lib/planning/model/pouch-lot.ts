@@ -38,6 +38,7 @@ export const LotDetails = z.strictObject({
   cookAfter: CookAfter.optional().describe(
     'What has to be done after its water has gone in, before it is eaten: food that was dried raw has to be cooked',
   ),
+  bought: z.boolean().optional().describe('Whether it was bought as it is; missing: made at home'),
   place: ShortText.optional().describe('Where it is kept: a box, a shelf, a freezer'),
   fibreG: grams(5000).optional().describe('Fibre of one serving, g'),
   sugarsG: grams(5000).optional().describe('Sugars of one serving, g'),

@@ -33,6 +33,12 @@ export const Staple = z.strictObject({
     .max(50_000, wrong('over', { most: 50, unit: 'kg' }))
     .optional()
     .describe('Food in one packet as shops sell it, g; left out: as usual for such food'),
+  packetCostMinor: z
+    .int(wrong('not-minor-units'))
+    .nonnegative(wrong('negative'))
+    .max(100_000_000, wrong('over', { most: 100_000_000, unit: 'minor' }))
+    .optional()
+    .describe('Price of one packet in minor units of the currency; left out: not known'),
 });
 export type Staple = z.infer<typeof Staple>;
 
@@ -268,6 +274,20 @@ export const SettingsFields = z.strictObject({
     .array(Staple)
     .max(200, wrong('too-many', { most: 200 }))
     .default(usualStaples),
+  shopPrices: z
+    .array(
+      z.strictObject({
+        recipe: ShortText.describe('Name of the dish'),
+        servingMinor: z
+          .int(wrong('not-minor-units'))
+          .nonnegative(wrong('negative'))
+          .max(100_000_000, wrong('over', { most: 100_000_000, unit: 'minor' }))
+          .describe('What a serving of such a dish costs ready-made, in minor units of the currency'),
+      }),
+    )
+    .max(1000, wrong('too-many', { most: 1000 }))
+    .default([])
+    .describe('Prices of bought dishes, to compare the home-dried ones with'),
 });
 /** Rules of menus that there are no more, from settings as they were stored before. */
 const RETIRED = ['maxRecipesPerMeal', 'openFromShare', 'eatUpToShare', 'mealFloorShare'];

@@ -25,6 +25,12 @@ export const TrailNote = z
       .max(1000, wrong('over', { most: 1000 }))
       .optional()
       .describe('Servings left over'),
+    paidMinor: z
+      .int(wrong('not-minor-units'))
+      .min(0, wrong('negative'))
+      .max(100_000_000, wrong('over', { most: 100_000_000, unit: 'minor' }))
+      .optional()
+      .describe('What was paid for all that was bought, in minor units of the currency'),
     text: z
       .string()
       .trim()

@@ -561,6 +561,24 @@ export type TrailCard = z.infer<typeof TrailCard>;
 
 // the whole
 
+const CostOfKind = z.strictObject({
+  minor: Amount.describe('What the servings with a known price cost, minor units'),
+  servings: Amount.describe('Servings opened'),
+  pricedServings: Amount.describe('Of these, with a known price'),
+});
+export const FoodCosts = z.strictObject({
+  rows: z
+    .array(z.strictObject({ day: Day, eater: EaterName, homeMinor: Amount, boughtMinor: Amount }))
+    .describe('Per person and day, what is left over included; nothing where nothing has a price'),
+  home: CostOfKind.describe('Food that was made at home'),
+  bought: CostOfKind,
+  compared: z
+    .strictObject({ servings: Amount, ownMinor: Amount, shopMinor: Amount })
+    .optional()
+    .describe('Home-made servings of dishes with a shop price: their cost, and what they would cost bought'),
+});
+export type FoodCosts = z.infer<typeof FoodCosts>;
+
 export const Totals = z.strictObject({
   pouches: z.int().nonnegative(),
   servingsOpened: Amount,
@@ -602,5 +620,6 @@ export const TripPlan = z.strictObject({
   coming: z.array(ComingLot).describe('Planned food that is not there yet'),
   card: TrailCard,
   totals: Totals,
+  costs: FoodCosts,
 });
 export type TripPlan = z.infer<typeof TripPlan>;

@@ -40,11 +40,13 @@ export function stapleOffers({ staples }: Pick<Settings, 'staples'>, startDate: 
     if (kind === 'side') return [];
     const portionG = staple.portionG ?? USUAL_PORTION_G[kind];
     const waterKind = waterKindOf(staple, kind);
+    const packetG = staple.packetG ?? USUAL_PACKET_G[kind];
+    const { packetCostMinor } = staple;
     const guess = { from: 'rule of thumb' } as const;
     return [
       {
         way: 'buy',
-        packetG: staple.packetG ?? USUAL_PACKET_G[kind],
+        packetG,
         lot: {
           code: '+',
           recipe: staple.name,
@@ -62,6 +64,10 @@ export function stapleOffers({ staples }: Pick<Settings, 'staples'>, startDate: 
           tareG: BAG_G,
           allergens: staple.allergens,
           diets: staple.diets,
+          bought: true,
+          ...(packetCostMinor !== undefined && {
+            costMinor: Math.round((packetCostMinor * portionG) / packetG),
+          }),
           pouchTakesBoilingWater: false,
           eatFromPouch: kind === 'extra',
           estimated: {

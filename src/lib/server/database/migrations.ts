@@ -23,6 +23,7 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0010-lot-details': { up: lotDetails },
   '0011-upload-repairs': { up: uploadRepairs },
   '0012-withdrawn-lots': { up: withdrawnLots },
+  '0013-note-prices': { up: notePrices },
 };
 
 /** @param schema where the tables are, if not where those without one are looked for */
@@ -338,4 +339,8 @@ async function uploadRepairs(db: Kysely<unknown>): Promise<void> {
 
 async function withdrawnLots(db: Kysely<unknown>): Promise<void> {
   await db.schema.alterTable('lots').addColumn('withdrawn', columnTypes(db).text).execute();
+}
+
+async function notePrices(db: Kysely<unknown>): Promise<void> {
+  await db.schema.alterTable('trailNotes').addColumn('paidMinor', columnTypes(db).whole).execute();
 }

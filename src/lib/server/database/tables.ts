@@ -56,6 +56,7 @@ export type Tables = {
     code: string;
     pouches: number;
     servings: number | null;
+    paidMinor: number | null;
     text: string;
     outcome: 'entered' | 'conflict';
     message: string;

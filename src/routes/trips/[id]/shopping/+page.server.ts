@@ -30,10 +30,14 @@ export const actions: Actions = {
   /** A tick without scripts; with them it goes the way of trail notes, and can wait for a connection. */
   bought: async ({ request, locals: { app }, params, cookies }) => {
     const read = new FormReader(await request.formData(), 'metric');
+    const { currency } = await app.settings.get();
+    const paidMinor = read.money('paid', currency);
+    if (read.problems.length > 0) return fail<RefusedForm>(422, read.refused());
     try {
       await app.planned.bought(params.id, {
         code: read.text('code') ?? '',
         pouches: read.number('pouches') ?? 0,
+        paidMinor,
         labelRead: read.text('kind') === 'bought, label read',
       });
     } catch (caught) {
