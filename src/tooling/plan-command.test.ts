@@ -49,11 +49,42 @@ test('a file or standard input give the same plan as the demo they hold', async 
   expect((await plan(['--stock', file('shelf.csv', demoShelf), '--trip', tripFile({})])).output).toBe(demo);
 });
 
+test('a withdrawn lot is in no meal, and a trip before takes its pouches first', async () => {
+  const codesOf = ({ output }: { output: string }) => {
+    const { menu }: TripPlan = JSON.parse(output);
+    return menu.meals.flatMap(({ opened }) => opened.map(({ code }) => code));
+  };
+  const code = codesOf(await plan([]))[0]!;
+  const [head = '', ...rows] = demoShelf.trimEnd().split(/\r?\n/);
+  const withdrawn = [
+    `${head},withdrawn`,
+    ...rows.map((row) => (row.startsWith(`${code},`) ? `${row},mould` : `${row},`)),
+  ];
+  const without = await plan(['--stock', file('withdrawn.csv', `${withdrawn.join('\r\n')}\r\n`)]);
+  expect(without).toMatchObject({ exitCode: 0, errors: '' });
+  expect(codesOf(without)).not.toContain(code);
+
+  const alone: TripPlan = JSON.parse((await plan([])).output);
+  const second: TripPlan = JSON.parse(
+    (await plan(['--before', tripFile({ startDate: '2027-05-01' })])).output,
+  );
+  expect(second.shortfall.missingKcal).toBeGreaterThan(2 * alone.shortfall.missingKcal);
+});
+
 test('the text shows the figures of the plan', async () => {
   const { carry }: TripPlan = JSON.parse((await plan([])).output);
   const { exitCode, output } = await plan(['--format', 'text']);
   expect(exitCode).toBe(0);
-  for (const heading of ['To know', 'Menu', 'Pack weight', 'Water', 'Fuel', 'Missing', 'Assumed'])
+  for (const heading of [
+    'To know',
+    'Menu',
+    'Pack weight',
+    'Room that the food takes',
+    'Water',
+    'Fuel',
+    'Missing',
+    'Assumed',
+  ])
     expect(output).toContain(`── ${heading}`);
   const tarek = carry.loads
     .filter(({ eater }) => eater === 'Tarek')
@@ -198,7 +229,15 @@ test('a lot that is on a locked meal and gone from the shelf is told in the plan
 test('--help names every option', async () => {
   const { exitCode, output } = await plan(['--help']);
   expect(exitCode).toBe(0);
-  for (const option of ['--stock', '--trip', '--settings', '--format', '--skip-refused', '--language'])
+  for (const option of [
+    '--stock',
+    '--trip',
+    '--before',
+    '--settings',
+    '--format',
+    '--skip-refused',
+    '--language',
+  ])
     expect(output).toContain(option);
 });
 

@@ -12,6 +12,7 @@ import { menuProgram } from '../lib/planning/optimiser/menu-program.ts';
 import { EFFORTS } from '../lib/planning/optimiser/search-menu.ts';
 import { writeLp } from '../lib/planning/optimiser/write-lp.ts';
 import { buildMenuProblem, planTrip } from '../lib/planning/plan-trip.ts';
+import { leftByAll } from '../lib/planning/season/plan-season.ts';
 import { wordedPlan } from '../lib/presentation/worded-plan.ts';
 import { speaking } from '../lib/server/language-of-request.ts';
 import { isLanguage, LANGUAGES } from '../lib/texts/say.ts';
@@ -23,11 +24,12 @@ import { ROOT } from './run.ts';
 const HELP = `Plans a trip from a shelf of pouches.
 
   npm run --silent plan -- [--stock FILE.csv] [--trip FILE.json] [--settings FILE.json]
-                           [--format json|text|card] [--skip-refused]
+                           [--before FILE.json]... [--format json|text|card] [--skip-refused]
                            [--search none|quick|thorough] [--export-model FILE.lp] [--language en|de]
 
   --stock         the shelf, a CSV file; left out: the demo shelf
   --trip          the trip, as docs/schema/trip.json describes; left out: the demo trip
+  --before        a trip that takes its pouches from the shelf first; may be given several times
   --settings      as docs/schema/settings.json describes; what is left out takes its usual value
   --format        json: the whole plan, as docs/schema/trip-plan.json describes (this is the usual one)
                   text: to read;  card: the trail card
@@ -58,6 +60,7 @@ function readOptions(args: readonly string[]) {
       options: {
         stock: { type: 'string', default: path.join(ROOT, 'demo-data/shelf.csv') },
         trip: { type: 'string', default: path.join(ROOT, 'demo-data/trip.json') },
+        before: { type: 'string', multiple: true, default: [] },
         settings: { type: 'string' },
         format: { type: 'string', default: 'json' },
         search: { type: 'string', default: 'none' },
@@ -112,7 +115,10 @@ async function planFor(
     throw new BadInput(
       `--format "${options.format}" is not known; it is one of: ${Object.keys(FORMATS).join(', ')}`,
     );
-  if ([options.stock, options.trip, options.settings].filter((file) => file === STDIN).length > 1)
+  if (
+    [options.stock, options.trip, options.settings, ...options.before].filter((file) => file === STDIN)
+      .length > 1
+  )
     throw new BadInput('Only one of the files can come from standard input.');
 
   const source = (file: string): Source =>
@@ -120,12 +126,14 @@ async function planFor(
   const settings =
     options.settings === undefined ? defaultSettings() : await readJson(source(options.settings), Settings);
   const trip = await readJson(source(options.trip), Trip);
-  const { stock, remarks } = await readStock(
+  const before = await Promise.all(options.before.map((file) => readJson(source(file), Trip)));
+  const { stock: shelf, remarks } = await readStock(
     source(options.stock),
     settings.currency,
     trip.startDate,
     options['skip-refused'],
   );
+  const stock = leftByAll(before, shelf, (other, left) => planTrip(other, left, settings));
   if (!SEARCHES.includes(options.search))
     throw new BadInput(`--search "${options.search}" is not known; it is one of: ${SEARCHES.join(', ')}`);
   if (options['export-model'] !== undefined) {

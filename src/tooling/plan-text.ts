@@ -69,6 +69,13 @@ export function planText(plan: TripPlan, system: UnitSystem): string {
     ];
   });
 
+  const rooms = plan.carry.packs.map(({ eater }) => [
+    eater,
+    ...plan.carry.volumes
+      .filter((row) => row.eater === eater)
+      .map(({ leavingMl, overMl }) => `${water(leavingMl.value)}${overMl > 0 ? ' *' : ''}`),
+  ]);
+
   const needs = plan.carry.packs.map(({ eater }) => [
     eater,
     ...plan.demand.map(({ eaters }) => {
@@ -92,6 +99,10 @@ export function planText(plan: TripPlan, system: UnitSystem): string {
     ...section(
       'Pack weight leaving camp; in brackets the heaviest of the day where water makes it heavier',
       table([['', ...days.map((day) => `day ${day}`), ''], ...loads]),
+    ),
+    ...section(
+      'Room that the food takes leaving camp; * does not fit in the container at night',
+      table([['', ...days.map((day) => `day ${day}`)], ...rooms]),
     ),
     ...section(
       'Energy spent on a full day, with the range it may turn out in',

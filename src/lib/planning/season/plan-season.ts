@@ -84,7 +84,7 @@ export async function planSeason(
     });
     legs.push({ id, plan, takes, lacks: lacksOf(plan), drying, lines });
     // What is set aside and not taken stays set aside: it is nobody else's.
-    free = withLess(free, takes, reserved);
+    free = leftBy(plan, free, reserved);
     underWay = withoutCredited(underWay, drying);
   }
   return { legs, short: shortOf(legs), runs: runsOf(legs), left: free };
@@ -100,12 +100,28 @@ function withMore(stock: Stock, own: Pouches): Stock {
   return stock.map((lot) => ({ ...lot, pouches: lot.pouches + (more.get(lot.code) ?? 0) }));
 }
 
-function withLess(stock: Stock, takes: Pouches, own: Pouches): Stock {
-  const [taken, reserved] = [countsOf(takes), countsOf(own)];
+/**
+ * What a plan leaves of a shelf for others.
+ *
+ * @param stock with the pouches that are free
+ * @param own what is set aside for the trip of the plan, besides these
+ */
+export function leftBy({ menu }: Pick<TripPlan, 'menu'>, stock: Stock, own: Pouches = []): Stock {
+  const [taken, reserved] = [countsOf(pouchesThere(menu)), countsOf(own)];
   return stock.map((lot) => {
     const fromShelf = Math.max(0, (taken.get(lot.code) ?? 0) - (reserved.get(lot.code) ?? 0));
     return { ...lot, pouches: Math.max(0, lot.pouches - fromShelf) };
   });
+}
+
+/** What a trip finds once others have taken theirs, the earliest first. @param planOf plans one of them */
+export function leftByAll(
+  trips: readonly Trip[],
+  stock: Stock,
+  planOf: (trip: Trip, stock: Stock) => TripPlan,
+): Stock {
+  const inOrder = [...trips].sort((a, b) => compare(a.startDate, b.startDate));
+  return inOrder.reduce((left, trip) => leftBy(planOf(trip, left), left), stock);
 }
 
 function lacksOf({ notices }: TripPlan): SeasonLeg['lacks'] {

@@ -15,6 +15,7 @@ import { fillShortfall } from '../../planning/filling/fill-shortfall.ts';
 import type { FillPreference } from '../../planning/model/words.ts';
 import { planTrip } from '../../planning/plan-trip.ts';
 import type { Offer } from '../../planning/shortfall/offers.ts';
+import { leftByAll } from '../../planning/season/plan-season.ts';
 import { routeFromGpx, type RouteFromGpx } from '../../planning/route/route-from-gpx.ts';
 import { nameOnRoute } from '../../presentation/route-words.ts';
 import { wordedPlan } from '../../presentation/worded-plan.ts';
@@ -118,6 +119,7 @@ const bytesOf = async (source: Source): Promise<Uint8Array> =>
 
 const PlanRequest = z.strictObject({
   trip: Trip,
+  before: z.array(Trip).max(20).optional(),
   stock: Stock.optional(),
   settings: Settings.optional(),
   search: z.enum(['none', ...EFFORTS]).default('none'),
@@ -126,7 +128,7 @@ const PlanRequest = z.strictObject({
 function answerPlanRequest(bytes: Uint8Array, own: Own | undefined): PlanAnswer {
   const read = readJson(bytes, PlanRequest);
   if ('faults' in read) return read;
-  const { trip, search, ...stated } = read.value;
+  const { trip, before = [], search, ...stated } = read.value;
   const impossible = (stated.stock ?? [])
     .flatMap((lot, index) =>
       doubtsOf(lot)
@@ -138,9 +140,10 @@ function answerPlanRequest(bytes: Uint8Array, own: Own | undefined): PlanAnswer 
     )
     .slice(0, MOST_FAULTS);
   if (impossible.length > 0) return { faults: impossible };
-  const stock = stated.stock ?? own?.stock;
+  const shelf = stated.stock ?? own?.stock;
   const settings = stated.settings ?? own?.settings;
-  if (!stock || !settings) return { lacks: 'own' };
+  if (!shelf || !settings) return { lacks: 'own' };
+  const stock = leftByAll(before, shelf, (other, left) => planTrip(other, left, settings));
   if (search !== 'none') return { given: { trip, stock, settings }, search };
   const plan = wordedPlan(planTrip(trip, stock, settings), settings.unitSystem);
   return { json: new TextEncoder().encode(JSON.stringify(plan)) };

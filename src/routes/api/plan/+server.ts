@@ -13,8 +13,8 @@ import type { RequestHandler } from './$types';
 const LARGEST_BODY_BYTES = 16_000_000;
 
 /**
- * `POST /api/plan` with JSON `{ trip, stock?, settings?, search? }`, as docs/schema describes them, answers with the TripPlan, its notices with their text.
- * Without `stock` or `settings` those of this app are taken. `search`: "none", the usual, lets the listed meals stand and plans the others first
+ * `POST /api/plan` with JSON `{ trip, before?, stock?, settings?, search? }`, as docs/schema describes them, answers with the TripPlan, its notices with their text.
+ * Without `stock` or `settings` those of this app are taken. `before`: trips that take theirs from the stock first. `search`: "none", the usual, lets the listed meals stand and plans the others first
  * expired, first out; "quick" or "thorough" looks for the best menu, in which the locked meals alone stand. 400: `{ problems: [{ field, code, params, message }] }`, at most 100;
  * 413: too large; 422: takes too long; 503: too many plans wait, or no search can be run.
  */
