@@ -86,7 +86,7 @@ test('a hut night is one choice on its day: its dinner and the next breakfast ar
   const kind = page.getByLabel('Kind of day, day 4');
   expect(await kind.inputValue()).toBe('');
   await kind.selectOption({ label: 'hut night' });
-  await page.getByRole('button', { name: 'Save and plan again' }).click();
+  await page.getByRole('button', { name: 'Save, keep the menu' }).click();
   expect(await fourth.innerText()).toContain('hut night');
   await fourth.click();
   expect(await page.getByLabel('Kind of day, day 4').inputValue()).toBe('hut night');
