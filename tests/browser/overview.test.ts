@@ -101,6 +101,34 @@ test('a meal opens in place, with who gets how much of what, and leads to changi
   await page.waitForURL(/\/menu\?change=2-dinner/);
 });
 
+test('an open meal is locked, moved and eaten elsewhere in place, without scripts, and each is undone', async () => {
+  const page = await app.open(trip, { scripts: false });
+  const file = async () => (await fetch(`${app.origin}${trip}/trip.json`)).json();
+  const before = await file();
+  const sheet = page.locator('#meal-2-dinner');
+  const open = () => page.getByRole('button', { name: /^dinner of day 2/i }).click();
+  const undo = async (changes: RegExp) => {
+    expect(await page.getByRole('status').first().innerText()).toMatch(changes);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByText('The change is undone.').waitFor();
+    expect(await file()).toEqual(before);
+  };
+  await open();
+  await sheet.getByRole('button', { name: 'Lock' }).click();
+  await undo(/Changed: day 2, dinner\./);
+
+  await open();
+  await sheet.getByLabel('To day').selectOption('4');
+  await sheet.getByRole('button', { name: 'Move' }).click();
+  await expect.poll(() => page.locator('[popovertarget="meal-4-dinner"]').innerText()).toContain(dinnerOn(2));
+  await undo(/Changed: day 2, dinner; day 4, dinner\./);
+
+  await open();
+  await sheet.getByRole('button', { name: 'Eat it elsewhere' }).click();
+  await page.getByRole('button', { name: /^dinner of day 2.*eaten elsewhere/i }).waitFor();
+  await undo(/day 2, dinner/);
+});
+
 test('the overview is open to everybody, wide and narrow, light and dark', async () => {
   await checkPage(app, trip);
 });

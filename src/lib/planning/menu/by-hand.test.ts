@@ -7,6 +7,7 @@ import { planTrip } from '../plan-trip.ts';
 import {
   addByHand,
   moveByHand,
+  moveDishByHand,
   removeByHand,
   swapByHand,
   takeByHand,
@@ -139,6 +140,34 @@ describe('moving a pouch', () => {
     expect(listedMeal(outcome.trip, DINNER)?.opened).toEqual([]);
     expect(listedMeal(outcome.trip, BREAKFAST)?.opened).toEqual([{ code: 'L2', pouches: 1 }]);
     expect(outcome.said).toBe('1 × L2 moved from day 1, dinner to day 2, breakfast.');
+  });
+
+  it('moves all pouches of all lots of a dish, also the last that are free', () => {
+    const dish = Trip.parse({
+      ...two,
+      menu: [
+        {
+          ...DINNER,
+          opened: [
+            { code: 'L1', pouches: 3 },
+            { code: 'L2', pouches: 1 },
+          ],
+        },
+      ],
+    });
+    const table = { trip: dish, stock: STOCK, plan: planTrip(dish, STOCK, defaultSettings()) };
+    const outcome = moveDishByHand(table, DINNER, { recipe: 'Stew', codes: ['L1', 'L2'] }, BREAKFAST);
+    if (!('trip' in outcome)) throw new Error(outcome.refused);
+    expect(listedMeal(outcome.trip, DINNER)?.opened).toEqual([]);
+    expect(listedMeal(outcome.trip, BREAKFAST)?.opened).toMatchObject([
+      { code: 'L1', pouches: 3 },
+      { code: 'L2', pouches: 1 },
+    ]);
+    expect(outcome.said).toBe('Stew moved from day 1, dinner to day 2, breakfast.');
+    const moved = { ...table, trip: outcome.trip };
+    expect(moveDishByHand(moved, DINNER, { recipe: 'Stew', codes: ['L1'] }, BREAKFAST)).toMatchObject({
+      refused: expect.stringContaining('not on this meal'),
+    });
   });
 
   it('refuses what is not there, is there already, or nobody may eat', () => {

@@ -69,7 +69,7 @@ export function moveByHand(table: Table, from: MealPlace, code: string, to: Meal
   if (before === 0) return notThere(from, code);
   if (from.day === to.day && from.meal === to.meal && from.group === to.group)
     return { refused: say('Day {day}, {meal}: {code} is there already.', { ...wordsOf(to), code }) };
-  if (!optionOf({ ...table, plan: withoutOne(table.plan, from, code) }, to, code)) return notFree(to, code);
+  if (!optionOf({ ...table, plan: withFewer(table.plan, from, code, 1) }, to, code)) return notFree(to, code);
   return {
     trip: addPouch(setPouches(table.trip, from, code, before - 1), to, code),
     said: say('1 × {code} moved from day {day}, {meal} to day {toDay}, {toMeal}.', {
@@ -81,13 +81,46 @@ export function moveByHand(table: Table, from: MealPlace, code: string, to: Meal
   };
 }
 
-/** The plan as if a meal opened one pouch of a lot fewer, so that this pouch is free for another. */
-function withoutOne(plan: TripPlan, at: MealPlace, code: string): TripPlan {
+/** Takes all pouches of some lots, those of a dish, off one meal and puts them on another. @param recipe what the dish is called */
+export function moveDishByHand(
+  table: Table,
+  from: MealPlace,
+  { recipe, codes }: { readonly recipe: string; readonly codes: readonly string[] },
+  to: MealPlace,
+): Outcome {
+  const listed = codes
+    .map((code) => ({ code, pouches: pouchesListed(table.trip, from, code) }))
+    .filter(({ pouches }) => pouches > 0);
+  const [first] = listed;
+  if (!first) return notThere(from, codes[0] ?? recipe);
+  if (from.day === to.day && from.meal === to.meal && from.group === to.group)
+    return { refused: say('Day {day}, {meal}: {code} is there already.', { ...wordsOf(to), code: recipe }) };
+  let { trip } = table;
+  for (const { code, pouches } of listed) {
+    if (!optionOf({ ...table, plan: withFewer(table.plan, from, code, pouches) }, to, code))
+      return notFree(to, code);
+    trip = addPouch(removePouch(trip, from, code), to, code, pouches);
+  }
+  return {
+    trip,
+    said: say('{recipe} moved from day {day}, {meal} to day {toDay}, {toMeal}.', {
+      recipe,
+      ...wordsOf(from),
+      toDay: to.day,
+      toMeal: say(MEAL_WORDS[to.meal]),
+    }),
+  };
+}
+
+/** The plan as if a meal opened so many pouches of a lot fewer, so that they are free for another. */
+function withFewer(plan: TripPlan, at: MealPlace, code: string, pouches: number): TripPlan {
   const meals = plan.menu.meals.map((meal) =>
     meal.day === at.day && meal.meal === at.meal && meal.group === at.group
       ? {
           ...meal,
-          opened: meal.opened.map((lot) => (lot.code === code ? { ...lot, pouches: lot.pouches - 1 } : lot)),
+          opened: meal.opened.map((lot) =>
+            lot.code === code ? { ...lot, pouches: lot.pouches - pouches } : lot,
+          ),
         }
       : meal,
   );

@@ -4,6 +4,7 @@ import { Trip, type TripInput } from '../model/trip.ts';
 import {
   addPouch,
   dropMeals,
+  eatElsewhere,
   forgetUnlocked,
   keepMenu,
   listedMeal,
@@ -268,4 +269,24 @@ describe('locks', () => {
 it('dropMeals drops those named and no others', () => {
   const [dinner, ...others] = withDinner.menu;
   expect(dropMeals(withDinner, others).menu).toEqual([dinner]);
+});
+
+describe('eatElsewhere', () => {
+  const gone = eatElsewhere(withDinner, DINNER, true);
+
+  it('frees the pouches of the meal, and of no other', () => {
+    expect(gone.menu.map(({ day, meal }) => [day, meal])).toEqual([[2, 'lunch']]);
+    expect(gone.mealRules).toEqual([{ days: [1], meals: ['dinner'], elsewhere: 'everyone' }]);
+    expect(Trip.safeParse(gone).success).toBe(true);
+  });
+
+  it('is taken back by a line of its own, which stands once, after the lines that it overrides', () => {
+    const back = eatElsewhere(eatElsewhere(gone, DINNER, false), DINNER, false);
+    expect(back.mealRules).toEqual([{ days: [1], meals: ['dinner'], elsewhere: 'no one' }]);
+    const hut: Trip = { ...withDinner, mealRules: [{ meals: ['dinner'], elsewhere: 'everyone' }] };
+    expect(eatElsewhere(hut, DINNER, false).mealRules).toEqual([
+      { meals: ['dinner'], elsewhere: 'everyone' },
+      { days: [1], meals: ['dinner'], elsewhere: 'no one' },
+    ]);
+  });
 });

@@ -2,7 +2,7 @@ import { cookGroupsOf } from '../model/meal-rules.ts';
 import { withPlanned } from '../model/planned-lot.ts';
 import type { Stock } from '../model/pouch-lot.ts';
 import type { MenuMeal, MenuPlan } from '../model/trip-plan.ts';
-import type { ChosenMeal, DishStyle, OpenedLot, Trip } from '../model/trip.ts';
+import type { ChosenMeal, DishStyle, MealRule, OpenedLot, Trip } from '../model/trip.ts';
 import type { MealKind } from '../model/words.ts';
 
 /** Which meal of the trip is meant: of one cook group. */
@@ -163,6 +163,27 @@ export function setPortion(
 /** Locks a meal, so that it outlives planning again, or unlocks it. */
 export function lockMeal(trip: Trip, at: MealPlace, locked: boolean): Trip {
   return changeMeal(trip, at, (meal) => ({ ...meal, locked }));
+}
+
+/**
+ * Lets everyone eat a meal elsewhere, such as in a hut, or eat it on the trip after all. Its pouches are free again; eaten on the trip, the planner fills it.
+ */
+export function eatElsewhere(
+  trip: Trip,
+  { day, meal }: Pick<MealPlace, 'day' | 'meal'>,
+  isElsewhere: boolean,
+): Trip {
+  const isOfThis = (rule: MealRule) =>
+    rule.days?.toString() === String(day) &&
+    rule.meals?.toString() === meal &&
+    Object.keys(rule).length === 3;
+  const others = (trip.mealRules ?? []).filter((rule) => rule.elsewhere === undefined || !isOfThis(rule));
+  const rule: MealRule = { days: [day], meals: [meal], elsewhere: isElsewhere ? 'everyone' : 'no one' };
+  return {
+    ...trip,
+    mealRules: [...others, rule],
+    menu: trip.menu.filter((listed) => listed.day !== day || listed.meal !== meal),
+  };
 }
 
 /** Locks the dish of some lots, or unlocks it. */

@@ -5,10 +5,8 @@ import {
   removeByHand,
   swapByHand,
   takeByHand,
-  type Outcome,
-  type Table,
 } from '$lib/planning/menu/by-hand.ts';
-import { keepMenu, listedMeal, lockMeal, type MealPlace } from '$lib/planning/menu/edit-menu.ts';
+import { keepMenu, listedMeal, lockMeal } from '$lib/planning/menu/edit-menu.ts';
 import { mealOptions } from '$lib/planning/menu/meal-options.ts';
 import { offerUndo } from '$lib/forms/done.ts';
 import { FormReader } from '$lib/forms/read-form.ts';
@@ -22,9 +20,8 @@ import {
 import { TRIP_DEFAULTS } from '$lib/planning/model/trip-defaults.ts';
 import { SERVING_STYLES, TASTES } from '$lib/planning/model/words.ts';
 import { MEAL_WORDS } from '$lib/presentation/code-words.ts';
-import { UserError } from '$lib/server/errors.ts';
 import { planStoredMeals } from '$lib/server/plan-meals.ts';
-import { changeMenu, plannedForPage } from '$lib/server/plan-stored-trip.ts';
+import { plannedForPage } from '$lib/server/plan-stored-trip.ts';
 import { toFailure } from '$lib/server/to-http-error.ts';
 import { say } from '$lib/texts/say.ts';
 import { narrowed, placeKey, readPlace } from '$lib/trip-views/meal-place.ts';
@@ -32,7 +29,8 @@ import { plateChoices } from '$lib/trip-views/plate-choices.ts';
 import { lotsLacking } from '$lib/trip-views/menu.ts';
 import { hasLeft } from '$lib/ledger-kinds.ts';
 import { menuAssumptions } from '$lib/reasons/plan.ts';
-import type { Actions, PageServerLoad, RequestEvent } from './$types';
+import { changeMeal, refusal } from '../change-meal.ts';
+import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ locals, params, url }) => {
   const { stored, lots, settings, plan } = await plannedForPage(locals, params.id);
@@ -74,34 +72,34 @@ export const load: PageServerLoad = async ({ locals, params, url }) => {
 
 export const actions: Actions = {
   swap: (event) =>
-    change(event, (table, at, code, read) => swapByHand(table, at, code, read.text('to') ?? '')),
-  add: (event) => change(event, addByHand),
-  fewer: (event) => change(event, takeByHand),
-  remove: (event) => change(event, removeByHand),
+    changeMeal(event, (table, at, code, read) => swapByHand(table, at, code, read.text('to') ?? '')),
+  add: (event) => changeMeal(event, addByHand),
+  fewer: (event) => changeMeal(event, takeByHand),
+  remove: (event) => changeMeal(event, removeByHand),
   move: (event) =>
-    change(event, (table, at, code, read) => {
+    changeMeal(event, (table, at, code, read) => {
       const to = readPlace(read.text('toPlace') ?? undefined, table.plan);
       return to
         ? moveByHand(table, at, code, to)
         : { refused: say('Choose the meal that it is to be moved to.') };
     }),
   portions: (event) =>
-    change(event, (table, at, code, read) => {
+    changeMeal(event, (table, at, code, read) => {
       const servings = valuesOf(read, 'servings').map(([eater, value]) => [eater, Number(value)] as const);
       return servings.every(([, value]) => value >= 0 && value <= 1000)
         ? portionsByHand(table, at, { code, style: styleIn(read) }, new Map(servings))
         : { refused: say('Choose portions from the lists.') };
     }),
   lockDish: (event) =>
-    change(event, (table, at, code, read) =>
+    changeMeal(event, (table, at, code, read) =>
       lockDishByHand(table, at, { code, style: styleIn(read) }, read.text('locked') === 'yes'),
     ),
   lockPlate: (event) =>
-    change(event, (table, at, _code, read) =>
+    changeMeal(event, (table, at, _code, read) =>
       lockPlateByHand(table, at, read.text('eater') ?? '', read.text('locked') === 'yes'),
     ),
   style: (event) =>
-    change(event, (table, at, _code, read) =>
+    changeMeal(event, (table, at, _code, read) =>
       styleByHand(
         table,
         at,
@@ -109,7 +107,7 @@ export const actions: Actions = {
       ),
     ),
   tastes: (event) =>
-    change(event, ({ trip, stock }, _at, code, read) => {
+    changeMeal(event, ({ trip, stock }, _at, code, read) => {
       const recipe = stock.find((lot) => lot.code === code)?.recipe;
       if (recipe === undefined) return { refused: say('Lot {code} is not on the shelf any more.', { code }) };
       const tastes = valuesOf(read, 'taste').map(
@@ -118,7 +116,7 @@ export const actions: Actions = {
       return tastesByHand(trip, recipe, new Map(tastes));
     }),
   lock: (event) =>
-    change(event, ({ trip }, at, _code, read) => {
+    changeMeal(event, ({ trip }, at, _code, read) => {
       const locked = read.text('locked') === 'yes';
       return {
         trip: lockMeal(trip, at, locked),
@@ -155,32 +153,3 @@ const valuesOf = ({ entered }: FormReader, name: string): [eater: string, value:
       : [],
   );
 const styleIn = (read: FormReader) => (read.text('style') === 'shared pot' ? 'shared pot' : 'own pouch');
-
-async function change(
-  event: RequestEvent,
-  byHand: (table: Table, at: MealPlace, code: string, read: FormReader) => Outcome,
-) {
-  const { request, locals, params } = event;
-  const read = new FormReader(await request.formData(), 'metric');
-  let said = '';
-  try {
-    const { undo } = await changeMenu(locals.app, params.id, (trip, { plan, lots }) => {
-      const at = readPlace(read.text('place') ?? undefined, plan);
-      if (!at)
-        throw new UserError(
-          'Refused',
-          say('The trip does not have this meal any more. Look at the menu again.'),
-        );
-      const outcome = byHand({ trip, plan, stock: lots }, at, read.text('code') ?? '', read);
-      if ('refused' in outcome) throw new UserError('Refused', outcome.refused);
-      said = outcome.said;
-      return outcome.trip;
-    });
-    offerUndo(event.cookies, undo);
-  } catch (caught) {
-    return toFailure(event, caught, refusal);
-  }
-  return { said };
-}
-
-const refusal = (refused: string) => ({ refused });
