@@ -120,7 +120,9 @@ test('an open meal is locked, moved and eaten elsewhere in place, without script
   await open();
   await sheet.getByLabel('To day').selectOption('4');
   await sheet.getByRole('button', { name: 'Move' }).click();
-  await expect.poll(() => page.locator('[popovertarget="meal-4-dinner"]').innerText()).toContain(dinnerOn(2));
+  await expect
+    .poll(() => page.locator('[popovertarget="meal-4-dinner"]').first().innerText())
+    .toContain(dinnerOn(2));
   await undo(/Changed: day 2, dinner; day 4, dinner\./);
 
   await open();
