@@ -14,7 +14,7 @@ const drying = (page: Page) => page.getByRole('region', { name: 'Drying plan', e
 async function newTrip(startDate: string): Promise<string> {
   const page = await app.open('/trips/new');
   for (const [name, value] of Object.entries({ partySize: '3', dayCount: '3', startDate }))
-    await page.locator(`[name="${name}"]`).fill(value);
+    await page.locator(`[name="${name}"]`).first().fill(value);
   await page.getByRole('button', { name: 'Plan the trip' }).click();
   await page.waitForURL(/\/trips\/[^/]+\/\w+$/);
   return new URL(page.url()).pathname.replace(/\/\w+$/, '');
