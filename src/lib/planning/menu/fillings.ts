@@ -13,7 +13,7 @@ export type Filling = {
 };
 
 /** Lots that go into one pot at most: more codes than that nobody sorts out at the stove (rule of thumb). */
-const MOST_LOTS = 3;
+export const MOST_LOTS = 3;
 /** Fillings kept for one dish and table, those with the fewest lots and the oldest first. */
 const MOST_FILLINGS = 240;
 

@@ -47,6 +47,9 @@ export type Surroundings = {
 /** Quarters from a pot, and servings by hand, that one person gets at most. */
 export const MOST_QUARTERS = 32;
 export const MOST_SERVINGS = 8;
+/** Dishes of which several people eat, at one table. */
+export const MOST_SHARED = 2;
+
 /** The points of a laying with those of what surrounds it. */
 export function pricedOf(model: MenuModel, slot: ModelSlot, laying: Laying, around: Surroundings): number {
   let points = laying.points;

@@ -11,6 +11,7 @@ import {
 import {
   asLaying,
   MOST_SERVINGS,
+  MOST_SHARED,
   pouchPointsAt,
   pricedOf,
   type LaidDish,
@@ -23,8 +24,6 @@ import { sumOver } from './place-sets.ts';
 import { LEAST_QUARTERS, type MenuModel, type ModelSlot, type SlotOption } from './menu-model.ts';
 
 const EPSILON = 1e-9;
-/** Dishes of which several people eat, at one table. */
-const MOST_SHARED = 2;
 
 type Priced = { readonly part: LaidDish; readonly priced: number };
 

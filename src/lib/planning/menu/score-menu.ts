@@ -10,6 +10,8 @@ import {
   SITTING_SHARE,
   SKIPPED_MEAL,
 } from './menu-costs.ts';
+import { MOST_LOTS } from './fillings.ts';
+import { MOST_QUARTERS, MOST_SERVINGS, MOST_SHARED, type LaidDish } from './laying.ts';
 import { OWN_POUCH_BELOW_SERVINGS } from './lot-rules.ts';
 import { MEAL_KINDS } from '../model/words.ts';
 import { LEAST_QUARTERS, MOST_DRINKS, MOST_UNITS, pouchPoints, type MenuModel } from './menu-model.ts';
@@ -157,6 +159,29 @@ export function scoreMenu(model: MenuModel, menu: ModelMenu): MenuScore {
 /** A rule that a menu breaks, with where. */
 export type BrokenRule = { readonly rule: string; readonly slot?: number; readonly lot?: number };
 
+/** What is wrong with the pouches of a dish: how many lots, how many of each, and fewer that would do. */
+function brokenPouches(model: MenuModel, { style, lots, pouches, portions }: LaidDish): string[] {
+  const broken: string[] = [];
+  const isByHand = style === 'own pouch';
+  if (lots.length < 1 || lots.length > (isByHand ? 1 : MOST_LOTS) || new Set(lots).size < lots.length)
+    broken.push('lots of a dish');
+  if (pouches.some((count) => !isWhole(count) || count < 1)) broken.push('whole pouches');
+  if (portions.length === 0 || portions.some(({ servings }) => servings <= 0)) broken.push('portions');
+  const sizes = lots.map((lot) => model.lots[lot]?.servings ?? 0);
+  const opened = sizes.reduce((sum, size, at) => sum + size * (pouches[at] ?? 0), 0);
+  const eaten = portions.reduce((sum, { servings }) => sum + servings, 0);
+  const [size = 0] = sizes;
+  const isSmall = size < OWN_POUCH_BELOW_SERVINGS;
+  // of larger pouches by hand whole servings are eaten; of a pot, the last quarter that is one
+  const inPouch = isByHand && !isSmall ? Math.floor(size + 1e-9) : Math.min(...sizes);
+  const room = isByHand ? inPouch * (pouches[0] ?? 0) : Math.floor(opened * 4 + 1e-9) / 4;
+  if (eaten > room + 1e-6) broken.push('more than opened');
+  if (room - eaten >= inPouch - 1e-6) broken.push('fewer pouches');
+  const most = isByHand ? (isSmall ? Infinity : MOST_SERVINGS) : MOST_QUARTERS / 4;
+  if (portions.some(({ servings }) => servings > most + 1e-6)) broken.push('largest portion');
+  return broken;
+}
+
 const isWhole = (value: number) => Math.abs(value - Math.round(value)) < 1e-6;
 
 /** Which hard rules a menu of the model breaks; none for a menu that may be eaten. */
@@ -168,9 +193,14 @@ export function brokenRules(model: MenuModel, menu: ModelMenu): BrokenRule[] {
     if (!slot) continue;
     const at = { slot: slot.index };
     const fed = new Map<number, number>();
+    const shared = laying.dishes.filter(({ portions }) => portions.length > 1);
+    const sharedKeys = new Set(shared.map(({ dish, style }) => `${dish} ${style}`));
+    if (shared.length > MOST_SHARED || sharedKeys.size < shared.length)
+      broken.push({ rule: 'dishes of a table', ...at });
     for (const dish of laying.dishes) {
       const option = slot.options.find((other) => other.dish === dish.dish);
       if (!option) broken.push({ rule: 'dish', ...at });
+      for (const rule of brokenPouches(model, dish)) broken.push({ rule, ...at });
       let servings = 0;
       dish.lots.forEach((lot, index) => {
         used[lot] = (used[lot] ?? 0) + (dish.pouches[index] ?? 0);
@@ -181,7 +211,6 @@ export function brokenRules(model: MenuModel, menu: ModelMenu): BrokenRule[] {
             broken.push({ rule: 'exclusion', ...at, lot });
       });
       const eaten = dish.portions.reduce((sum, { servings: portion }) => sum + portion, 0);
-      if (eaten > servings + 1e-6) broken.push({ rule: 'more than opened', ...at });
       const weights = dish.portions.reduce((sum, { place }) => sum + (slot.weight[place] ?? 0), 0);
       const kcal = dish.lots.reduce(
         (sum, lot, index) => sum + (dish.pouches[index] ?? 0) * (model.lots[lot]?.kcal ?? 0),

@@ -49,16 +49,15 @@ function reasonFor(
       .filter((option) => places.every((place) => Number.isFinite(option.taste[place])))
       .flatMap((option) => option.lots.filter((lot) => (state.free[lot] ?? 0) > 0 || lots.includes(lot))),
   );
-  if (lots.includes(oldest))
-    return isForAll ? { code: 'oldest for all' } : { code: 'oldest for some', eaters };
-  if (!isForAll) {
-    const others = slot.people.flatMap((person, place) =>
-      places.includes(place) ? [] : [model.people[person] ?? ''],
-    );
-    const cannot = others.filter((name) =>
-      lots.every((lot) => !model.lots[lot]?.feeds[model.people.indexOf(name)]),
-    );
-    if (cannot.length === others.length && cannot.length > 0) return { code: 'oldest for some', eaters };
+  if (lots.includes(oldest)) {
+    if (isForAll) return { code: 'oldest for all' };
+    const others = (state.layings[slot.index]?.dishes ?? []).filter((other) => other.dish !== dish);
+    const isBarred = (place: number) =>
+      others.every((other) => other.lots.some((lot) => !model.lots[lot]?.feeds[slot.people[place] ?? -1]));
+    return {
+      code: others.length > 0 && places.every(isBarred) ? 'oldest for some' : 'oldest for all',
+      eaters,
+    };
   }
   const without: ModelSlot = { ...slot, options: slot.options.filter((option) => option.dish !== dish) };
   const before = scoreMenu(model, state.menu());

@@ -15,7 +15,7 @@ import {
   SITTING_SHARE,
   SKIPPED_MEAL,
 } from '../menu/menu-costs.ts';
-import { asLaying, MOST_QUARTERS, MOST_SERVINGS, type LaidDish } from '../menu/laying.ts';
+import { asLaying, MOST_QUARTERS, MOST_SERVINGS, MOST_SHARED, type LaidDish } from '../menu/laying.ts';
 import { OWN_POUCH_BELOW_SERVINGS } from '../menu/lot-rules.ts';
 import {
   LEAST_QUARTERS,
@@ -118,8 +118,6 @@ export function menuOf(model: MenuModel, program: MenuProgram, values: ArrayLike
 }
 
 const EPSILON = 1e-9;
-/** Dishes at one table of which several people eat; fewer than six people cannot have more. */
-const MOST_SHARED = 2;
 
 /** Pouches that may be opened for a dish, and how they may be shared out. */
 type Choice = {
@@ -254,6 +252,7 @@ class Draft {
       this.#row(`plate_${slot.index}_${place}`, [...terms, [skip, 1]], 1, 1);
       this.#sizeMeal(slot, place, kcal[place] ?? [], lackG[place] ?? []);
     });
+    // fewer people cannot have more
     if (slot.people.length > 2 * MOST_SHARED + 1 && shared.length > MOST_SHARED)
       this.#row(`shared_${slot.index}`, shared, 0, MOST_SHARED);
     this.#payDishes(slot, made);

@@ -52,7 +52,7 @@ const NEAR: Readonly<Record<Effort, readonly (NearLimits & { readonly mostPlates
 /** Part of the work that is done before there are prices. */
 const FIRST_SHARE = 0.3;
 /** Points by which a menu may be worse than the best so far and still be gone on from, at first; in the end none. */
-const MOST_WORSE = 8;
+const MOST_WORSE = 5;
 /** A bound that is nearer than this share of the points need not be bettered. */
 const NEAR_ENOUGH = 1e-4;
 
