@@ -36,7 +36,7 @@ const MOST_ROUNDS = { quick: 60, thorough: 300 };
 /** Work of pricing at most; then the bound is what it is. */
 const MOST_PRICING = { quick: 100_000_000, thorough: 1_500_000_000 };
 /** Work of the search by pieces for each meal, in units of `MenuState.work`. */
-const WORK_OF_MEAL = { quick: 450_000, thorough: 2_500_000 };
+const WORK_OF_MEAL = { quick: 900_000, thorough: 2_500_000 };
 const MOST_WORK = { quick: 40_000_000, thorough: 150_000_000 };
 /** Trips of up to so many plates of main dishes have the best of what is near put together exactly. */
 const NEAR: Readonly<Record<Effort, readonly (NearLimits & { readonly mostPlates: number })[]>> = {
