@@ -7,7 +7,8 @@ import { SAFETY_STEPS, safetyChecks, type SafetyStep } from '$lib/planning/dryin
 import { Batch, PouchesByWeight, Weighing, type PouchFill } from '$lib/planning/model/batch.ts';
 import { COOKING_CLASSES } from '$lib/planning/model/words.ts';
 import { COOKING_CLASS_WORDS } from '$lib/presentation/code-words.ts';
-import type { Kitchen } from '$lib/planning/model/kitchen.ts';
+import { batchesBeside, freeTrays, runOf, type KeptBatch } from '$lib/planning/drying/shared-run.ts';
+import type { Dryer, Kitchen } from '$lib/planning/model/kitchen.ts';
 import type { Problem } from '$lib/presentation/problems.ts';
 import type { Recipe } from '$lib/planning/model/recipe.ts';
 import { fieldValue, type Quantity } from '$lib/presentation/show.ts';
@@ -22,6 +23,8 @@ export const BATCH_LABELS: Readonly<Record<string, Text>> = {
   cookedOn: text('Cooked on'),
   cookedG: text('Cooked weight'),
   dryer: text('Dryer'),
+  sharesRunOf: text('In the dryer together with'),
+  conditionedFrom: text('Conditioned since'),
   preFrozen: text('Pre-frozen'),
   trays: text('Trays'),
   afterH: text('Hours of drying'),
@@ -121,6 +124,8 @@ export function batchFields(batch: Batch, fills: readonly PouchFill[], shown: Sh
     timesCooked: bareField(batch.timesCooked),
     cookedOn: [batch.cookedOn],
     cookedG: grams(batch.cookedG, shown),
+    sharesRunOf: [batch.sharesRunOf ?? ''],
+    conditionedFrom: [batch.conditionedFrom ?? ''],
     preFrozen: batch.preFrozen ? ['yes'] : [],
     ...Object.fromEntries(
       batch.trays.flatMap(({ tareG, loadedG }, index) => [
@@ -173,8 +178,12 @@ export function readNewBatch(
   read: FormReader,
   recipe: Stored<Recipe> | undefined,
   kitchen: Kitchen,
+  run: RunChoice = runChoice([]),
 ): Batch | undefined {
-  const dryer = kitchen.dryers.find(({ name }) => name === read.text('dryer'));
+  const sharesRunOf = readRun(read, run, undefined, 0);
+  const dryer =
+    run.joinable.find(({ id }) => id === sharesRunOf)?.value.dryer ??
+    kitchen.dryers.find(({ name }) => name === read.text('dryer'));
   if (!recipe)
     read.add([{ field: 'recipe', message: say('choose a recipe; the one you chose no longer exists') }]);
   if (!dryer) read.add([{ field: 'dryer', message: say('choose one of the dryers of your equipment') }]);
@@ -194,6 +203,7 @@ export function readNewBatch(
     timesCooked: read.number('timesCooked'),
     cookedOn: read.text('cookedOn'),
     dryer,
+    sharesRunOf,
     preFrozen: read.choices('preFrozen').length > 0,
   });
 }
@@ -201,7 +211,92 @@ export function readNewBatch(
 /**
  * What a step of the sheet reads from its form: the batch with that step changed. `undefined` where `read.problems` says what has to be mended.
  */
-export type ReadStep = (read: FormReader, batch: Batch, kitchen: Kitchen, today: string) => Batch | undefined;
+export type ReadStep = (
+  read: FormReader,
+  batch: Batch,
+  kitchen: Kitchen,
+  today: string,
+  run?: RunChoice,
+) => Batch | undefined;
+
+/** The run that a batch lies in, and those that it could join. */
+export type RunChoice = {
+  readonly beside: readonly KeptBatch[];
+  /** Batches with a run of their own, not sealed, whose dryer has trays left; empty where others joined this one. */
+  readonly joinable: readonly KeptBatch[];
+  readonly all: readonly KeptBatch[];
+};
+
+/** @param batch left out: one that is begun now */
+export function runChoice(all: readonly KeptBatch[], batch?: KeptBatch): RunChoice {
+  const beside = batch ? batchesBeside(batch, all) : [];
+  const isJoined = batch !== undefined && all.some(({ value }) => value.sharesRunOf === batch.id);
+  const joinable = isJoined
+    ? []
+    : all.filter(
+        ({ id, value }) =>
+          id !== batch?.id &&
+          !value.sealed &&
+          value.sharesRunOf === undefined &&
+          freeTrays(value.dryer, inRunOf(id, all, batch)) > 0,
+      );
+  return { beside, joinable, all };
+}
+
+/** The batches in the run of one, but for a batch that is looked at. */
+const inRunOf = (id: string, all: readonly KeptBatch[], but?: KeptBatch): Batch[] =>
+  all.filter((other) => runOf(other) === id && other.id !== but?.id).map(({ value }) => value);
+
+/** @returns what a batch can be loaded together with, to choose from. */
+export const runOptions = ({ joinable, all }: RunChoice): { value: string; label: string }[] => [
+  { value: '', label: say('a run of its own') },
+  ...joinable.map(({ id, value }) => ({
+    value: id,
+    label: say('{code} {recipe}, {dryer}: {free, plural, one {# tray} other {# trays}} free', {
+      code: value.code,
+      recipe: value.recipe.name,
+      dryer: value.dryer.name,
+      free: freeTrays(value.dryer, inRunOf(id, all)),
+    }),
+  })),
+];
+
+/** Reads with which batch another is loaded: the trays of both have to fit in one dryer. */
+function readRun(
+  read: FormReader,
+  { joinable, all, beside }: RunChoice,
+  dryer: Dryer | undefined,
+  trays: number,
+  before?: string,
+): string | undefined {
+  const wanted = 'sharesRunOf' in read.entered ? read.text('sharesRunOf') : before;
+  const first = joinable.find(({ id }) => id === wanted);
+  if (wanted !== undefined && !first && wanted !== before)
+    read.add([
+      { field: 'sharesRunOf', message: say('choose one of the batches listed; that one is gone or full') },
+    ]);
+  if (first && dryer && first.value.dryer.name !== dryer.name)
+    read.add([
+      {
+        field: 'sharesRunOf',
+        message: say('is in "{dryer}"; choose that dryer too', { dryer: first.value.dryer.name }),
+      },
+    ]);
+  const together = beside.map(({ value }) => value);
+  const others = wanted === before ? together : first ? inRunOf(first.id, all) : [];
+  const free = dryer ? freeTrays(dryer, others) : trays;
+  if (others.length > 0 && trays > free)
+    read.add([
+      {
+        field: 'trays',
+        message: say(
+          'are {trays}, but the other batches of the run left {free}. Load fewer, or choose a run of its own',
+          { trays, free },
+        ),
+      },
+    ]);
+  return wanted;
+}
 
 export const readCook: ReadStep = (read, batch, _, today) =>
   checked(read, {
@@ -212,7 +307,7 @@ export const readCook: ReadStep = (read, batch, _, today) =>
     checks: readChecks(read, batch, 'cook', today),
   });
 
-export const readLoad: ReadStep = (read, batch, kitchen, today) => {
+export const readLoad: ReadStep = (read, batch, kitchen, today, run = runChoice([])) => {
   const dryer =
     read.text('dryer') === batch.dryer.name
       ? batch.dryer
@@ -242,11 +337,13 @@ export const readLoad: ReadStep = (read, batch, kitchen, today) => {
         ),
       },
     ]);
+  const sharesRunOf = readRun(read, run, dryer, rows.length, batch.sharesRunOf);
   return checked(
     read,
     {
       ...batch,
       ...(dryer && { dryer }),
+      sharesRunOf,
       preFrozen: read.choices('preFrozen').length > 0,
       trays: rows.map((row) => ({
         tareG: read.number(`trays[${row}].tareG`, { quantity: 'food', stored: batch.trays[row]?.tareG }),
@@ -393,6 +490,10 @@ export const readQuick: ReadStep = (read, batch, kitchen, today) => {
     renamed(problems, (field) => field.replace(/^fills\[\d+\]\./, '').replace('packedG', 'netG')),
   );
 };
+
+/** Since when dehydrated food is conditioned. */
+export const readConditioning: ReadStep = (read, batch) =>
+  checked(read, { ...batch, conditionedFrom: read.text('conditionedFrom') });
 
 /** The checks of a step as they are ticked on the form, or have their temperature entered; those of the other steps as they were. */
 function readChecks(read: FormReader, batch: Batch, step: SafetyStep, today: string): Batch['checks'] {

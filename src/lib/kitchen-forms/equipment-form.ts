@@ -34,7 +34,7 @@ export const KITCHEN_PARTS = {
   absorbers: ['absorbers', 'absorberReserve'],
   keeping: ['storage', 'storageTemperatureC'],
   costs: ['electricityMinorPerKwh', 'shopServingMinor'],
-  calendar: ['cookDays', 'readyDaysBefore'],
+  calendar: ['cookDays', 'readyDaysBefore', 'conditioningDays'],
   runs: ['runs'],
 } as const satisfies Record<string, readonly (keyof Kitchen)[]>;
 export type KitchenPart = keyof typeof KITCHEN_PARTS;
@@ -89,6 +89,18 @@ const DRYER_FIELDS: FieldsOf<Dryer> = {
     kind: 'number',
     unit: 'W',
     hint: text('Used until you have metered a run.'),
+  },
+  turnaroundH: {
+    label: text('Time between runs'),
+    kind: 'number',
+    unit: 'h',
+    hint: text('To defrost, change oil or filter, and clean. Optional.'),
+  },
+  turnaroundKwh: {
+    label: text('Electricity between runs'),
+    kind: 'number',
+    unit: 'kWh',
+    hint: text('For that. Optional.'),
   },
   priceMinor: { label: text('Price of the machine'), kind: 'money' },
   expectedBatches: {
@@ -241,6 +253,12 @@ export const FIGURES = {
     label: text('Price of a similar serving in a shop'),
     kind: 'money',
     hint: text('Shows what drying saves you. Optional.'),
+  },
+  conditioningDays: {
+    label: text('Dehydrated food is conditioned for'),
+    kind: 'number',
+    unit: 'days',
+    hint: text('In a jar, shaken and checked every day, before it is sealed.'),
   },
   readyDaysBefore: {
     label: text('Sealed this long before departure'),

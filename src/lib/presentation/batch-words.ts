@@ -265,6 +265,7 @@ export const containerText = ({ label, half }: ContainerName): string =>
 const COST_WORDS: Readonly<Record<CostKind, Text>> = {
   ingredients: text('ingredients'),
   electricity: text('electricity'),
+  turnaround: text('electricity between runs'),
   pouches: text('pouches'),
   absorbers: text('oxygen absorbers'),
   machine: text('share of the machine'),
@@ -477,6 +478,8 @@ export function checkGapText(gap: CheckGap): string {
       return say('it is not ticked');
     case 'no-temperature':
       return say('no temperature is entered');
+    case 'too-early':
+      return say('its days in the jar are not over until {until}', { until: gap.until });
     case 'too-cold':
       return say('{reading} is below the required {least}', {
         // a reading just below its limit must not look like it

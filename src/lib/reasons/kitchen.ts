@@ -37,6 +37,7 @@ const FIGURE_WHY: Readonly<Record<keyof typeof FIGURES, Text>> = {
   storageTemperatureC: text('room temperature (rule of thumb); use that of a warm week'),
   electricityMinorPerKwh: text('only an example; use the price on your bill'),
   shopServingMinor: text('nothing is taken for it'),
+  conditioningDays: text('the least of 4 to 10 days (Utah State and Michigan State University Extension)'),
   readyDaysBefore: text('time for a run that takes longer (rule of thumb)'),
 };
 
@@ -72,6 +73,14 @@ export function equipmentReasons(shown: ShownIn): Reasons {
         'dryers.priceMinor': {
           label: say('Price of the machine'),
           why: say('nothing until you enter what you paid; then it is spread over the batches'),
+        },
+        turnaroundH: {
+          label: say('Time between runs'),
+          why: say('a few hours to defrost, one to clean trays (rule of thumb)'),
+        },
+        turnaroundKwh: {
+          label: say('Electricity between runs'),
+          why: say('a heater or a fan for that time (rule of thumb)'),
         },
         expectedBatches: {
           label: say('Expected life in batches'),
@@ -138,6 +147,7 @@ export function equipmentReasons(shown: ShownIn): Reasons {
           why: say('no days have been ruled out yet'),
         },
         ...figure('readyDaysBefore'),
+        ...figure('conditioningDays'),
       },
     },
     runs: {

@@ -151,5 +151,14 @@ onEachDatabase(({ openTestApp }) => {
       run,
       { dryer: 'freeze dryer', preFrozen: false, waterRemovedG: 820, hours: 22, energyKwh: 20 },
     ]);
+    // two batches in one run are one run, known once both are sealed
+    const { energyKwh: _, ...unmetered } = sealed;
+    const second = { ...stored({ ...unmetered, sharesRunOf: 'x' }), id: 'y' };
+    expect(knownRuns(kitchen, [stored(sealed), second], '2026-06-03')).toEqual([
+      run,
+      { dryer: 'freeze dryer', preFrozen: false, waterRemovedG: 1640, hours: 22, energyKwh: 20 },
+    ]);
+    const { sealed: __, ...open } = second.value;
+    expect(knownRuns(kitchen, [stored(sealed), { ...second, value: open }], '2026-06-03')).toEqual([run]);
   });
 });

@@ -1,5 +1,6 @@
 import type { Run } from '../planning/drying/expect-run.ts';
 import { batchSheet } from '../planning/drying/batch-sheet.ts';
+import { runOf } from '../planning/drying/shared-run.ts';
 import { Batch } from '../planning/model/batch.ts';
 import { Food } from '../planning/model/composition.ts';
 import type { Kitchen } from '../planning/model/kitchen.ts';
@@ -67,17 +68,22 @@ export class KitchenRepository {
 
 /** Every run that is known: noted by hand, and of batches that are sealed. */
 export function knownRuns(kitchen: Kitchen, batches: readonly Stored<Batch>[], today: string): Run[] {
-  const ofBatches = batches.flatMap(({ value }): Run[] => {
-    const hours = value.weighings.at(-1)?.afterH;
-    if (!value.sealed || hours === undefined) return [];
-    const { dry, load } = batchSheet(value, kitchen, [], today);
+  const ofBatches = [...Map.groupBy(batches, runOf).values()].flatMap((together): Run[] => {
+    const hours = together.flatMap(({ value }) => value.weighings.at(-1)?.afterH ?? []);
+    const first = together.at(0)?.value;
+    if (!first || hours.length === 0 || !together.every(({ value }) => value.sealed)) return [];
+    const removedG = together.map(({ value }) => {
+      const { dry, load } = batchSheet(value, kitchen, [], today);
+      return Math.max(0, load.wetG - dry.dryG);
+    });
+    const metered = together.find(({ value }) => value.energyKwh !== undefined)?.value.energyKwh;
     return [
       {
-        dryer: value.dryer.name,
-        preFrozen: value.preFrozen,
-        waterRemovedG: Math.max(0, load.wetG - dry.dryG),
-        hours,
-        ...(value.energyKwh !== undefined && { energyKwh: value.energyKwh }),
+        dryer: first.dryer.name,
+        preFrozen: together.every(({ value }) => value.preFrozen),
+        waterRemovedG: removedG.reduce((sum, each) => sum + each, 0),
+        hours: Math.max(...hours),
+        ...(metered !== undefined && { energyKwh: metered }),
       },
     ];
   });

@@ -1,4 +1,5 @@
 import { batchSheet } from '../planning/drying/batch-sheet.ts';
+import { batchesBeside, runOf } from '../planning/drying/shared-run.ts';
 import type { Run } from '../planning/drying/expect-run.ts';
 import { batchStage, type Batch } from '../planning/model/batch.ts';
 import type { Kitchen } from '../planning/model/kitchen.ts';
@@ -58,19 +59,22 @@ export async function dryingMeans(app: App): Promise<DryingMeans> {
     runs,
     underWay: batches
       .filter(({ value }) => batchStage(value) !== 'sealed')
-      .flatMap((batch) => underWay(batch, kitchen, runs, today) ?? []),
+      .flatMap((batch, _, open) => underWay(batch, open, kitchen, runs, today) ?? []),
     today,
   };
 }
 
 /** @returns `undefined` for a batch that nothing is known of yet: it takes up no tray */
 function underWay(
-  { id, value }: Stored<Batch>,
+  batch: Stored<Batch>,
+  open: readonly Stored<Batch>[],
   kitchen: Kitchen,
   runs: readonly Run[],
   today: string,
 ): BatchUnderWay | undefined {
-  const { totals, load, expected, dry, allergens } = batchSheet(value, kitchen, runs, today);
+  const { id, value } = batch;
+  const beside = batchesBeside(batch, open).map((other) => other.value);
+  const { totals, load, run, expected, dry, allergens } = batchSheet(value, kitchen, runs, today, beside);
   if (totals.problems.length > 0) return undefined;
   const loaded = batchStage(value) === 'drying';
   return {
@@ -78,9 +82,10 @@ function underWay(
     code: value.code,
     recipe: value.recipe.name,
     dryer: value.dryer.name,
+    ...(beside.length > 0 && { run: runOf(batch) }),
     cookedOn: value.cookedOn,
     loaded,
-    trays: loaded ? value.trays.length : Math.min(load.traysNeeded, value.dryer.trayCount),
+    trays: loaded ? value.trays.length : Math.min(load.traysNeeded, run.freeTrays),
     waterG: expected.waterG,
     hours: expected.run.hours,
     food: {

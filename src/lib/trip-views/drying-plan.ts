@@ -15,7 +15,7 @@ import { friendlyAmount } from '../presentation/fractions.ts';
 import { showMoney } from '../presentation/money.ts';
 import { show, unitOf, type UnitSystem } from '../presentation/show.ts';
 import { MEAL_WORDS } from '../presentation/code-words.ts';
-import { say } from '../texts/say.ts';
+import { say, sayRich, type RichText } from '../texts/say.ts';
 import { eatersText } from './missing.ts';
 
 /** @returns for whom and when a line of the shopping list is: "dinner for Ada, Ben", "lunch for everyone" */
@@ -32,6 +32,26 @@ export function hoursWithRange({ value, low, high }: Estimate): string {
     low: hoursText({ value: low }),
     high: hoursText({ value: high }),
   });
+}
+
+/** @returns what is done with a run, and when. */
+export function runText(run: PlannedRun, system: UnitSystem): RichText {
+  const values = {
+    trays: run.trays,
+    trayCount: run.trayCount,
+    hours: hoursWithRange(run.hours),
+    unload: showDay(run.unloadOn, system),
+    date: showDay(run.readyOn, system),
+  };
+  return run.unloadOn === run.readyOn
+    ? sayRich(
+        '{trays} of {trayCount, plural, one {# tray} other {# trays}}, {hours}. Unload, test and seal on <strong>{date}</strong>.',
+        values,
+      )
+    : sayRich(
+        '{trays} of {trayCount, plural, one {# tray} other {# trays}}, {hours}. Unload and test on <strong>{unload}</strong>, condition it in a jar, and seal on <strong>{date}</strong>.',
+        values,
+      );
 }
 
 /** @returns how much of a recipe is cooked: "1/2 of the recipe", "the recipe once", "1 1/4 times the recipe" */

@@ -23,6 +23,8 @@ export type BatchFigures = {
     readonly share: number;
   };
   readonly expected: { readonly dryG: number; readonly waterG: number; readonly run: ExpectedRun };
+  /** Of the run of the dryer: what this batch has of its hours, electricity and machine, share by the water to remove; and trays that other batches left. */
+  readonly run: { readonly share: number; readonly freeTrays: number };
   readonly dryness: Dryness;
   readonly dry: DryFood;
   readonly water: WaterShare & {

@@ -147,11 +147,12 @@ function ofCooking(batch: Batch, { totals }: BatchFigures, today: string): Batch
   return notices;
 }
 
-function ofLoading(batch: Batch, { totals, load }: BatchFigures): BatchNotice[] {
+function ofLoading(batch: Batch, { totals, load, run }: BatchFigures): BatchNotice[] {
   const { dryer } = batch;
   const { cookedG } = totals;
   if (batch.trays.length === 0) {
-    const { name, trayCount: count } = dryer;
+    const { name } = dryer;
+    const { freeTrays: count } = run;
     return load.traysNeeded > count
       ? [notice('too-few-trays', { cookedG, needed: load.traysNeeded, dryer: name, count })]
       : [];

@@ -277,9 +277,9 @@ describe('a serving costs', () => {
       [],
       TODAY,
     );
-    // ingredients 10.00, electricity 6.00, pouches 2 × 0.40 + 2 × 0.20, absorbers 6 × 0.10, machine 2400 / 300 = 8.00
-    expect(cost.totalMinor).toBeCloseTo(1000 + 600 + 120 + 60 + 800, 9);
-    expect(cost.perServingMinor).toBeCloseTo(2580 / 10, 9);
+    // ingredients 10.00, electricity 6.00 and 0.5 kWh between runs, pouches 2 × 0.40 + 2 × 0.20, absorbers 6 × 0.10, machine 2400 / 300 = 8.00
+    expect(cost.totalMinor).toBeCloseTo(1000 + 600 + 15 + 120 + 60 + 800, 9);
+    expect(cost.perServingMinor).toBeCloseTo(2595 / 10, 9);
   });
 });
 

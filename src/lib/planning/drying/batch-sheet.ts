@@ -8,14 +8,15 @@ import { batchNotices, servingsIn, type BatchNotice } from './batch-notices.ts';
 import { batchCost, type BatchCost } from './costs.ts';
 import { dryFood, type DryFood } from './dry-food.ts';
 import { judgeDryness, type Dryness, type DrynessGap, type TrayDryness } from './dryness.ts';
-import { expectRun, type ExpectedRun, type Run } from './expect-run.ts';
+import { expectRun, type Run } from './expect-run.ts';
 import { fillPouches, type FillSheet } from './fill-pouches.ts';
 import { trayCapacityG, trayLoads, traysFor } from './load-trays.ts';
 import { dryWeightG } from './mass-balance.ts';
 import { gapsFound, notMeasured, waterInPouches, type Measurement } from './quick-batch.ts';
 import { recipeTotals, type RecipeTotals } from './recipe-totals.ts';
 import { waterShareOf, waterToAddMl } from './rehydration.ts';
-import { openChecks, safetyChecks, whyCheckOpen, type CheckGap, type SafetyCheck } from './safety-steps.ts';
+import { freeTrays } from './shared-run.ts';
+import { checksOf, type CheckGap, type SafetyCheck } from './safety-steps.ts';
 import { sealedLots, type SealingBlock } from './sealed-lots.ts';
 import {
   CONTROLLED_FROM,
@@ -52,14 +53,22 @@ export type BatchSheet = BatchFigures & {
  *
  * @param runs finished runs of all dryers
  * @param today calendar date, for what is not sealed yet
+ * @param beside other batches in the same run of the dryer
  */
-export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[], today: string): BatchSheet {
+export function batchSheet(
+  batch: Batch,
+  kitchen: Kitchen,
+  runs: readonly Run[],
+  today: string,
+  beside: readonly Batch[] = [],
+): BatchSheet {
   const { recipe, dryer } = batch;
   const process = kitchen.processes[dryer.process];
   const sealedOn = batch.sealed?.on ?? today;
 
   const totals = recipeTotals(recipe, batch.timesCooked, batch.cookedG);
-  const load = loadOf(batch, totals);
+  const free = freeTrays(dryer, beside);
+  const load = loadOf(batch, totals, free);
   const dryness = judgeDryness(
     batch,
     { moisture: totals.moisture, fatShare: totals.cookedG > 0 ? totals.parts.fatG / totals.cookedG : 0 },
@@ -68,8 +77,14 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
   );
   const expectedDryG = dryWeightG(load.wetG, totals.moisture, process.residualShare);
   const expectedWaterG = Math.max(0, load.wetG - expectedDryG);
-  const filledShare = load.capacityG > 0 ? load.wetG / load.capacityG : 0;
-  const run = expectRun(dryer, batch.preFrozen, expectedWaterG, filledShare, runs);
+  const others = beside.map((other) => waterAndFill(other, kitchen));
+  const runWaterG = others.reduce((sum, { waterG }) => sum + waterG, expectedWaterG);
+  const filledShare = others.reduce(
+    (sum, { filled }) => sum + filled,
+    load.capacityG > 0 ? load.wetG / load.capacityG : 0,
+  );
+  const run = expectRun(dryer, batch.preFrozen, runWaterG, filledShare, runs);
+  const shareOfRun = runWaterG > 0 ? expectedWaterG / runWaterG : 1 / (beside.length + 1);
   const dry = dryFood(batch, totals, load, dryness, expectedDryG, process.mostResidualShare);
   const inPouches = waterInPouches(batch, totals, load.wetG, dry);
   const share = waterShareOf(recipe, process);
@@ -81,22 +96,25 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
     totals,
     load,
     expected: { dryG: expectedDryG, waterG: expectedWaterG, run },
+    run: { share: shareOfRun, freeTrays: free },
     dryness,
     dry,
     water: { ...share, servingMl: waterMl, rehydratedMl: wetMl },
     steep: steepOf(recipe, process),
-    cost: costOf(batch, kitchen, totals, load.share, dry, run, fills ?? []),
+    cost: costOf(batch, kitchen, totals, load.share, dry, fills ?? [], {
+      share: shareOfRun,
+      energyKwh:
+        [batch, ...beside].find(({ energyKwh }) => energyKwh !== undefined)?.energyKwh ?? run.energyKwh.value,
+    }),
     allergens: allergensOf(totals, batch.allergens),
     waterActivity: dampest(inPouches ? [inPouches] : ofTrays(dryness)),
   };
+  const checks = checksOf(batch, kitchen, sealedOn);
   const notices = batchNotices(batch, kitchen, figures, fills, sealedOn);
   return {
     ...figures,
     fills: fills ?? [],
-    checks: safetyChecks(recipe, dryer.process).map((check) => ({
-      ...check,
-      open: whyCheckOpen(check, batch.checks),
-    })),
+    checks,
     notices,
     holds: [
       ...dryness.trays.flatMap(({ open }, index) =>
@@ -106,7 +124,7 @@ export function batchSheet(batch: Batch, kitchen: Kitchen, runs: readonly Run[],
         ? [{ inPouches: inPouches.value, most: process.mostResidualShare }]
         : []),
       ...activityHolds(batch),
-      ...openChecks(batch),
+      ...checks.flatMap(({ open, ...check }) => (open ? [{ check, open }] : [])),
     ],
     ...sealedLots(batch, figures, fills ?? [], notices, sealedOn),
     notMeasured: notMeasured(batch, dry),
@@ -131,7 +149,7 @@ const activityHolds = ({ waterActivity }: Batch): SealingHold[] =>
     : [];
 
 /** What is on the trays; before any is weighed in, what would be. */
-function loadOf(batch: Batch, totals: RecipeTotals): BatchSheet['load'] {
+function loadOf(batch: Batch, totals: RecipeTotals, free: number): BatchSheet['load'] {
   const { dryer, recipe } = batch;
   const trays = trayLoads(batch);
   const trayG = trayCapacityG(dryer, recipe.bulkGPerMl);
@@ -142,8 +160,19 @@ function loadOf(batch: Batch, totals: RecipeTotals): BatchSheet['load'] {
     wetG,
     capacityG: dryer.trayCount * trayG,
     traysNeeded,
-    evenlyG: Math.min(trayG, totals.cookedG / Math.max(1, Math.min(traysNeeded, dryer.trayCount))),
+    evenlyG: Math.min(trayG, totals.cookedG / Math.max(1, Math.min(traysNeeded, free))),
     share: totals.cookedG > 0 ? wetG / totals.cookedG : 0,
+  };
+}
+
+/** What another batch brings into the run: water to remove, g, and the share of the dryer that it fills. */
+function waterAndFill(batch: Batch, kitchen: Kitchen): { waterG: number; filled: number } {
+  const totals = recipeTotals(batch.recipe, batch.timesCooked, batch.cookedG);
+  const { wetG, capacityG } = loadOf(batch, totals, batch.dryer.trayCount);
+  const { residualShare } = kitchen.processes[batch.dryer.process];
+  return {
+    waterG: Math.max(0, wetG - dryWeightG(wetG, totals.moisture, residualShare)),
+    filled: capacityG > 0 ? wetG / capacityG : 0,
   };
 }
 
@@ -163,19 +192,20 @@ function costOf(
   totals: RecipeTotals,
   share: number,
   dry: DryFood,
-  run: ExpectedRun,
   fills: readonly FillSheet[],
+  run: { readonly share: number; readonly energyKwh: number },
 ): BatchCost {
   const sumOf = (of: (fill: PouchFill) => number) =>
     fills.reduce((sum, { fill }) => sum + of(fill) * fill.pouches, 0);
   const servings = servingsIn(fills) || dry.servings;
   return batchCost({
     ingredientsMinor: totals.costMinor * Math.min(1, share),
-    energyKwh: batch.energyKwh ?? run.energyKwh.value,
+    energyKwh: run.energyKwh * run.share,
+    turnaroundKwh: (batch.dryer.turnaroundKwh ?? 0) * run.share,
     minorPerKwh: kitchen.electricityMinorPerKwh,
     pouchesMinor: sumOf(({ pouch, half }) => pouch.priceMinor * (half ? 0.5 : 1)),
     absorbersMinor: sumOf(({ absorber, absorbers }) => (absorber?.priceMinor ?? 0) * absorbers),
-    machineMinor: batch.dryer.priceMinor,
+    machineMinor: batch.dryer.priceMinor * run.share,
     expectedBatches: batch.dryer.expectedBatches,
     servings,
     energyKcal: dry.servingKcal * servings,

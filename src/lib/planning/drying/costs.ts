@@ -1,4 +1,11 @@
-export const COST_KINDS = ['ingredients', 'electricity', 'pouches', 'absorbers', 'machine'] as const;
+export const COST_KINDS = [
+  'ingredients',
+  'electricity',
+  'turnaround',
+  'pouches',
+  'absorbers',
+  'machine',
+] as const;
 export type CostKind = (typeof COST_KINDS)[number];
 export type CostLine = { readonly what: CostKind; readonly minor: number };
 export type BatchCost = {
@@ -26,6 +33,8 @@ export type BatchCost = {
 export function batchCost(of: {
   readonly ingredientsMinor: number;
   readonly energyKwh: number;
+  /** Between this run and the next. */
+  readonly turnaroundKwh?: number;
   readonly minorPerKwh: number;
   readonly pouchesMinor: number;
   readonly absorbersMinor: number;
@@ -38,6 +47,7 @@ export function batchCost(of: {
   const running: CostLine[] = [
     { what: 'ingredients', minor: of.ingredientsMinor },
     { what: 'electricity', minor: of.energyKwh * of.minorPerKwh },
+    ...(of.turnaroundKwh ? [{ what: 'turnaround', minor: of.turnaroundKwh * of.minorPerKwh } as const] : []),
     { what: 'pouches', minor: of.pouchesMinor },
     { what: 'absorbers', minor: of.absorbersMinor },
   ];

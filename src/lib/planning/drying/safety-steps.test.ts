@@ -1,7 +1,8 @@
+import type { Batch } from '../model/batch.ts';
 import { describe, expect, it } from 'vitest';
 import { exampleBatch, exampleFood, exampleRecipe } from '../../../../tests/support/kitchen-examples.ts';
 import type { CookingClass } from '../model/composition.ts';
-import { cookAfterOf, openChecks, safetyChecks, whyCheckOpen } from './safety-steps.ts';
+import { cookAfterOf, checksOf, safetyChecks, whyCheckOpen } from './safety-steps.ts';
 
 const recipeOf = (...classes: CookingClass[]) =>
   exampleRecipe({
@@ -81,9 +82,18 @@ describe('safety checks', () => {
   });
 
   it('of a batch are listed with why they are open', () => {
-    expect(openChecks(exampleBatch({ recipe: recipeOf('egg') }))).toEqual([]);
-    expect(openChecks(exampleBatch({ checks: [] })).map(({ open }) => open.code)).toEqual(
+    const open = (batch: Batch, today = '2026-09-10') =>
+      checksOf(batch, { conditioningDays: 4 }, today).flatMap((check) => check.open ?? []);
+    expect(open(exampleBatch({ recipe: recipeOf('egg') }))).toEqual([]);
+    expect(open(exampleBatch({ checks: [] })).map(({ code }) => code)).toEqual(
       Array.from({ length: 6 }, () => 'not-ticked'),
     );
+    // in its jar since the 8th: conditioned from the 12th on, whatever is ticked
+    const jarred = exampleBatch({
+      dryer: { ...exampleBatch().dryer, process: 'dehydrated' },
+      conditionedFrom: '2026-09-08',
+    });
+    expect(open(jarred, '2026-09-11')).toEqual([{ code: 'too-early', until: '2026-09-12' }]);
+    expect(open(jarred, '2026-09-12')).toEqual([]);
   });
 });

@@ -1,6 +1,7 @@
 import type { Batch, CheckDone } from '../model/batch.ts';
 import type { CookingClass } from '../model/composition.ts';
-import type { Process } from '../model/kitchen.ts';
+import { addDays } from '../model/calendar.ts';
+import type { Kitchen, Process } from '../model/kitchen.ts';
 import type { Recipe } from '../model/recipe.ts';
 import type { CookAfter } from '../model/words.ts';
 import { toCore } from '../units/convert.ts';
@@ -43,6 +44,7 @@ export type SafetyCheck = {
 /** Why a check does not count as done. Temperatures in °C. */
 export type CheckGap =
   | { readonly code: 'not-ticked' | 'no-temperature' }
+  | { readonly code: 'too-early'; readonly until: string }
   | { readonly code: 'too-cold'; readonly readingC: number; readonly leastC: number };
 
 /**
@@ -147,12 +149,28 @@ export function whyCheckOpen({ id, leastC }: SafetyCheck, done: readonly CheckDo
   return readingC < leastC ? { code: 'too-cold', readingC, leastC } : undefined;
 }
 
-/** The checks of a batch that are still open, with why. */
-export function openChecks(
-  batch: Pick<Batch, 'recipe' | 'dryer' | 'checks'>,
-): { check: SafetyCheck; open: CheckGap }[] {
-  return safetyChecks(batch.recipe, batch.dryer.process).flatMap((check) => {
-    const open = whyCheckOpen(check, batch.checks);
-    return open ? [{ check, open }] : [];
-  });
+/** @returns the first day on which food that went into its jar then counts as conditioned. */
+export const conditionedUntil = (
+  from: string,
+  { conditioningDays }: Pick<Kitchen, 'conditioningDays'>,
+): string => addDays(from, conditioningDays);
+
+/**
+ * Each check of a batch with why it does not count as done. Conditioning that began too lately is not over, whatever is ticked.
+ *
+ * @param today calendar date
+ */
+export function checksOf(
+  batch: Pick<Batch, 'recipe' | 'dryer' | 'checks' | 'conditionedFrom'>,
+  kitchen: Pick<Kitchen, 'conditioningDays'>,
+  today: string,
+): (SafetyCheck & { readonly open: CheckGap | undefined })[] {
+  const until = batch.conditionedFrom && conditionedUntil(batch.conditionedFrom, kitchen);
+  return safetyChecks(batch.recipe, batch.dryer.process).map((check) => ({
+    ...check,
+    open:
+      check.id === 'conditioned' && until !== undefined && until > today
+        ? { code: 'too-early', until }
+        : whyCheckOpen(check, batch.checks),
+  }));
 }

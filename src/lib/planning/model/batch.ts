@@ -97,6 +97,16 @@ export const Batch = z
       .describe('All that was cooked, weighed, g; left out: by the cooking yield'),
     dryer: Dryer,
     preFrozen: z.boolean().default(false),
+    sharesRunOf: z
+      .string()
+      .max(60)
+      .optional()
+      .describe(
+        'Id of the batch whose run of the dryer it shares; left out: a run of its own, which others may share',
+      ),
+    conditionedFrom: CalendarDate.optional().describe(
+      'When dehydrated food went into its jar to be conditioned',
+    ),
     trays: z
       .array(Tray)
       .max(60, wrong('too-many', { most: 60 }))

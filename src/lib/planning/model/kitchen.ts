@@ -40,6 +40,13 @@ export const Dryer = z.strictObject({
     .min(0, wrong('negative'))
     .max(20_000, wrong('over', { most: 20_000, unit: 'W' }))
     .describe('Mean electric power over a run, W, where no run was metered'),
+  turnaroundH: z
+    .number(wrong('not-hours'))
+    .nonnegative(wrong('negative'))
+    .max(200, wrong('over', { most: 200, unit: 'h' }))
+    .optional()
+    .describe('Hours between two runs, to defrost, change oil or filter and clean; left out: none'),
+  turnaroundKwh: energyKwh().optional().describe('Electricity for that, kWh; left out: none'),
   priceMinor: priceMinor().default(0).describe('What the machine cost'),
   expectedBatches: count(1, 100_000).default(300).describe('Batches it is expected to last'),
 });
@@ -137,6 +144,8 @@ const usualDryers = (called: Called): Dryer[] => [
     meanPowerW: 1000,
     priceMinor: 0,
     expectedBatches: 300,
+    turnaroundH: 4,
+    turnaroundKwh: 0.5,
   },
   {
     name: called(text('dehydrator')),
@@ -148,6 +157,8 @@ const usualDryers = (called: Called): Dryer[] => [
     meanPowerW: 500,
     priceMinor: 0,
     expectedBatches: 300,
+    turnaroundH: 1,
+    turnaroundKwh: 0,
   },
   {
     name: called(text('large freeze dryer')),
@@ -159,6 +170,8 @@ const usualDryers = (called: Called): Dryer[] => [
     meanPowerW: 2000,
     priceMinor: 0,
     expectedBatches: 300,
+    turnaroundH: 4,
+    turnaroundKwh: 1,
   },
 ];
 
@@ -267,6 +280,9 @@ const unlikeLabels = unlike<{ label: string }>(
   ({ label }) => twice(label),
 );
 
+/** The least of the 4 to 10 days for which dried food is conditioned. Source: Utah State and Michigan State University Extension. */
+export const CONDITIONING_DAYS = 4;
+
 /** What a household dries, seals and reckons with. */
 export const Kitchen = z.strictObject({
   dryers: z
@@ -328,6 +344,9 @@ export const Kitchen = z.strictObject({
     .max(100, wrong('over', { most: 100, unit: 'g' }))
     .default(1)
     .describe('Smallest step that the scale for the trays shows, g'),
+  conditioningDays: count(0, 30)
+    .default(CONDITIONING_DAYS)
+    .describe('Days that dehydrated food is conditioned before it is sealed'),
   electricityMinorPerKwh: priceMinor().default(30).describe('Price of one kWh'),
   shopServingMinor: priceMinor().optional().describe('What a serving like it costs in a shop'),
   cookDays: z

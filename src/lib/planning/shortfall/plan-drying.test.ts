@@ -182,10 +182,21 @@ describe('exclusions', () => {
 describe('time', () => {
   it('is used by all dryers, the one that brings most first, and no two runs are in one dryer at once', () => {
     const { runs } = plan({ needs: [need(8000)], kitchen: { dryers: [WARM, DRYER] } });
-    expect(runs.map(({ dryer, cookOn, readyOn }) => [dryer, cookOn, readyOn])).toEqual([
-      ['warm air', MONDAY, '2027-06-08'],
-      ['cellar', MONDAY, '2027-06-09'],
-      ['cellar', '2027-06-09', '2027-06-11'],
+    // what is dried in warm air is unloaded the next day and sealed after four days in its jar
+    expect(runs.map(({ dryer, cookOn, unloadOn, readyOn }) => [dryer, cookOn, unloadOn, readyOn])).toEqual([
+      ['cellar', MONDAY, '2027-06-09', '2027-06-09'],
+      ['warm air', MONDAY, '2027-06-08', '2027-06-12'],
+      ['cellar', '2027-06-09', '2027-06-11', '2027-06-11'],
+    ]);
+  });
+
+  it('that a dryer needs between two runs keeps the next one waiting, and not the food of the first', () => {
+    // up to 34 h, and 16 h to defrost: three days until it is loaded again
+    const slow = { ...DRYER, turnaroundH: 16 };
+    const { runs } = plan({ needs: [need(6400)], kitchen: { dryers: [slow] } });
+    expect(runs.map(({ cookOn, readyOn, turnaroundH }) => [cookOn, readyOn, turnaroundH])).toEqual([
+      [MONDAY, '2027-06-09', 16],
+      ['2027-06-10', '2027-06-12', 16],
     ]);
   });
 

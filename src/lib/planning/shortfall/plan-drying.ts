@@ -28,6 +28,8 @@ export type BatchUnderWay = {
   readonly recipe: string;
   /** Name of its dryer. */
   readonly dryer: string;
+  /** What names the run that it shares with others; left out where it shares none that is known. */
+  readonly run?: string | undefined;
   readonly cookedOn: string;
   /** Whether it is on the trays already. */
   readonly loaded: boolean;
@@ -55,7 +57,7 @@ export type DryingMeans = {
 export type DryingInput = DryingMeans & {
   readonly needs: readonly DryingNeed[];
   /** Runs for other trips, which hold their dryers; left out: none. */
-  readonly others?: readonly Pick<PlannedRun, 'dryer' | 'cookOn' | 'readyOn' | 'joins'>[];
+  readonly others?: readonly Pick<PlannedRun, 'dryer' | 'cookOn' | 'freeOn' | 'joins'>[];
   /** First day of the trip. */
   readonly departure: string;
 };
@@ -76,8 +78,13 @@ export type PlannedLoad = {
 export type PlannedRun = {
   readonly dryer: string;
   readonly cookOn: string;
-  /** Unloaded, tested and sealed on this day. */
+  /** Unloaded and tested on this day. */
+  readonly unloadOn: string;
+  /** Sealed on this day: dehydrated food has been conditioned by then. */
   readonly readyOn: string;
+  /** Hours after it until the dryer can be loaded again, and the day of that. */
+  readonly turnaroundH: number;
+  readonly freeOn: string;
   /** Of the whole run; the high end is planned with. */
   readonly hours: Estimate;
   readonly basis: RunBasis;
@@ -140,7 +147,8 @@ const DUST_KCAL = 1e-6;
  * Turns what is missing into runs of the dryers before departure, groceries for them, and what has to be bought since it no longer fits. Pure.
  *
  * Run after run the one is taken that brings most of what is missing, the earlier ready of two that bring alike, until nothing is missing or no time is left.
- * Cooking is on a cook day, today included; a run takes whole days by the high end of its hours, and is unloaded and sealed on the first cook day after. It is
+ * Cooking is on a cook day, today included; a run takes whole days by the high end of its hours, and is unloaded on the first cook day after, on which it is
+ * sealed too unless it has to be conditioned first. With the hours between two runs the dryer may be taken for longer than its food. It is
  * a greedy plan: good and the same every time, not proven to be the best.
  *
  * @returns a plan in which shares of loads, of batches under way and `toBuy` add up to what is missing
@@ -161,7 +169,9 @@ export function planDrying(input: DryingInput): DryingPlan {
   return {
     readyBy,
     runs: planned,
-    workDays: [...new Set(planned.flatMap(({ cookOn, readyOn }) => [cookOn, readyOn]))].sort(),
+    workDays: [
+      ...new Set(planned.flatMap(({ cookOn, unloadOn, readyOn }) => [cookOn, unloadOn, readyOn])),
+    ].sort(),
     underWay: credited,
     groceries,
     costMinor: groceries.reduce((sum, { costMinor }) => sum + (costMinor ?? 0), 0),
@@ -215,10 +225,17 @@ type Taken = {
   readonly codes: readonly string[];
 };
 
-type ScheduledRun = {
-  readonly dryer: Dryer;
+/** The days of a run. */
+type RunDates = {
   readonly cookOn: string;
+  readonly unloadOn: string;
   readonly readyOn: string;
+  /** The dryer can be loaded again. */
+  readonly freeOn: string;
+};
+
+type ScheduledRun = RunDates & {
+  readonly dryer: Dryer;
   readonly hours: Estimate;
   readonly basis: RunBasis;
   readonly loads: readonly DishLoad[];
@@ -286,12 +303,12 @@ function schedule(
 
   for (let all = candidates(); all.length > 0; all = candidates()) {
     const next = all.reduce(better);
-    const { dryer, cookOn, readyOn, joined, loads } = next.run;
+    const { dryer, cookOn, freeOn, joined, loads } = next.run;
     open = next.open;
     runs.push(next.run);
     if (joined) taken.splice(taken.indexOf(joined), 1);
     const inside = { days: wholeDays(next.run.hours), trays: traysOf(loads), waterG: 0, codes: [] };
-    taken.push({ dryer: dryer.name, from: cookOn, until: readyOn, ...inside });
+    taken.push({ dryer: dryer.name, from: cookOn, until: freeOn, ...inside });
   }
   return {
     runs,
@@ -303,42 +320,48 @@ function schedule(
 /** What is in the dryers already, and what it will bring in time. */
 function takeUnderWay(
   cookDays: readonly string[],
-  { underWay, others = [], today }: DryingInput,
+  { underWay, others = [], today, kitchen }: DryingInput,
   open: OpenNeeds,
 ): { taken: Taken[]; credited: DryingPlan['underWay'] } {
   const batches = underWay
     .map((batch) => {
       const from = batch.loaded ? batch.cookedOn : later(batch.cookedOn, today);
       const end = addDays(from, wholeDays(batch.hours));
-      return { batch, from, end, readyOn: cookDays.find((day) => day >= end) };
+      const dryer = kitchen.dryers.find(({ name }) => name === batch.dryer);
+      const unloadOn = cookDays.find((day) => day >= end);
+      const dryOn = unloadOn && addDays(unloadOn, dryer ? conditioningOf(dryer, kitchen) : 0);
+      return {
+        ...{ batch, from, end },
+        until: later(unloadOn ?? end, addDays(from, wholeDays(batch.hours, dryer?.turnaroundH))),
+        readyOn: dryOn && cookDays.find((day) => day >= dryOn),
+      };
     })
     .sort((a, b) => compare(a.end, b.end) || compare(a.batch.code, b.batch.code));
   const isJoined = (codes: readonly string[]) =>
     others.some(({ joins }) => joins.some((code) => codes.includes(code)));
-  const taken = [...Map.groupBy(batches, ({ batch, from }) => `${from} ${batch.dryer}`).values()].flatMap(
-    (together): Taken[] => {
-      const [first] = together;
-      const last = together.at(-1);
-      if (!first || !last) return [];
-      return [
-        {
-          dryer: first.batch.dryer,
-          from: first.from,
-          until: last.readyOn ?? last.end,
-          days: Math.max(...together.map(({ batch }) => wholeDays(batch.hours))),
-          trays: together.reduce((sum, { batch }) => sum + batch.trays, 0),
-          waterG: together.reduce((sum, { batch }) => sum + batch.waterG, 0),
-          codes: isJoined(together.map(({ batch }) => batch.code))
-            ? []
-            : together.map(({ batch }) => batch.code),
-        },
-      ];
-    },
-  );
-  const held = others.map(({ dryer, cookOn, readyOn }): Taken => ({
+  const taken = [
+    ...Map.groupBy(batches, ({ batch, from }) => batch.run ?? `${from} ${batch.dryer}`).values(),
+  ].flatMap((together): Taken[] => {
+    const [first] = together;
+    if (!first) return [];
+    return [
+      {
+        dryer: first.batch.dryer,
+        from: together.map(({ from }) => from).reduce((a, b) => (a < b ? a : b)),
+        until: together.map(({ until }) => until).reduce(later),
+        days: Math.max(...together.map(({ batch }) => wholeDays(batch.hours))),
+        trays: together.reduce((sum, { batch }) => sum + batch.trays, 0),
+        waterG: together.reduce((sum, { batch }) => sum + batch.waterG, 0),
+        codes: isJoined(together.map(({ batch }) => batch.code))
+          ? []
+          : together.map(({ batch }) => batch.code),
+      },
+    ];
+  });
+  const held = others.map(({ dryer, cookOn, freeOn }): Taken => ({
     dryer,
     from: cookOn,
-    until: readyOn,
+    until: freeOn,
     days: 0,
     trays: 0,
     waterG: 0,
@@ -388,7 +411,9 @@ function candidateRun(
       ) / dryer.trayCount;
     const { hours, basis } = expectRun(dryer, false, waterG, loadShare, runs);
     const days = Math.max(wholeDays(hours), joined?.days ?? 0);
-    const dates = days < fewestDays && firstFree(days, joined ? [joined.from] : cookDays, cookDays, others);
+    const dates =
+      days < fewestDays &&
+      firstFree(daysOf(dryer, hours, days, kitchen), joined ? [joined.from] : cookDays, cookDays, others);
     if (dates)
       return {
         run: { dryer, ...dates, hours, basis, loads, joined },
@@ -401,37 +426,67 @@ function candidateRun(
   return undefined;
 }
 
+/** Days from loading: until the food is dry, and until the dryer can be loaded again; and those of conditioning after unloading. */
+type RunDays = { readonly dry: number; readonly free: number; readonly conditioning: number };
+
+const conditioningOf = ({ process }: Dryer, { conditioningDays }: Kitchen): number =>
+  process === 'dehydrated' ? conditioningDays : 0;
+
+const daysOf = (dryer: Dryer, hours: Estimate, dry: number, kitchen: Kitchen): RunDays => ({
+  dry,
+  free: Math.max(dry, wholeDays(hours, dryer.turnaroundH)),
+  conditioning: conditioningOf(dryer, kitchen),
+});
+
+/** @returns days from loading a dryer until its food can be sealed, if every day is a cook day */
+export const daysToSealing = (dryer: Dryer, hours: Estimate, kitchen: Kitchen): number =>
+  wholeDays(hours) + conditioningOf(dryer, kitchen);
+
 /** The first days from loading to sealing on which nothing else is in the dryer; `undefined` where there are none in time. */
 function firstFree(
-  days: number,
+  { dry, free, conditioning }: RunDays,
   starts: readonly string[],
   cookDays: readonly string[],
   taken: readonly Taken[],
-): { cookOn: string; readyOn: string } | undefined {
-  let at = 0;
+): RunDates | undefined {
+  const from = (date: string) => cookDays.find((day) => day >= date);
   for (const cookOn of starts) {
-    const end = addDays(cookOn, days);
-    while ((cookDays[at] ?? end) < end) at += 1;
-    const readyOn = cookDays[at];
-    if (readyOn === undefined) return undefined;
-    if (!taken.some(({ from, until }) => cookOn < until && readyOn > from)) return { cookOn, readyOn };
+    const unloadOn = from(addDays(cookOn, dry));
+    const readyOn = unloadOn && from(addDays(unloadOn, conditioning));
+    if (unloadOn === undefined || readyOn === undefined) return undefined;
+    const freeOn = later(unloadOn, addDays(cookOn, free));
+    if (!taken.some((other) => cookOn < other.until && freeOn > other.from))
+      return { cookOn, unloadOn, readyOn, freeOn };
   }
   return undefined;
 }
 
-/** Whole days that a run takes, by the most hours that it may take. */
-export const wholeDays = ({ high }: Estimate): number => Math.max(1, Math.ceil(high / HOURS_PER_DAY));
+/** Whole days that a run takes, by the most hours that it may take, with those that follow it. */
+export const wholeDays = ({ high }: Estimate, thenH = 0): number =>
+  Math.max(1, Math.ceil((high + thenH) / HOURS_PER_DAY));
 const traysOf = (loads: readonly DishLoad[]): number => loads.reduce((sum, { trays }) => sum + trays, 0);
 const sumKcal = (loads: readonly DishLoad[]): number =>
   loads.flatMap(({ shares }) => shares).reduce((sum, { energyKcal }) => sum + energyKcal, 0);
 
 // what the reader gets
 
-function shownRun({ dryer, cookOn, readyOn, hours, basis, loads, joined }: ScheduledRun): PlannedRun {
+function shownRun({
+  dryer,
+  cookOn,
+  unloadOn,
+  readyOn,
+  hours,
+  basis,
+  loads,
+  joined,
+}: ScheduledRun): PlannedRun {
   return {
     dryer: dryer.name,
     cookOn,
+    unloadOn,
     readyOn,
+    turnaroundH: dryer.turnaroundH ?? 0,
+    freeOn,
     hours,
     basis,
     trays: traysOf(loads),

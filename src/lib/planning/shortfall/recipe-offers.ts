@@ -7,7 +7,7 @@ import type { Kitchen } from '../model/kitchen.ts';
 import type { Recipe } from '../model/recipe.ts';
 import { dishOf, fitsDryer } from './fill-dryer.ts';
 import type { Offer } from './offers.ts';
-import { lastCookDay, wholeDays } from './plan-drying.ts';
+import { lastCookDay, daysToSealing } from './plan-drying.ts';
 
 /** Months that dried food is planned to keep where the storage table says nothing (rule of thumb). */
 const KEEPS_MONTHS = 6;
@@ -41,7 +41,12 @@ export function recipeOffers(
       note: '',
     };
     const sheet = batchSheet(batch, kitchen, runs, today);
-    const by = lastCookDay(wholeDays(sheet.expected.run.hours), today, departure, kitchen);
+    const by = lastCookDay(
+      daysToSealing(batch.dryer, sheet.expected.run.hours, kitchen),
+      today,
+      departure,
+      kitchen,
+    );
     const [fill] = [...sheet.fills].sort((a, b) => b.fill.pouches - a.fill.pouches);
     if (by === undefined || !fill || sheet.dry.servingKcal <= 0) return [];
     return [

@@ -4,12 +4,15 @@ import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import {
   batchFields,
+  readConditioning,
   readCook,
   readFills,
   readLoad,
   readPortions,
   readSeal,
   readWeighing,
+  runChoice,
+  runOptions,
   type ReadStep,
 } from '$lib/kitchen-forms/batch-form.ts';
 import { wordedSheet } from '$lib/presentation/batch-words.ts';
@@ -30,6 +33,7 @@ export const load: PageServerLoad = async ({ locals: { app }, params, parent }) 
     app.settings.getKitchen(),
   ]);
   const sheet = await sheetOf(app, stored, kitchen);
+  const run = runChoice(await app.kitchen.batches.list(), stored);
   return {
     id: stored.id,
     version: stored.version,
@@ -40,6 +44,10 @@ export const load: PageServerLoad = async ({ locals: { app }, params, parent }) 
       sheet.fills.map(({ fill }) => fill),
       shown,
     ),
+    run: {
+      options: runOptions(run),
+      beside: run.beside.map(({ id, value }) => ({ id, code: value.code, recipe: value.recipe.name })),
+    },
     kitchen,
     reasons: batchReasons(kitchen),
     recipeIsThere:
@@ -71,7 +79,8 @@ async function change(
         ),
       },
     ]);
-  const batch = step(read, stored.value, kitchen, app.today());
+  const run = runChoice(await app.kitchen.batches.list(), stored);
+  const batch = step(read, stored.value, kitchen, app.today(), run);
   if (!batch || read.problems.length > 0) return fail<Refusal>(422, { ...read.refused(), of });
   try {
     const version = read.number('version') ?? 0;
@@ -88,6 +97,7 @@ async function change(
 export const actions: Actions = {
   cook: (event) => change(event, 'cook', readCook),
   load: (event) => change(event, 'load', readLoad),
+  condition: (event) => change(event, 'dry', readConditioning),
   weigh: (event) => change(event, 'dry', readWeighing),
   unweigh: (event) =>
     change(

@@ -1,5 +1,6 @@
 import { error } from '@sveltejs/kit';
 import { batchSheet, type BatchSheet } from '$lib/planning/drying/batch-sheet.ts';
+import { batchesBeside } from '$lib/planning/drying/shared-run.ts';
 import type { Batch } from '$lib/planning/model/batch.ts';
 import type { Kitchen } from '$lib/planning/model/kitchen.ts';
 import { sealingBlockText } from '$lib/presentation/batch-words.ts';
@@ -16,7 +17,15 @@ export async function batchOf(app: App, id: string): Promise<Stored<Batch>> {
 
 export async function sheetOf(app: App, batch: Stored<Batch>, kitchen: Kitchen): Promise<BatchSheet> {
   const others = (await app.kitchen.batches.list()).filter(({ id }) => id !== batch.id);
-  return batchSheet(batch.value, kitchen, knownRuns(kitchen, others, app.today()), app.today());
+  const beside = batchesBeside(batch, others);
+  const elsewhere = others.filter((other) => !beside.includes(other));
+  return batchSheet(
+    batch.value,
+    kitchen,
+    knownRuns(kitchen, elsewhere, app.today()),
+    app.today(),
+    beside.map(({ value }) => value),
+  );
 }
 
 /** @returns why a batch is not let onto the shelf: what forbids it, or else what is not confirmed, unless its cook gave a reason. */

@@ -2,7 +2,7 @@ import { fail, redirect } from '@sveltejs/kit';
 import { sayDone } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
-import { freeBatchCode, readNewBatch } from '$lib/kitchen-forms/batch-form.ts';
+import { freeBatchCode, readNewBatch, runChoice, runOptions } from '$lib/kitchen-forms/batch-form.ts';
 import { PROCESS_WORDS } from '$lib/presentation/code-words.ts';
 import { recipeTotals } from '$lib/planning/drying/recipe-totals.ts';
 import { say } from '$lib/texts/say.ts';
@@ -24,6 +24,7 @@ export const load: PageServerLoad = async ({ locals: { app }, url }) => {
           ? value.name
           : say('{recipe} (not ready: see its page)', { recipe: value.name }),
     })),
+    runs: runOptions(runChoice(batches)),
     dryers: kitchen.dryers.map(({ name, process }) => ({
       value: name,
       label: `${name} (${say(PROCESS_WORDS[process])})`,
@@ -48,7 +49,7 @@ export const actions: Actions = {
       app.settings.getKitchen(),
       app.kitchen.recipes.get(read.text('recipe') ?? ''),
     ]);
-    const batch = readNewBatch(read, recipe, kitchen);
+    const batch = readNewBatch(read, recipe, kitchen, runChoice(await app.kitchen.batches.list()));
     if (!batch) return fail<RefusedForm>(422, read.refused());
     let id: string;
     try {
