@@ -16,6 +16,7 @@ const ROOMS = [
   'lib',
   'shelf-csv',
   'foods',
+  'photos',
   'recipe-text',
   'workbook',
   'menu-search',

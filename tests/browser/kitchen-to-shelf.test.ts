@@ -2,7 +2,8 @@
 import type { Page } from 'playwright';
 import { expect, test } from 'vitest';
 import { fillIn as fill, press } from '../../src/tooling/browse.ts';
-import { atRest, checkPage, startApp } from './harness.ts';
+import { JPEG } from '../support/pictures.ts';
+import { atRest, checkPage, startApp, visit } from './harness.ts';
 import { readPdf } from './pdf-text.ts';
 
 const app = startApp();
@@ -277,6 +278,85 @@ test('a batch that nobody weighed goes from its recipe to the shelf, with its ch
   await quick.waitForURL('**/quick');
   await checkPage(app, path(quick));
 });
+
+test('a second dish joins the run of the first, on trays of its own', async () => {
+  const page = await app.open('/kitchen/batches/new', { expected: REFUSED });
+  await fill(page, { code: 'R1' });
+  await press(page, 'Start');
+  await saidOn(page, 'Batch started.');
+  const trays = async (count: number) => {
+    for (let tray = 0; tray < count; tray += 1)
+      await fill(page, { [`trays[${tray}].tareG`]: 0, [`trays[${tray}].loadedG`]: 900 });
+  };
+  await trays(3);
+  await press(page, 'Save', '#load');
+  await saidOn(page, 'Saved.');
+
+  await visit(page, '/kitchen/batches/new');
+  await fill(page, { code: 'R2' });
+  const together = page.locator('[name="sharesRunOf"]');
+  const first = await together.locator('option', { hasText: 'R1' }).getAttribute('value');
+  await together.selectOption(first);
+  await press(page, 'Start');
+  await saidOn(page, 'Batch started.');
+  expect(await page.locator('#load').innerText()).toMatch(
+    /of 1[^]*In one run with R1 .*\d+\s?% of its electricity/,
+  );
+  // what is left of the dryer is one tray
+  expect(await page.locator('[name$=".loadedG"]').count()).toBe(1);
+  await trays(1);
+  await press(page, 'Save', '#load');
+  await saidOn(page, 'Saved.');
+  await checkPage(app, path(page));
+});
+
+test.each([true, false])(
+  'a photo is kept without what it tells of its place; scripts: %s',
+  async (scripts) => {
+    const page = await app.open(recipeAddress, { scripts, expected: REFUSED });
+    await page.getByRole('link', { name: 'Photo', exact: true }).click();
+    await page.waitForURL('**/photo');
+    await press(page, 'Save photo');
+    await page.getByText('No picture was chosen.').waitFor();
+    const choose = (name: string, mimeType: string, buffer: Buffer) =>
+      page.locator('input[type="file"]').setInputFiles({ name, mimeType, buffer });
+    await choose('plan.svg', 'image/svg+xml', Buffer.from('<svg xmlns="http://www.w3.org/2000/svg"/>'));
+    if (!scripts) {
+      await press(page, 'Save photo');
+      await page.getByText('This is no JPEG, PNG or WebP picture.').waitFor();
+    }
+    // a comment behind the first marker, as a phone writes where it was
+    const secret = Buffer.from('taken at 52.5 N');
+    const jpeg = Buffer.from(JPEG);
+    const told = Buffer.concat([
+      ...[jpeg.subarray(0, 2), Buffer.from([0xff, 0xfe, 0, secret.length + 2])],
+      ...[secret, jpeg.subarray(2)],
+    ]);
+    await choose('pot.jpg', 'image/jpeg', told);
+    await press(page, 'Save photo');
+    await saidOn(page, 'The photo is saved.');
+    const image = page.locator('main img');
+    await image.scrollIntoViewIfNeeded();
+    await image.evaluate((img) => (img as HTMLImageElement).decode());
+    expect(await image.evaluate((img) => (img as HTMLImageElement).naturalWidth)).toBe(6);
+    const address = new URL((await image.getAttribute('src')) ?? '', app.origin);
+    const kept = Buffer.from(await (await page.request.get(address.href)).body());
+    expect(kept.includes('52.5')).toBe(false);
+
+    const lot = await app.open('/shelf/Q1-1', { scripts });
+    expect(await lot.locator('main img').count()).toBe(1);
+    expect(await (await app.open('/shelf', { scripts })).locator('main tbody img').count()).toBeGreaterThan(
+      0,
+    );
+    if (scripts)
+      for (const where of ['/shelf/Q1-1', '/shelf/Q1-1/photo', '/shelf']) await checkPage(app, where);
+
+    await visit(page, `${recipeAddress}/photo`);
+    await press(page, 'Remove photo');
+    await saidOn(page, 'The photo is saved.');
+    expect(await page.locator('main img').count()).toBe(0);
+  },
+);
 
 test('what is taken out or deleted by mistake comes back', async () => {
   const page = await app.open(recipeAddress);

@@ -7,6 +7,7 @@ const DONE = {
   'lots-added': text('Pouches added to the shelf.'),
   'lot-saved': text('The lot is saved.'),
   'lot-counted': text('The count is entered in the history.'),
+  'photo-saved': text('The photo is saved.'),
   'pouches-eaten': text('Pouches entered as eaten.'),
   'pouches-discarded': text('The pouches are taken off the shelf.'),
   'lot-withdrawn': text('Lot withdrawn.'),

@@ -14,6 +14,7 @@ import { ImportRepository } from './import-repository.ts';
 import { Incoming } from './incoming.ts';
 import { KitchenRepository } from './kitchen-repository.ts';
 import { MenuSearches } from './menu-searches.ts';
+import { PhotoRepository } from './photo-repository.ts';
 import { PlanJobs } from './plan-jobs.ts';
 import { PlannedLots } from './planned-lots.ts';
 import { SettingsRepository } from './settings-repository.ts';
@@ -30,6 +31,7 @@ export type App = {
   readonly afterwards: AfterwardsRepository;
   readonly settings: SettingsRepository;
   readonly kitchen: KitchenRepository;
+  readonly photos: PhotoRepository;
   readonly bin: Bin;
   readonly backups: Backups;
   readonly imports: ImportRepository;
@@ -79,6 +81,7 @@ export async function openApp(
     afterwards: new AfterwardsRepository(db, trips),
     settings: new SettingsRepository(db),
     kitchen: new KitchenRepository(db, now),
+    photos: new PhotoRepository(db, now),
     bin: new Bin(db, now),
     backups: new Backups(db, folder, clock, (copy) =>
       apart.do({ kind: 'copy', ...copy }, { taskMs: LONGEST_LOOK_MS }),

@@ -9,7 +9,9 @@ const MOST_FIELDS = 20_000;
 const TAKING_FILES: ReadonlySet<string> = new Set([
   '/api/plan',
   '/kitchen/foods?/import',
+  '/kitchen/recipes/[id]/photo',
   '/settings/backups?/upload',
+  '/shelf/[code]/photo',
   '/shelf/import?/file',
   '/shelf/import/upload',
   '/trips/[id]/notes.json',

@@ -270,6 +270,10 @@ export const SettingsFields = z.strictObject({
     .min(1, wrong('no-size'))
     .max(60, wrong('too-many', { most: 60 }))
     .default(usualContainers),
+  photosForReaders: z
+    .boolean()
+    .default(false)
+    .describe('Whether photos of food are shown to those who only read'),
   staples: z
     .array(Staple)
     .max(200, wrong('too-many', { most: 200 }))

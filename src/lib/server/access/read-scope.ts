@@ -21,9 +21,9 @@ export type Asked = {
 const CARD = ['/trips/[id]/card', '/trips/[id]/card.html', '/trips/[id]/packing'];
 const NOTES = '/trips/[id]/notes.json';
 /** What a code on a pouch or a card leads to. */
-const FOR_READERS = [...CARD, '/shelf/[code]'];
+const FOR_READERS = [...CARD, '/shelf/[code]', '/shelf/[code]/photo/image'];
 const OF_TRIP = [...CARD, '/trips/[id]/menu'];
-const OF_SHELF = ['/shelf', '/shelf/[code]', '/shelf/lots.json'];
+const OF_SHELF = ['/shelf', '/shelf/[code]', '/shelf/[code]/photo/image', '/shelf/lots.json'];
 
 const reads = ({ method }: Asked): boolean => method === 'GET' || method === 'HEAD';
 

@@ -10,6 +10,8 @@ import { TABLE_KEYS, type KeptTable, type Tables } from './tables.ts';
 
 /** A lot has 24 columns, and SQLite takes at most 32766 values in one statement (sqlite.org/limits.html). */
 const ROWS_AT_ONCE = 1000;
+/** A picture may have megabytes. */
+const PHOTOS_AT_ONCE = 10;
 
 const NAMES = Object.keys(TABLE_KEYS) as KeptTable[];
 const PLACES = ['outside', 'shelf', 'set-aside', 'packed'] as const satisfies Place[];
@@ -139,7 +141,9 @@ export async function* rowsOf(trx: Transaction<Tables>, name: KeptTable): AsyncG
   for (;;) {
     const after = last === undefined ? sql`` : sql`where ${key} > ${last}`;
     const { rows } = await sql<Row>`
-      select * from ${sql.table(name)} ${after} order by ${key} limit ${sql.lit(ROWS_AT_ONCE)}`.execute(trx);
+      select * from ${sql.table(name)} ${after} order by ${key} limit ${sql.lit(name === 'photos' ? PHOTOS_AT_ONCE : ROWS_AT_ONCE)}`.execute(
+      trx,
+    );
     if (rows.length === 0) return;
     yield rows;
     await setImmediate();

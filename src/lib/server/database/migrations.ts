@@ -24,6 +24,7 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0011-upload-repairs': { up: uploadRepairs },
   '0012-withdrawn-lots': { up: withdrawnLots },
   '0013-note-prices': { up: notePrices },
+  '0014-photos': { up: photos },
 };
 
 /** @param schema where the tables are, if not where those without one are looked for */
@@ -343,4 +344,17 @@ async function withdrawnLots(db: Kysely<unknown>): Promise<void> {
 
 async function notePrices(db: Kysely<unknown>): Promise<void> {
   await db.schema.alterTable('trailNotes').addColumn('paidMinor', columnTypes(db).whole).execute();
+}
+
+async function photos(db: Kysely<unknown>): Promise<void> {
+  const { text, whole } = columnTypes(db);
+  await db.schema
+    .createTable('photos')
+    .addColumn('id', text, (column) => column.primaryKey())
+    .addColumn('mediaType', text, (column) => column.notNull())
+    .addColumn('width', whole, (column) => column.notNull())
+    .addColumn('height', whole, (column) => column.notNull())
+    .addColumn('base64', text, (column) => column.notNull())
+    .addColumn('keptAt', text, (column) => column.notNull())
+    .execute();
 }

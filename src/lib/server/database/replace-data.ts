@@ -13,6 +13,7 @@ export const DATA_TABLES = [
   'settings',
   'records',
   'bin',
+  'photos',
   'mappings',
 ] as const satisfies KeptTable[];
 

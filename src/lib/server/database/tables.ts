@@ -2,6 +2,7 @@ import type { Generated } from 'kysely';
 import type { LotKeys } from '../../lot-keys.ts';
 import type { LotDetails, PouchLot } from '../../planning/model/pouch-lot.ts';
 import type { TrailNote } from '../../planning/model/trail-note.ts';
+import type { MediaType } from '../../photos/strip-picture.ts';
 import type { EntryKind, Place } from '../../ledger-kinds.ts';
 
 export type RecordKind = 'recipe' | 'batch' | 'food';
@@ -76,6 +77,15 @@ export type Tables = {
     version: number;
     at: string;
   };
+  /** One picture each of recipes and lots; `id`: "recipe" and the id of its record, or "lot" and the id of its row. Text, so that every kind of copy takes it. */
+  photos: {
+    id: string;
+    mediaType: MediaType;
+    width: number;
+    height: number;
+    base64: string;
+    keptAt: string;
+  };
   /**
    * Searches for menus that wait or run. `id` begins with the mark of the process that asked; `tripId` is null for a trip that is not stored yet; `waitedAt` and `beatAt`: the last sign of life of who asked, and of
    * who claimed it; `isStopped`: 1 where it shall end with the best so far; `asked`, `progress` and `outcome` as JSON.
@@ -120,6 +130,7 @@ export const TABLE_KEYS = {
   settings: 'id',
   records: 'id',
   bin: 'id',
+  photos: 'id',
   uploads: 'id',
   mappings: 'headerSignature',
   sessions: 'tokenHash',

@@ -1,4 +1,5 @@
 import { fail, redirect } from '@sveltejs/kit';
+import { sayDone } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { isLoopback } from '$lib/label-sheets/label-request.ts';
 import { qrCode } from '$lib/label-sheets/qr-code.ts';
@@ -24,6 +25,7 @@ export const load: PageServerLoad = async ({ locals: { app, session }, url }) =>
   ]).catch(toHttpError);
   const now = new Date().toISOString();
   return {
+    photosForReaders: (await app.settings.get().catch(toHttpError)).photosForReaders,
     hasPassphrase: stored !== undefined,
     setIt: SET_IT,
     idleDays: IDLE_DAYS,
@@ -66,6 +68,14 @@ export const actions: Actions = {
     const token = await app.access.links.give(order).catch(toHttpError);
     const address = `${publicOrigin(url.origin)}/sign-in/link#${token}`;
     return { given: { forWhom: order.forWhom, address, qr: qrCode(address) } };
+  },
+
+  photos: async ({ request, locals: { app }, cookies }) => {
+    const read = new FormReader(await request.formData(), 'metric');
+    const photosForReaders = read.choices('photosForReaders').includes('yes');
+    await app.settings.save({ ...(await app.settings.get()), photosForReaders }).catch(toHttpError);
+    sayDone(cookies, 'settings-saved');
+    redirect(303, '/settings/access');
   },
 
   revoke: async ({ request, locals: { app } }) => {

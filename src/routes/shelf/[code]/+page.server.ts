@@ -6,6 +6,8 @@ import { LOT_LABELS, LOT_WORDS, lotFields, readLot, unconfirmed, type Odd } from
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { codeInAddress, lotHref } from '$lib/lot-href.ts';
+import { lotPhoto, type ShownPhoto } from '$lib/photo-href.ts';
+import type { PouchLot } from '$lib/planning/model/pouch-lot.ts';
 import { blankFields, shownEstimates } from '$lib/presentation/lot-estimates.ts';
 import { knownToHousehold } from '$lib/server/known-to-household.ts';
 import { eatenReasons } from '$lib/reasons/lot.ts';
@@ -72,6 +74,7 @@ export const load: PageServerLoad = async ({ locals: { app, readsOnly }, params,
       label: say(LOT_LABELS[field]!),
       whole,
     })),
+    photo: await photoFor(app, lot, readsOnly),
     eaters: readsOnly ? [] : await eatersKnown(app),
     hasRecipe: !readsOnly && (await recipeCalled(app, lot.recipe)) !== undefined,
     history,
@@ -242,6 +245,12 @@ async function noteDish(
   await app.kitchen.recipes.update(stored.id, changed, stored.version).catch((caught: unknown) => {
     if (!(caught instanceof UserError)) throw caught;
   });
+}
+
+/** The picture of a lot; to those who only read, where the settings let them. */
+async function photoFor(app: App, lot: PouchLot, readsOnly: boolean): Promise<ShownPhoto | undefined> {
+  if (readsOnly && !(await app.settings.get()).photosForReaders) return undefined;
+  return lotPhoto(lot, await app.photos.photographed());
 }
 
 /** Whose taste or appetite is known, to be named again. */

@@ -20,6 +20,7 @@ export const load: PageServerLoad = async ({ locals, params, parent }) => {
   return {
     answers: answersOf(plan, { stage, matches, isOver, isTemplate: stored.trip.template === true }),
     board: boardOf(plan),
+    photographed: await locals.app.photos.photographed(),
     groups: plan.menu.groups.map(({ name }) => name),
     mayChange: !hasLeft(stored.stage),
   };

@@ -20,6 +20,7 @@ import type { Settings } from '$lib/planning/model/settings.ts';
 import type { App } from '$lib/server/app.ts';
 import { allFoods, foodTables } from '$lib/server/food-tables.ts';
 import type { Stored } from '$lib/server/records.ts';
+import { recipePhoto } from '$lib/photo-href.ts';
 import { say } from '$lib/texts/say.ts';
 import { recipeReasons } from '$lib/reasons/kitchen.ts';
 import type { Actions, PageServerLoad } from './$types';
@@ -54,6 +55,7 @@ export const load: PageServerLoad = async ({ locals: { app }, params, parent, ur
   return {
     id,
     version,
+    photo: recipePhoto(id, await app.photos.markOf(id)),
     recipe: value,
     view: recipeView(value, kitchen, process, shown.unitSystem),
     fields: recipeFields(value, shown),
