@@ -52,6 +52,22 @@ describe('readLot', () => {
     expect(read(lotFields(LOT, shown), shown, LOT).result).toEqual({ lot: LOT, warnings: [] });
   });
 
+  it('says of the pouch what is ticked, and keeps what its boxes do not ask', () => {
+    const pouch = (...ticked: string[]) =>
+      read({ ...lotFields(LOT, METRIC), pouch: ['', ...ticked] }, METRIC, LOT).result?.lot;
+    expect(pouch('no boiling water', 'stands')).toMatchObject({
+      pouchTakesBoilingWater: false,
+      pouchStands: true,
+    });
+    const lot = pouch('no boiling water', 'not eaten from')!;
+    expect(lotFields(lot, METRIC)['pouch']).toEqual(['no boiling water', 'not eaten from']);
+    // unticked again, nobody says so any more; a lot of before whose form did not ask keeps it
+    const again = read({ ...lotFields(lot, METRIC), pouch: [''] }, METRIC, lot).result?.lot;
+    expect(again).toEqual(LOT);
+    const { pouch: _, ...unasked } = lotFields(lot, METRIC);
+    expect(read(unasked, METRIC, lot).result?.lot).toEqual(lot);
+  });
+
   it('leaves out what is empty, and tells "holds none" from "nobody has stated them"', () => {
     const { allergens, volumeMl, proteinG, costMinor, stirAfterMin, ...rest } = LOT;
     const bare = PouchLot.parse(rest);

@@ -43,6 +43,7 @@ export const LOT_LABELS: Readonly<Record<string, Text>> = {
   allergens: text('Allergens'),
   diets: text('Diets'),
   costMinor: text('Cost'),
+  pouch: text('Its pouch'),
   place: text('Place'),
   note: text('Note'),
 };
@@ -53,6 +54,37 @@ export const ALLERGENS_STATED_WORDS = {
   some: text('it contains those ticked below; the others are not declared'),
   yes: text('only those ticked below'),
 } as const;
+
+/** What can be ticked of a pouch, each with the detail of the lot and its value that it stands for. */
+const POUCH_BOXES = {
+  'no boiling water': { detail: 'pouchTakesBoilingWater', value: false },
+  'not eaten from': { detail: 'eatFromPouch', value: false },
+  stands: { detail: 'pouchStands', value: true },
+} as const satisfies Record<string, { detail: keyof LotDetails; value: boolean }>;
+type PouchBox = keyof typeof POUCH_BOXES;
+export const POUCH_BOX_WORDS: Readonly<Record<PouchBox, Text>> = {
+  'no boiling water': text('takes no boiling water'),
+  'not eaten from': text('not to be eaten from'),
+  stands: text('stands up on its own'),
+};
+
+/** @returns what is ticked of the pouch of a lot. */
+export const pouchBoxes = (lot: Partial<LotDetails>): PouchBox[] =>
+  (Object.keys(POUCH_BOXES) as PouchBox[]).filter(
+    (box) => lot[POUCH_BOXES[box].detail] === POUCH_BOXES[box].value,
+  );
+
+/** The details of a pouch by its boxes; one that is not ticked stays as it was, unless it says what the box says. */
+function pouchDetails(read: FormReader, stored: Partial<LotDetails> = {}): Partial<LotDetails> {
+  if (!('pouch' in read.entered)) return {};
+  const ticked = read.choices('pouch');
+  return Object.fromEntries(
+    Object.entries(POUCH_BOXES).map(([box, { detail, value }]) => [
+      detail,
+      ticked.includes(box) ? value : stored[detail] === value ? undefined : stored[detail],
+    ]),
+  );
+}
 
 /** Fields that hold a number, with what is measured; the others are bare numbers. */
 const NUMBERS = {
@@ -101,6 +133,7 @@ function fieldsOf(lot: Partial<StatedLot>, { unitSystem, currency }: ShownIn): E
     allergens: lot.allergens ?? [],
     diets: lot.diets ?? [],
     costMinor: [lot.costMinor === undefined ? '' : moneyFieldValue(lot.costMinor, currency)],
+    pouch: pouchBoxes(lot),
     place: [lot.place ?? ''],
     note: [lot.note ?? ''],
   };
@@ -149,6 +182,7 @@ export function readLot(
     allergensOpen: stated === 'some' && allergens.length > 0 ? true : undefined,
     diets: read.choices('diets'),
     costMinor: read.money('costMinor', shown.currency, stored?.costMinor),
+    ...pouchDetails(read, stored),
     ...('place' in read.entered && { place: read.text('place') }),
     note: read.text('note'),
   });
@@ -198,6 +232,7 @@ const CHOICES: Readonly<Record<string, Readonly<Record<string, Text>>>> = {
   allergensStated: ALLERGENS_STATED_WORDS,
   allergens: ALLERGEN_WORDS,
   diets: DIET_WORDS,
+  pouch: POUCH_BOX_WORDS,
 };
 
 /** How the fields of a lot are said; its pouches are counted elsewhere. */

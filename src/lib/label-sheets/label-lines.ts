@@ -29,7 +29,7 @@ export function labelLines(label: Label, size: SizeClass): LabelLine[] {
     { kind: 'name', text: name },
     { kind: 'strong', text: say('{code} · best before {date}', { code, date: label.bestBefore }) },
     { kind: 'strong', text: label.absorber },
-    line('plain', pour, ...(steep ? [steep] : [])),
+    line('plain', ...(label.bowl === undefined ? [] : [label.bowl]), pour, ...(steep ? [steep] : [])),
     { kind: 'strong', text: label.allergens },
     ...(label.unweighed === undefined ? [] : [{ kind: 'strong', text: label.unweighed } as const]),
   ];

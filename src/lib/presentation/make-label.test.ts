@@ -29,6 +29,15 @@ it('says what is in the pouch and what to do with it', () => {
   });
 });
 
+it('sends food into a bowl whose pouch takes no boiling water or is no plate', () => {
+  const bowl = (lot: Parameters<typeof exampleLot>[0]) => makeLabel(exampleLot(lot), 'metric').bowl;
+  expect(bowl({ pouchTakesBoilingWater: false })).toBe('Pour into a bowl');
+  expect(bowl({ eatFromPouch: false })).toBe('Pour into a bowl');
+  expect(bowl({ pouchTakesBoilingWater: false, waterKind: 'cold' })).toBeUndefined();
+  expect(bowl({ eatFromPouch: false, mealKinds: ['drink'] })).toBeUndefined();
+  expect(bowl({ pouchStands: true })).toBeUndefined();
+});
+
 it('says that nobody measured how dry it is', () => {
   expect(makeLabel(exampleLot({ weighedDry: false }), 'metric').unweighed).toContain('NOT MEASURED');
   expect(makeLabel(exampleLot({ weighedDry: true }), 'metric').unweighed).toBeUndefined();

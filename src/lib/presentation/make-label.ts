@@ -3,6 +3,7 @@ import { ALLERGENS } from '../planning/model/allergens.ts';
 import type { PouchLot } from '../planning/model/pouch-lot.ts';
 import { pouchEnergyKcal, pouchFoodG } from '../planning/model/pouch-totals.ts';
 import { allergenLabel, dietLabel, COOK_AFTER_WORDS } from './code-words.ts';
+import { canBePlate, kindOf } from '../planning/menu/lot-rules.ts';
 import { waitText } from './wait-words.ts';
 import { POUR_WORDS } from './pour-words.ts';
 import { showPour } from './fractions.ts';
@@ -26,6 +27,8 @@ export type Label = {
         readonly serving: string;
       }
     | undefined;
+  /** That its pouch takes no boiling water or is no plate. */
+  readonly bowl: string | undefined;
   /** Waiting time at sea level, with the stirring: "wait 6 min, stir, wait 6 min more". */
   readonly steep: string | undefined;
   readonly energy: { readonly pouch: string; readonly serving: string };
@@ -66,6 +69,7 @@ export function makeLabel(lot: PouchLot, unitSystem: UnitSystem): Label {
           serving: aboutWhere(lot, 'waterMl', pour(lot.waterMl)),
         }
       : undefined,
+    bowl: canBePlate(lot) || kindOf(lot) === 'drink' ? undefined : say('Pour into a bowl'),
     steep: afterWater(lot, isWet),
     energy: {
       pouch: aboutWhere(lot, 'energyKcal', show(pouchEnergyKcal(lot), 'energy', unitSystem)),

@@ -29,7 +29,9 @@ const load: PlannedLoad = {
 const run: PlannedRun = {
   dryer: 'cellar & shed',
   cookOn: '2027-06-07',
+  unloadOn: '2027-06-09',
   readyOn: '2027-06-09',
+  turnaroundH: 0,
   hours: { value: 26.4, low: 8.3, high: 34, terms: [] },
   basis: { energy: { meanPowerW: 900 } },
   trays: 2,

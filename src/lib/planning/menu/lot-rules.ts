@@ -35,13 +35,17 @@ export function roleAt(
 export const keepsOpen = (lot: Pick<PouchLot, 'kind' | 'mealKinds' | 'waterKind'>): boolean =>
   lot.waterKind === 'none' || kindOf(lot) === 'drink';
 
+/** Whether a pouch takes its water and can be eaten from. */
+export const canBePlate = (
+  lot: Pick<PouchLot, 'pouchTakesBoilingWater' | 'eatFromPouch' | 'waterKind'>,
+): boolean =>
+  lot.eatFromPouch !== false &&
+  (lot.pouchTakesBoilingWater !== false || lot.waterKind === 'cold' || lot.waterKind === 'none');
+
 /** Whether a pouch of it can be somebody's plate: not where it must be cooked on, or its pouch takes no boiling water or is no plate. */
 export const canBeOwnPouch = (
   lot: Pick<PouchLot, 'cookAfter' | 'pouchTakesBoilingWater' | 'eatFromPouch' | 'waterKind'>,
-): boolean =>
-  lot.cookAfter === undefined &&
-  lot.eatFromPouch !== false &&
-  (lot.pouchTakesBoilingWater !== false || lot.waterKind === 'cold' || lot.waterKind === 'none');
+): boolean => lot.cookAfter === undefined && canBePlate(lot);
 
 /**
  * Whether a meal can be made of a lot with the stop that it has: without a stove only cold water or none, and nothing that has to be cooked;

@@ -2,12 +2,22 @@ import { error, fail, redirect } from '@sveltejs/kit';
 import { differences } from '$lib/forms/differences.ts';
 import { sayDone } from '$lib/forms/done.ts';
 import type { Difference } from '$lib/forms/fields.ts';
-import { LOT_LABELS, LOT_WORDS, lotFields, readLot, unconfirmed, type Odd } from '$lib/forms/lot-form.ts';
+import {
+  LOT_LABELS,
+  LOT_WORDS,
+  POUCH_BOX_WORDS,
+  lotFields,
+  pouchBoxes,
+  readLot,
+  unconfirmed,
+  type Odd,
+} from '$lib/forms/lot-form.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
 import { addUserError } from '$lib/forms/user-error.ts';
 import { codeInAddress, lotHref } from '$lib/lot-href.ts';
 import { lotPhoto, type ShownPhoto } from '$lib/photo-href.ts';
 import type { PouchLot } from '$lib/planning/model/pouch-lot.ts';
+import { canBePlate } from '$lib/planning/menu/lot-rules.ts';
 import { blankFields, shownEstimates } from '$lib/presentation/lot-estimates.ts';
 import { knownToHousehold } from '$lib/server/known-to-household.ts';
 import { eatenReasons } from '$lib/reasons/lot.ts';
@@ -74,6 +84,7 @@ export const load: PageServerLoad = async ({ locals: { app, readsOnly }, params,
       label: say(LOT_LABELS[field]!),
       whole,
     })),
+    pouch: pouchText(lot),
     photo: await photoFor(app, lot, readsOnly),
     eaters: readsOnly ? [] : await eatersKnown(app),
     hasRecipe: !readsOnly && (await recipeCalled(app, lot.recipe)) !== undefined,
@@ -246,6 +257,12 @@ async function noteDish(
     if (!(caught instanceof UserError)) throw caught;
   });
 }
+
+/** What is to be known of the pouch of a lot before water goes into it. */
+const pouchText = (lot: PouchLot): string[] => [
+  ...pouchBoxes(lot).map((box) => say(POUCH_BOX_WORDS[box])),
+  ...(canBePlate(lot) ? [] : [say('pour into a bowl')]),
+];
 
 /** The picture of a lot; to those who only read, where the settings let them. */
 async function photoFor(app: App, lot: PouchLot, readsOnly: boolean): Promise<ShownPhoto | undefined> {
