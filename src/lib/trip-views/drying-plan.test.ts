@@ -32,6 +32,7 @@ const run: PlannedRun = {
   unloadOn: '2027-06-09',
   readyOn: '2027-06-09',
   turnaroundH: 0,
+  freeOn: '2027-06-09',
   hours: { value: 26.4, low: 8.3, high: 34, terms: [] },
   basis: { energy: { meanPowerW: 900 } },
   trays: 2,

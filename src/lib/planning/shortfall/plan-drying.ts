@@ -475,6 +475,7 @@ function shownRun({
   cookOn,
   unloadOn,
   readyOn,
+  freeOn,
   hours,
   basis,
   loads,
