@@ -45,7 +45,7 @@ export type Outcome<T extends Task['kind']> = T extends 'explain'
     : undefined;
 
 /** Part of the quick search's work for each rule relaxed and each other menu. */
-const WEIGH_SHARE = 0.35;
+const WEIGH_SHARE = 0.12;
 
 /** Does a task, reporting as it goes. */
 export async function doTask(task: Task, report: (report: Report) => void): Promise<Outcome<Task['kind']>> {
