@@ -1,4 +1,6 @@
-import { isLanguage, useCatalog, useLanguage } from '$lib/texts/say';
+import { version } from '$app/environment';
+import { isLanguage, useLanguage } from '$lib/texts/languages';
+import { loadTexts, TEXTS, usePageTexts } from '$lib/texts/page-texts';
 import type { ClientInit } from '@sveltejs/kit';
 
 /*
@@ -7,10 +9,15 @@ import type { ClientInit } from '@sveltejs/kit';
  */
 Object.assign(globalThis, { __zod_globalConfig: { jitless: true } });
 
-/** The page says in which language it is; texts of another than English are loaded before anything is shown by script. */
+/**
+ * The page says in which language it is, and where its texts are. Where they cannot be had it stays as the server sent it, in its own language and with forms that
+ * work.
+ */
 export const init: ClientInit = async () => {
   const { lang } = document.documentElement;
   if (!isLanguage(lang) || lang === 'en') return;
-  useCatalog(lang, (await import('$lib/texts/de')).german);
   useLanguage(() => lang);
+  usePageTexts(version);
+  const texts = document.querySelector<HTMLLinkElement>(`link[rel="preload"][href^="${TEXTS}"]`);
+  if (texts) await loadTexts(new URL(texts.href).pathname);
 };

@@ -20,6 +20,7 @@ import {
   type KeptQuestion,
   type KeptTrip,
 } from '../lib/offline/kept-trips.ts';
+import { TEXTS } from '../lib/texts/page-texts.ts';
 import { isLanguage, useCatalog, useLanguage, type Catalog, type Language } from '../lib/texts/say.ts';
 import { offlinePage } from './offline-page.ts';
 
@@ -27,6 +28,7 @@ declare const self: ServiceWorkerGlobalScope;
 
 const SHELL = `shell-${version}`;
 const OWN_TRIPS = `${TRIP_CACHES}${version}`;
+const TEXTS_IN_PAGE = new RegExp(String.raw`(?<=href=")${TEXTS}[^"]+`, 'g');
 const SHELL_FILES = new Set([...build, ...files]);
 
 /** A kept copy is shown when the server has not answered after this long: one bar of signal can take minutes to fail. */
@@ -68,6 +70,7 @@ function onFetch(event: FetchEvent): void {
   const { origin, pathname } = new URL(request.url);
   if (request.method !== 'GET' || origin !== self.location.origin) return;
   if (SHELL_FILES.has(pathname)) event.respondWith(shellFile(request, pathname));
+  else if (pathname.startsWith(TEXTS)) event.respondWith(pageTexts(pathname));
   else if (request.mode === 'navigate' || pathname.endsWith(DATA_SUFFIX)) {
     const answered = answer(event, pathname);
     event.respondWith(answered.then(({ response }) => response));
@@ -83,6 +86,16 @@ function onFetch(event: FetchEvent): void {
 async function shellFile(request: Request, pathname: string): Promise<Response> {
   const shell = await caches.open(SHELL);
   return (await shell.match(pathname, { ignoreVary: true })) ?? fetch(request);
+}
+
+/** What a page says in another language: kept from the first time on, as it never changes within a version. */
+async function pageTexts(pathname: string): Promise<Response> {
+  const shell = await caches.open(SHELL);
+  const kept = await shell.match(pathname, { ignoreVary: true });
+  if (kept) return kept;
+  const response = await fetch(pathname);
+  if (response.ok) await shell.put(pathname, response.clone());
+  return response;
 }
 
 type Answer = { readonly response: Response; readonly isFresh: boolean };
@@ -135,8 +148,8 @@ function linkTo({ address, html }: { address: string; html: string }): string {
 
 /** A service worker sees no cookies: it speaks as the pages do that it has kept, or else as the browser would ask for. */
 function languageOf(pages: readonly string[]): Language {
-  const ofPages = pages.map((html) => /<html lang="(\w+)"/.exec(html)?.[1]);
-  const ofBrowser = navigator.languages.map((tag) => tag.split('-')[0]);
+  const ofPages = pages.map((html) => /<html lang="([\w-]+)"/.exec(html)?.[1]);
+  const ofBrowser = navigator.languages.flatMap((tag) => [tag, tag.split('-')[0]]);
   return [...ofPages, ...ofBrowser].find(isLanguage) ?? 'en';
 }
 
@@ -187,6 +200,7 @@ async function keep(id: string): Promise<void> {
     if (!response.ok || response.redirected) continue;
     const text = await response.text();
     if (!address.endsWith(DATA_SUFFIX) && !isOfThisVersion(text, SHELL_FILES)) return;
+    for (const [texts] of text.matchAll(TEXTS_IN_PAGE)) await pageTexts(texts);
     const headers = new Headers(response.headers);
     headers.set(KEPT_AT_HEADER, keptAt);
     copies.push([address, new Response(text, { headers })]);

@@ -6,7 +6,7 @@ import { ROOT, run } from './run.ts';
 
 /** What the build is made from. */
 const SOURCES = [
-  'src/**/*.{ts,js,svelte,html,css}',
+  'src/**/*.{ts,js,svelte,html,css,json}',
   'docs/method*.md',
   'static/**/*',
   'demo-data/**/*',

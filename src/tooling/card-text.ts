@@ -1,4 +1,4 @@
-import { showDates, showDay } from '../lib/dates.ts';
+import { showDates, showDay } from '../lib/texts/locale.ts';
 import type { TripPlan } from '../lib/planning/model/trip-plan.ts';
 import { MEAL_WORDS } from '../lib/presentation/code-words.ts';
 import { showPour } from '../lib/presentation/fractions.ts';
@@ -22,22 +22,24 @@ import { cardDishes, type CardDish } from '../lib/trip-views/card.ts';
 /** @returns the trail card as plain text, in the units of `system`. */
 export function cardText({ card }: TripPlan, system: UnitSystem): string {
   const when =
-    card.startDate === card.endDate
-      ? showDay(card.startDate, system)
-      : showDates(card.startDate, card.endDate, system);
+    card.startDate === card.endDate ? showDay(card.startDate) : showDates(card.startDate, card.endDate);
   const days = card.days.flatMap(
     ({ day, date, altitudeM, boilsAtC, longerSteep, dryCamp, meals, elsewhere }) => [
       '',
-      `── Day ${day}, ${showDay(date, system)}${dryCamp ? ', dry camp' : ''}`,
-      `Water boils at ${show(boilsAtC, 'temperature', system)} at ${show(altitudeM, 'altitude', system)}${longerSteep ? '; the waiting times are longer for it' : ''}.`,
+      `── ${say('Day {day}, {date}', { day, date: showDay(date) })}${dryCamp ? `, ${say('dry camp')}` : ''}`,
+      say('Stove at {altitude}: water boils at {temperature}.', {
+        altitude: show(altitudeM, 'altitude', system),
+        temperature: show(boilsAtC, 'temperature', system),
+      }),
+      ...(longerSteep ? [say('The waiting times are longer for it.')] : []),
       ...meals.flatMap((meal) => [
         '',
         [
           card.groups.length > 1
             ? `${say(MEAL_WORDS[meal.meal]).toUpperCase()} (${meal.group})`
             : say(MEAL_WORDS[meal.meal]).toUpperCase(),
-          ...(meal.boilMl > 0 ? [`boil ${showPour(meal.boilMl, system)}`] : []),
-          ...(meal.heatMl > 0 ? [`heat ${showPour(meal.heatMl, system)}`] : []),
+          ...(meal.boilMl > 0 ? [say('boil {water}', { water: showPour(meal.boilMl, system) })] : []),
+          ...(meal.heatMl > 0 ? [say('heat {water}', { water: showPour(meal.heatMl, system) })] : []),
         ].join(', '),
         ...(firstForText(meal) ? [`  ! ${firstForText(meal)}`] : []),
         ...cardDishes(meal).flatMap((dish) => dishLines(dish, system)),
@@ -46,7 +48,7 @@ export function cardText({ card }: TripPlan, system: UnitSystem): string {
     ],
   );
   return [
-    `Trail card: ${card.title}, ${when}`,
+    `${say('Trail card')}: ${card.title}, ${when}`,
     ...card.party.flatMap(({ eater, excludes }) => {
       const words = exclusionTexts(excludes);
       return words.length > 0 ? [`${eater}: ${words.join(', ')}`] : [];
@@ -58,7 +60,7 @@ export function cardText({ card }: TripPlan, system: UnitSystem): string {
     ...(card.reserve.length > 0
       ? [
           '',
-          '── Reserve, not planned to be eaten',
+          `── ${say('Reserve, not planned to be eaten')}`,
           ...card.reserve.map(
             ({ pouches, code, recipe, carriedBy }) =>
               `  ${pouches} × ${code} ${recipe}. ${carriedText(carriedBy)}`,

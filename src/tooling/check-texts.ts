@@ -2,9 +2,12 @@ import { readFileSync } from 'node:fs';
 import { glob } from 'node:fs/promises';
 import { join } from 'node:path';
 import { IntlMessageFormat } from 'intl-messageformat';
-import { LANGUAGES, type Language } from '../lib/texts/say.ts';
+import { ALL_LANGUAGES, isEnglish, type Language } from '../lib/texts/languages.ts';
 import { readability, type Readability } from './plain-english.ts';
 import { findTexts, speakingSources, type SaidText } from './find-texts.ts';
+
+/** Languages whose texts and method are still being written: what they do not have yet is English. */
+export const BEING_WRITTEN: readonly string[] = ['fr'];
 
 /** What `npm run texts` prints and the test of the catalogs wants empty. */
 export type TextProblems = {
@@ -34,7 +37,7 @@ export async function checkTexts(root: string, part = ''): Promise<TextProblems>
   const wrong = said.flatMap(wrongAtCall);
   const sources = new Set(said.map(({ source }) => source));
   const missing: Record<string, SaidText[]> = {};
-  for (const language of Object.keys(LANGUAGES) as Language[]) {
+  for (const language of ALL_LANGUAGES) {
     if (language === 'en') continue;
     const known = new Map<string, string>();
     for await (const file of glob(`src/lib/texts/${language}/*.json`, { cwd: root }))
@@ -47,6 +50,7 @@ export async function checkTexts(root: string, part = ''): Promise<TextProblems>
         if (!sources.has(source)) wrong.push(`${at} is said nowhere: delete it`);
         else wrong.push(...wrongTranslation(source, translation, language).map((why) => `${at} ${why}`));
       }
+    if (isEnglish(language)) continue;
     missing[language] = said.filter(
       ({ source, at }, index) =>
         !known.get(source) &&

@@ -18,7 +18,7 @@ export type FoundTexts = { readonly said: readonly SaidText[]; readonly loose: r
 
 /** Programs that speak to a terminal, and invented or gathered data, are English. */
 const NOT_TRANSLATED =
-  /\.test\.ts$|\.d\.ts$|^src\/tooling\/|^src\/lib\/foods\/(?:kitchen-names|rule-of-thumb-foods|food-nature|food-words|find-food|sr26)|test-data\.ts$/;
+  /\.test\.ts$|\.d\.ts$|^src\/tooling\/(?!card-text|plan-text)|^src\/lib\/foods\/(?:kitchen-names|rule-of-thumb-foods|food-nature|food-words|find-food|sr26)|test-data\.ts$/;
 const SAYING = ['say', 'sayRich', 'text'];
 const READ_ALOUD = ['aria-label', 'title', 'placeholder', 'alt', 'label', 'caption'];
 /** The same in every language of the program. */

@@ -76,13 +76,13 @@ test('the text shows the figures of the plan', async () => {
   const { exitCode, output } = await plan(['--format', 'text']);
   expect(exitCode).toBe(0);
   for (const heading of [
-    'To know',
+    'Notices',
     'Menu',
     'Pack weight',
     'Room that the food takes',
     'Water',
     'Fuel',
-    'Missing',
+    'Shortfall',
     'Assumed',
   ])
     expect(output).toContain(`── ${heading}`);
@@ -111,6 +111,15 @@ test('the card says for every pouch what to pour and how long to wait', async ()
     );
     if (lot.steepMin > 0) expect(output).toContain(`Wait ${lot.stirAfterMin ?? lot.steepMin} min`);
   }
+});
+
+test('text and card are in the language asked for, headings included', async () => {
+  const inGerman = (format: string) => plan(['--format', format, '--language', 'de']);
+  const { output } = await inGerman('text');
+  for (const heading of ['Hinweise', 'Speiseplan', 'Wasser der Gruppe', 'Brennstoff', 'Angenommen'])
+    expect(output).toContain(`── ${heading}`);
+  expect(output).toMatch(/^Tag 1, .*5\. Juli/m);
+  expect((await inGerman('card')).output).toMatch(/^Kochkarte: .*\n(?:.*\n)*── Tag 1, /);
 });
 
 test('settings change the units that are shown', async () => {
@@ -198,7 +207,11 @@ test.each<[string, () => string[], RegExp]>([
     () => ['--format', 'pdf'],
     /--format "pdf" is not known; it is one of: json, text, card/,
   ],
-  ['an unknown language', () => ['--language', 'fr'], /--language "fr" is not known; it is one of: en, de/],
+  [
+    'an unknown language',
+    () => ['--language', 'eo'],
+    /--language "eo" is not known; it is one of: en, en-US, de, fr/,
+  ],
   ['standard input for two', () => ['--stock', '-', '--trip', '-'], /Only one of the files/],
 ])('%s is told, with exit code 2 and nothing on standard output', async (_, args, message) => {
   const result = await plan(args());

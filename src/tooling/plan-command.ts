@@ -25,7 +25,7 @@ const HELP = `Plans a trip from a shelf of pouches.
 
   npm run --silent plan -- [--stock FILE.csv] [--trip FILE.json] [--settings FILE.json]
                            [--before FILE.json]... [--format json|text|card] [--skip-refused]
-                           [--search none|quick|thorough] [--export-model FILE.lp] [--language en|de]
+                           [--search none|quick|thorough] [--export-model FILE.lp] [--language en|en-US|de|fr]
 
   --stock         the shelf, a CSV file; left out: the demo shelf
   --trip          the trip, as docs/schema/trip.json describes; left out: the demo trip
@@ -38,8 +38,8 @@ const HELP = `Plans a trip from a shelf of pouches.
   --export-model  write the menu as an integer program in LP format, which most solvers read; its objective is
                   the points of the menu
   --skip-refused  plan without the rows of the shelf that cannot be taken in
-  --language      of the sentences of the plan, and of what is wrong with an input: en (this is the usual one) or de;
-                  headings and field names stay English
+  --language      of text and card, of the sentences of the plan, and of what is wrong with an input: en (this is the
+                  usual one), en-US, de or fr; names of fields stay English
   --help          this text
 
 One of the files may be - for standard input. Exit code 0: planned; 2: an input cannot be used, and standard error says why.

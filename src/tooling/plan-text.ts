@@ -1,3 +1,4 @@
+import type { PlannedWay } from '../lib/planning/model/words.ts';
 import type { EatenNutrient } from '../lib/planning/model/nutrition.ts';
 import { NUTRIENTS } from '../lib/planning/model/words.ts';
 import {
@@ -8,18 +9,24 @@ import {
   statedText,
 } from '../lib/presentation/nutrition-words.ts';
 import { aboutWhere } from '../lib/presentation/about.ts';
-import { showDates, showDay } from '../lib/dates.ts';
+import { showDates, showDay } from '../lib/texts/locale.ts';
 import { exclusionTexts } from '../lib/presentation/exclusion-words.ts';
 import { noticeText } from '../lib/presentation/notice-words.ts';
 import { whyText } from '../lib/presentation/why-words.ts';
 import { SEVERITY_WORDS } from '../lib/presentation/severity.ts';
 import { worstFirst } from '../lib/trip-views/standing.ts';
 import type { Suggestion, TripPlan } from '../lib/planning/model/trip-plan.ts';
-import { MEAL_WORDS } from '../lib/presentation/code-words.ts';
+import {
+  FUEL_WORDS,
+  MEAL_WORDS,
+  PLANNED_WAY_WORDS,
+  SERVING_STYLE_WORDS,
+} from '../lib/presentation/code-words.ts';
 import { showPour } from '../lib/presentation/fractions.ts';
 import { show, type UnitSystem } from '../lib/presentation/show.ts';
-import { counted } from './counted.ts';
-import { say } from '../lib/texts/say.ts';
+import { say, sayList } from '../lib/texts/say.ts';
+import { roundedServings } from '../lib/shown-count.ts';
+import { POUR_WORDS } from '../lib/presentation/pour-words.ts';
 import { table } from './text-table.ts';
 
 /** @returns the whole plan as plain text, in the units of `system`. */
@@ -28,44 +35,59 @@ export function planText(plan: TripPlan, system: UnitSystem): string {
   const kcal = (value: number) => show(value, 'energy', system);
   const kg = (value: number) => show(value, 'pack', system);
   const water = (value: number) => show(value, 'water', system);
+  const eatenOf = (eaten: number, target: number) =>
+    say('{eaten} of {target}', { eaten: kcal(eaten), target: kcal(target) });
   const when =
-    plan.startDate === plan.endDate
-      ? showDay(plan.startDate, system)
-      : showDates(plan.startDate, plan.endDate, system);
+    plan.startDate === plan.endDate ? showDay(plan.startDate) : showDates(plan.startDate, plan.endDate);
 
   const menu = plan.demand.flatMap(({ day, date }) => [
     '',
-    `Day ${day}, ${showDay(date, system)}`,
+    say('Day {day}, {date}', { day, date: showDay(date) }),
     ...plan.menu.meals
       .filter((meal) => meal.day === day)
       .flatMap((meal) => {
         const group = plan.menu.groups.length > 1 ? ` (${meal.group})` : '';
         const name = `  ${say(MEAL_WORDS[meal.meal]).padEnd(9)}${group}`;
-        if (meal.eaters.length === 0) return [`${name}  eaten elsewhere`];
+        if (meal.eaters.length === 0) return [`${name}  ${say('eaten elsewhere')}`];
         return [
-          `${name}  ${kcal(meal.eatenKcal)} of ${kcal(meal.targetKcal)}`,
-          ...(meal.elsewhere.length > 0 ? [`    elsewhere: ${meal.elsewhere.join(', ')}`] : []),
+          `${name}  ${eatenOf(meal.eatenKcal, meal.targetKcal)}`,
+          ...(meal.elsewhere.length > 0
+            ? [`    ${say('{names}: elsewhere', { names: sayList(meal.elsewhere) })}`]
+            : []),
           ...meal.opened.map(
             ({ pouches, code, recipe, waterMl, waterKind, style, role, toCome, estimated }) =>
-              `    ${pouches} × ${code}  ${recipe}${toCome ? ` (${toCome === 'buy' ? 'to buy' : 'to dry'})` : ''}${role === 'main' ? `, ${style}` : ''}${waterMl > 0 ? `, ${aboutWhere({ estimated }, 'waterMl', showPour(waterMl, system))} ${waterKind} water` : ''}`,
+              [
+                `    ${pouches} × ${code}  ${recipe}${toCome ? ` (${toCome === 'buy' ? say('to buy') : say('to dry')})` : ''}`,
+                ...(role === 'main' ? [say(SERVING_STYLE_WORDS[style])] : []),
+                ...(waterMl > 0 && waterKind !== 'none'
+                  ? [
+                      `${aboutWhere({ estimated }, 'waterMl', showPour(waterMl, system))} ${say(POUR_WORDS[waterKind])}`,
+                    ]
+                  : []),
+              ].join(', '),
           ),
           ...meal.fromOpen.map(
-            ({ code, recipe, sinceDay }) => `    ${code}  ${recipe}, open since day ${sinceDay}`,
+            ({ code, recipe, sinceDay }) =>
+              `    ${say('{code} {recipe}, open since day {day}', { code, recipe, day: sinceDay })}`,
           ),
-          ...(meal.opened.length + meal.fromOpen.length === 0 ? ['    nothing from the shelf'] : []),
-          ...(meal.leftOverKcal > 0 ? [`    left over: ${kcal(meal.leftOverKcal)}`] : []),
+          ...(meal.opened.length + meal.fromOpen.length === 0
+            ? [`    ${say('nothing from the shelf')}`]
+            : []),
+          ...(meal.leftOverKcal > 0
+            ? [`    ${say('left over: {energy}', { energy: kcal(meal.leftOverKcal) })}`]
+            : []),
         ];
       }),
   ]);
 
-  const days = plan.demand.map(({ day }) => day);
+  const days = plan.demand.map(({ day }) => say('Day {day}', { day }));
   const loads = plan.carry.packs.map(({ eater }) => {
     const own = plan.carry.loads.filter((load) => load.eater === eater);
     const over = own.some(({ overG }) => overG > 0);
     return [
       eater,
       ...own.map(({ totalG, peakG }) => (peakG > totalG ? `${kg(totalG)} (${kg(peakG)})` : kg(totalG))),
-      over ? 'above what they may carry' : '',
+      over ? say('over the carry limit') : '',
     ];
   });
 
@@ -82,38 +104,53 @@ export function planText(plan: TripPlan, system: UnitSystem): string {
       const own = eaters.find((row) => row.eater === eater);
       if (!own) return '';
       const { value, low, high } = own.need;
-      return low < high ? `${kcal(value)} (${kcal(low)} to ${kcal(high)})` : kcal(value);
+      return low < high
+        ? `${kcal(value)} (${say('{from} to {to}', { from: kcal(low), to: kcal(high) })})`
+        : kcal(value);
     }),
   ]);
 
   return [
     plan.tripName,
-    `${when}: ${counted(plan.carry.packs.length, 'eater')}, ${counted(totals.pouches, 'pouch', 'pouches')}, ${kcal(totals.eatenKcal)} of ${kcal(totals.targetKcal)}`,
+    say(
+      '{when}: {people, plural, one {# person} other {# people}}, {pouches, plural, one {# pouch} other {# pouches}}, {energy}',
+      {
+        when,
+        people: plan.carry.packs.length,
+        pouches: totals.pouches,
+        energy: eatenOf(totals.eatenKcal, totals.targetKcal),
+      },
+    ),
     ...section(
-      'To know',
+      say('Notices'),
       worstFirst(plan.notices).map(
         (notice) => `${say(SEVERITY_WORDS[notice.severity])} ${noticeText(notice, system)}`,
       ),
     ),
-    ...section('Menu', menu.slice(1)),
+    ...section(say('Menu'), menu.slice(1)),
     ...section(
-      'Pack weight leaving camp; in brackets the heaviest of the day where water makes it heavier',
-      table([['', ...days.map((day) => `day ${day}`), ''], ...loads]),
+      say('Pack weight leaving camp, in brackets the heaviest of the day where water adds to it'),
+      table([['', ...days, ''], ...loads]),
+    ),
+    ...section(say('Energy used on a full day, with its range'), table([['', ...days], ...needs])),
+    ...section(
+      say('Room that the food takes leaving camp; * does not fit in the container at night'),
+      table([['', ...days], ...rooms]),
     ),
     ...section(
-      'Room that the food takes leaving camp; * does not fit in the container at night',
-      table([['', ...days.map((day) => `day ${day}`)], ...rooms]),
-    ),
-    ...section(
-      'Energy spent on a full day, with the range it may turn out in',
-      table([['', ...days.map((day) => `day ${day}`)], ...needs]),
-    ),
-    ...section(
-      'Water of the party',
+      say('Water of the group'),
       table([
-        ['', 'heat (WBGT)', 'to drink', 'into the food', 'carried at most', 'taken up', 'melted'],
+        [
+          '',
+          say('heat (WBGT)'),
+          say('to drink'),
+          say('for the food'),
+          say('max carried'),
+          say('treated'),
+          say('melted'),
+        ],
         ...plan.water.days.map(({ day, wbgtC, drinkMl, cookMl, peakMl, treatMl, meltMl }) => [
-          `day ${day}`,
+          say('Day {day}', { day }),
           show(wbgtC, 'temperature', system),
           water(drinkMl),
           water(cookMl),
@@ -123,51 +160,69 @@ export function planText(plan: TripPlan, system: UnitSystem): string {
         ]),
       ]),
     ),
-    ...section('Fuel', [
-      ...plan.fuel.containers.map(
-        ({ count, label, started }) =>
-          `${count} × ${label} (${plan.fuel.fuel}${started ? ', from home' : ''})`,
+    ...section(say('Fuel'), [
+      ...plan.fuel.containers.map(({ count, label, started }) =>
+        started
+          ? say('{count} × {label} (from home)', { count, label })
+          : `${count} × ${label} (${say(FUEL_WORDS[plan.fuel.fuel])})`,
       ),
-      `${show(plan.fuel.need.value, 'food', system)} burnt, ${show(plan.fuel.withReserveG, 'food', system)} with the reserve, ${show(plan.fuel.takenG, 'food', system)} taken`,
+      say('{burnt} burnt, {reserved} with the reserve, {taken} taken', {
+        burnt: show(plan.fuel.need.value, 'food', system),
+        reserved: show(plan.fuel.withReserveG, 'food', system),
+        taken: show(plan.fuel.takenG, 'food', system),
+      }),
     ]),
     ...section(
-      'What it nourishes: published ranges, no medical advice',
+      say('Nutrition against published ranges; no medical advice'),
       table([
-        ['', 'energy', ...NUTRIENTS.map((nutrient) => say(NUTRIENT_WORDS[nutrient]))],
+        ['', say('Energy'), ...NUTRIENTS.map((nutrient) => say(NUTRIENT_WORDS[nutrient]))],
         ...plan.nutrition.map(({ day, eater, eatenKcal, nutrients }) => [
-          `day ${day} ${eater}`,
+          say('Day {day}, {eater}', { day, eater }),
           kcal(eatenKcal),
           ...nutrients.map((eaten) => nutrientCell(eaten)),
         ]),
       ]),
     ),
     ...section(
-      'Missing',
+      say('Shortfall'),
       plan.shortfall.missingKcal > 0
         ? [
-            ...plan.shortfall.meals.map(
-              ({ day, meal, missingKcal, missingServings }) =>
-                `day ${day} ${say(MEAL_WORDS[meal])}: ${kcal(missingKcal)}, about ${counted(missingServings, 'serving')}`,
+            ...plan.shortfall.meals.map(({ day, meal, missingKcal, missingServings }) =>
+              say(
+                'Day {day}, {meal}: {energy}, about {servings, plural, one {# serving} other {# servings}}',
+                {
+                  day,
+                  meal: say(MEAL_WORDS[meal]),
+                  energy: kcal(missingKcal),
+                  servings: Math.max(0.5, roundedServings(missingServings).servings),
+                },
+              ),
             ),
             ...plan.shortfall.shopping.flatMap(
               ({ meal, forEaters, exclusions, missingKcal, suggestions }) => [
                 '',
-                `For ${say(MEAL_WORDS[meal])}, ${forEaters.join(', ')}${bracketed(exclusionTexts(exclusions))}: ${kcal(missingKcal)}, any one of`,
+                say('For {meal}, {names}: {energy}, one of', {
+                  meal: say(MEAL_WORDS[meal]),
+                  names: `${sayList(forEaters)}${bracketed(exclusionTexts(exclusions))}`,
+                  energy: kcal(missingKcal),
+                }),
                 ...suggestions.map((suggestion) => `  ${suggested(suggestion, system)}`),
               ],
             ),
           ]
-        : ['nothing'],
+        : [say('nothing')],
     ),
     ...section(
-      'Planned, not there yet',
-      plan.coming.map(
-        ({ code, way, recipe, pouches, packets, packetG = 0, by, energyKcal }) =>
-          `${code}  ${way} ${packets === undefined ? counted(pouches, 'pouch', 'pouches') : `${counted(packets, 'packet')} of ${show(packetG, 'food', system)}`} of ${recipe}, ${kcal(energyKcal)}${by === undefined ? '' : `, cook by ${showDay(by, system)}`}`,
+      say('Planned, not there yet'),
+      plan.coming.map(({ code, way, recipe, pouches, packets, packetG = 0, by, energyKcal }) =>
+        [
+          `${code}  ${toGet(way, recipe, pouches, packets, packetG, system)}, ${kcal(energyKcal)}`,
+          ...(by === undefined ? [] : [say('cook by {date}', { date: showDay(by) })]),
+        ].join(', '),
       ),
     ),
     ...section(
-      'Assumed, as nobody entered it',
+      say('Assumed, because not entered'),
       plan.assumptions.map(({ field, value, why }) => `${field} = ${value}: ${whyText(why)}`),
     ),
     '',
@@ -182,18 +237,33 @@ function suggested(
   { way, what, pouches = 0, packets, planned, energyKcal }: Suggestion,
   system: UnitSystem,
 ): string {
-  const amount =
-    packets === undefined
-      ? counted(pouches, 'pouch', 'pouches')
-      : `${counted(packets, 'packet')} of ${show(planned.packetG ?? 0, 'food', system)}`;
-  return `${way} ${amount} of ${what}, ${show(energyKcal, 'energy', system)}`;
+  return `${toGet(way, what, pouches, packets, planned.packetG, system)}, ${show(energyKcal, 'energy', system)}`;
+}
+
+/** What to buy or to dry, and how much of it. */
+function toGet(
+  way: PlannedWay,
+  what: string,
+  pouches: number,
+  packets: number | undefined,
+  packetG = 0,
+  system: UnitSystem,
+): string {
+  const name = `${say(PLANNED_WAY_WORDS[way])}: ${what}`;
+  return packets === undefined
+    ? say('{name}, {pouches, plural, one {# pouch} other {# pouches}}', { name, pouches })
+    : say('{name}, {packages, plural, one {# package} other {# packages}} of {weight}', {
+        name,
+        packages: packets,
+        weight: show(packetG, 'food', system),
+      });
 }
 
 const bracketed = (words: readonly string[]): string => (words.length > 0 ? ` (${words.join(', ')})` : '');
 
 /** "92 g, 1.2 g/kg (below 1.2 to 1.7 g/kg)", and how much of the food states it where that is not all. */
 function nutrientCell(eaten: EatenNutrient): string {
-  if (eaten.statedShare === 0) return 'not stated';
+  if (eaten.statedShare === 0) return say('not stated');
   const remarks = [standingText(eaten), statedText(eaten)].filter((words) => words !== undefined);
   const amounts = [nutrientText(eaten.nutrient, eaten.amount), comparedText(eaten)]
     .filter(Boolean)

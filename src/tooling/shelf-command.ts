@@ -12,14 +12,14 @@ import { table as textTable } from './text-table.ts';
 
 const HELP = `Says what an import would take of a table of pouches, as it is proposed. Nothing is written anywhere.
 
-  npm run --silent shelf -- --read FILE [--format json|csv|text] [--currency CODE] [--language en|de]
+  npm run --silent shelf -- --read FILE [--format json|csv|text] [--currency CODE] [--language en|en-US|de|fr]
 
   --read      the table: CSV, TSV, XLSX or ODS; - for standard input
   --format    json: rows, what was skipped, and what has to be asked about whole columns (this is the usual one)
               csv:  the rows that would come in, as the shelf's own export; what is not known is empty
               text: to read
   --currency  ISO 4217 code in which costs are counted; left out: that of the file, else EUR
-  --language  of what is said about rows and columns: en (this is the usual one) or de
+  --language  of what is said about rows and columns: en (this is the usual one), en-US, de or fr
   --help      this text
 
 Exit code 0: the table could be read; 2: it could not, and standard error says why.

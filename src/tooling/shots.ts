@@ -42,7 +42,7 @@ const guideShots = ({ trip, hungryTrip, recipe, drying }: Things): readonly Shot
 ];
 
 async function openPage(browser: Browser, origin: string): Promise<Page> {
-  const context = await browser.newContext({ baseURL: origin, reducedMotion: 'reduce' });
+  const context = await browser.newContext({ baseURL: origin, reducedMotion: 'reduce', locale: 'en-GB' });
   await context.clock.setFixedTime(NOW);
   return context.newPage();
 }

@@ -2,11 +2,16 @@ import { globSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { ensureBuilt } from './build.ts';
-import { readClientChunks, type ClientChunk } from './client-chunks.ts';
+import type { Language } from '../lib/texts/languages.ts';
+import { textsAddress } from '../lib/texts/page-texts.ts';
+import { firstLoad, PAGES, readClientChunks, routeOf } from './client-chunks.ts';
 import { ROOT } from './run.ts';
 
 const LIMIT_KB = 80;
+/** With the texts of another language, which come beside the scripts. */
+const TRANSLATED_LIMIT_KB = 85;
 const LIMITS_KB: Readonly<Record<string, number>> = { '/shelf': 65 };
+const CLIENT = path.join(ROOT, 'build/client');
 /** What no page may begin with: it is loaded when it is asked for, or runs on the server. */
 const NOT_AT_FIRST = [
   /node_modules\/zod\//,
@@ -15,70 +20,49 @@ const NOT_AT_FIRST = [
   /src\/lib\/(?:planning\/optimiser|menu-search)\//,
 ];
 
-const ROUTES = path.join(ROOT, 'src/routes');
-const FIRST_OF_ALL = '_app/immutable/entry/';
-
 /**
  * Measures what the browser loads for the first view of each page of the build: the start of the app, the layouts and the page, with
- * all that these import. Prints the figures, and what is wrong with them.
+ * all that these import, and what it says. Prints the figures, and what is wrong with them.
  *
  * @returns whether all is within its limits
  */
 export function checkSize(): boolean {
   if (!ensureBuilt()) return false;
   const chunks = readClientChunks();
-  const pages = globSync('**/+page.svelte', { cwd: ROUTES })
-    .map((file) => file.replaceAll(path.sep, '/'))
-    .map((file) => {
-      const first = firstLoad(chunks, file);
-      return {
-        route: `/${path.posix.dirname(file)}`.replace(/\.$/, ''),
-        kB: first.reduce((sum, chunk) => sum + gzippedKB(chunk), 0),
-        unwanted: first.flatMap(({ modules }) =>
-          modules.filter((module) => NOT_AT_FIRST.some((pattern) => pattern.test(module))),
-        ),
-      };
-    })
-    .toSorted((a, b) => b.kB - a.kB);
-  console.log('JavaScript of the first view, kB (1000 bytes) after gzip:');
-  for (const { route, kB } of pages) console.log(`${kB.toFixed(1).padStart(8)}  ${route}`);
+  const pages = PAGES.map((page) => {
+    const first = firstLoad(chunks, page);
+    const route = routeOf(page);
+    const kB = first.reduce((sum, { file }) => sum + gzippedKB(file), 0);
+    return {
+      route,
+      kB,
+      translatedKB: kB + Math.max(...textsOf(route).map(gzippedKB)),
+      unwanted: first.flatMap(({ modules }) =>
+        modules.filter((module) => NOT_AT_FIRST.some((pattern) => pattern.test(module))),
+      ),
+    };
+  }).toSorted((a, b) => b.kB - a.kB);
+  console.log(
+    'JavaScript of the first view, and that with the largest of its translations, kB (1000 bytes) after gzip:',
+  );
+  for (const { route, kB, translatedKB } of pages)
+    console.log(`${kB.toFixed(1).padStart(8)}${translatedKB.toFixed(1).padStart(8)}  ${route}`);
 
-  const problems = pages.flatMap(({ route, kB, unwanted }) => [
-    ...overLimit(route, kB),
+  const problems = pages.flatMap(({ route, kB, translatedKB, unwanted }) => [
+    ...overLimit(route, kB, LIMITS_KB[route] ?? LIMIT_KB),
+    ...overLimit(`${route} in another language`, translatedKB, TRANSLATED_LIMIT_KB),
     ...unwanted.map((module) => `${route} begins with ${module}; import it when it is needed.`),
   ]);
   for (const problem of problems) console.error(problem);
   return problems.length === 0;
 }
 
-function overLimit(route: string, kB: number): string[] {
-  const limitKB = LIMITS_KB[route] ?? LIMIT_KB;
-  return kB > limitKB
-    ? [`${route} begins with ${kB.toFixed(1)} kB; at most ${limitKB} kB are let through.`]
-    : [];
-}
+const overLimit = (what: string, kB: number, limitKB: number): string[] =>
+  kB > limitKB ? [`${what} begins with ${kB.toFixed(1)} kB; at most ${limitKB} kB are let through.`] : [];
 
-function firstLoad(chunks: readonly ClientChunk[], page: string): readonly ClientChunk[] {
-  const byFile = new Map(chunks.map((chunk) => [chunk.file, chunk]));
-  const layouts = page
-    .split('/')
-    .map((_, depth, parts) => [...parts.slice(0, depth), '+layout.svelte'].join('/'))
-    .map((file) => `src/routes/${file}`);
-  const components = [...layouts, `src/routes/${page}`];
-  const waiting = chunks.filter(
-    ({ file, modules }) =>
-      file.startsWith(FIRST_OF_ALL) || modules.some((module) => components.includes(module)),
-  );
-  const loaded = new Set<ClientChunk>();
-  for (let chunk = waiting.pop(); chunk; chunk = waiting.pop()) {
-    if (loaded.has(chunk)) continue;
-    loaded.add(chunk);
-    waiting.push(...chunk.imports.flatMap((file) => byFile.get(file) ?? []));
-  }
-  if (![...loaded].some(({ modules }) => modules.includes(`src/routes/${page}`)))
-    throw new Error(`The build holds nothing of src/routes/${page}.`);
-  return [...loaded];
-}
+/** @returns the files of a page's texts, one for each language that has them */
+const textsOf = (route: string): readonly string[] =>
+  globSync(textsAddress('*', '*' as Language, route).slice(1), { cwd: CLIENT });
 
-const gzippedKB = ({ file }: ClientChunk): number =>
-  gzipSync(readFileSync(path.join(ROOT, 'build/client', file)), { level: 9 }).length / 1000;
+const gzippedKB = (file: string): number =>
+  gzipSync(readFileSync(path.join(CLIENT, file)), { level: 9 }).length / 1000;

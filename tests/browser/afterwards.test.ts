@@ -149,7 +149,7 @@ test('a finished trip says so in the lists, and misses no lot that it ate', asyn
 test('what it taught is shown, planned with where nothing is entered, and forgotten on request', async () => {
   const page = await app.open('/settings/learned');
   const ilse = page.getByRole('region', { name: 'Appetite of Ilse', exact: true });
-  await ilse.getByText('105 % of the usual need').first().waitFor();
+  await ilse.getByText('105% of the usual need').first().waitFor();
   await page
     .getByRole('region', { name: 'Appetite of Tarek', exact: true })
     .getByText('so nothing changes')
@@ -172,7 +172,7 @@ test('what it taught is shown, planned with where nothing is entered, and forgot
   const again = new URL(page.url()).pathname.replace(/(\/trips\/[^/]+).*/, '$1');
   await visit(page, `${again}/party`);
   await unfold(page);
-  await page.getByText('Planned with 105 % of the usual need').waitFor();
+  await page.getByText('Planned with 105% of the usual need').waitFor();
   await checkPage(app, `${again}/party`);
   await visit(page, `${again}/water`);
   await page.getByText('learned from the fuel weighed').first().waitFor();

@@ -70,6 +70,7 @@ export function startApp(environment: Readonly<Record<string, string>> = {}): Se
       isMobile: touch,
       serviceWorkers: keeps ? 'allow' : 'block',
       baseURL: app.origin,
+      locale: 'en-GB',
     });
     await context.addInitScript(() =>
       addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI, sourceFile }) =>

@@ -1,7 +1,7 @@
 /* The second language: chosen at the foot of a page, kept in that browser, and everywhere. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { newDemoTrip, projectFile, startApp, tooWide } from './harness.ts';
+import { newDemoTrip, projectFile, startApp, tooWide, visit } from './harness.ts';
 
 const app = startApp();
 
@@ -47,12 +47,14 @@ test('a browser that asks for German gets every page in it, and no English text 
   ];
   const seen = new Set(waiting);
   const left: string[] = [];
+  const pages: string[] = [];
   for (let address = waiting.pop(); address !== undefined; address = waiting.pop()) {
     const response = await page.request.get(address, asked);
     expect(response.ok(), address).toBe(true);
     if (!response.headers()['content-type']?.startsWith('text/html')) continue;
     const html = await response.text();
     expect(html, address).toContain('<html lang="de"');
+    pages.push(address);
     for (const text of saidOn(html)) if (english.has(text)) left.push(`${address}: ${text}`);
     for (const [, href = ''] of html.matchAll(/<a [^>]*href="(\/[^"?#]*)/g)) {
       if (seen.has(href) || href === '/language' || href.includes('.')) continue;
@@ -62,6 +64,24 @@ test('a browser that asks for German gets every page in it, and no English text 
   }
   expect(seen.size).toBeGreaterThan(40);
   expect(left).toEqual([]);
+
+  // Each page brings what it says: one that says more is reported in the console, which fails the test.
+  const window = await app.open('/language?to=de&from=/');
+  for (const address of pages) {
+    await visit(window, address);
+    await window.evaluate(() => {
+      for (const folded of document.querySelectorAll('details')) folded.open = true;
+    });
+  }
+});
+
+test('American English is the English of the sources in its own spelling, dates and order', async () => {
+  const page = await app.open('/language?to=en-US&from=/trips');
+  expect(await page.locator('html').getAttribute('lang')).toBe('en-US');
+  await page.getByText(/Jul 5\s*–\s*9, 2027/).waitFor();
+  await page.goto('/bin');
+  await page.getByRole('heading', { level: 1, name: 'Trash' }).waitFor();
+  expect(await page.locator('main').innerText()).not.toMatch(/\b(?:bin|litres?|fibre)\b/i);
 });
 
 test('the language is changed at the foot of a page, stays for the next, and leaves the page where it was', async () => {
@@ -73,11 +93,11 @@ test('the language is changed at the foot of a page, stays for the next, and lea
   expect(await page.getByRole('heading', { level: 1 }).innerText()).toBe('Vorrat');
   // What the browser says by itself is German as well: the list is filtered here, without the server.
   await page.getByRole('searchbox', { name: 'Suchen' }).fill('D01');
-  await page.getByText(/^1 Los: \d+ Beutel mit/).waitFor();
+  await page.getByText(/^1 Posten: \d+ Beutel mit/).waitFor();
   expect(await tooWide(page)).toBe(0);
   await page.getByRole('link', { name: 'Touren', exact: true }).click();
   await page.getByRole('heading', { level: 1, name: 'Touren' }).waitFor();
-  await page.getByRole('link', { name: 'English' }).click();
+  await page.getByRole('link', { name: 'English (UK)' }).click();
   await page.getByRole('heading', { level: 1, name: 'Trips' }).waitFor();
 });
 

@@ -182,7 +182,7 @@ describe.each(PAPERS)('on $paper', (paper) => {
           return bag.length > 0 ? [`Bag for day ${day}`, ...lines] : [];
         }),
         ...pack.fuelContainers.map(({ count, label }) => `${count} × ${label}`),
-        'Bottles and bags for 3.0 l of water',
+        'Bottles and bags for 3.0 L of water',
         show(dayOne.totalG, 'pack', 'metric'),
       ]);
     }

@@ -167,7 +167,7 @@ test('settings that do not add up are refused in their part, and lists can be ad
   await press(page, 'Save Energy split by meal');
   const problems = page.getByRole('region', { name: 'Not saved.' });
   await problems.waitFor();
-  expect(await problems.innerText()).toContain('must add up to 100 %');
+  expect(await problems.innerText()).toContain('must add up to 100%');
   expect(await field(page, 'mealShares.dinner').inputValue()).toBe('45');
 
   await visit(page, '/settings');

@@ -193,7 +193,7 @@ class Larder {
     }
     for (const file of await readdir(path.join(this.folder, 'backups')).catch(() => []))
       if (readCopyName(file)) refuseUnlessSound(path.join(this.folder, 'backups', file));
-    const left = await readdir(path.join(this.folder, 'backups')).catch(() => []);
+    const left = await readdir(path.join(this.folder, 'backups')).catch((): string[] => []);
     for (const [file, known] of copied) {
       if (!left.includes(file)) throw new Error(`the copy ${file} is lost`);
       await this.#checkCopy(file, known);

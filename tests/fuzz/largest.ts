@@ -175,7 +175,7 @@ const CASES: readonly Case[] = [
   [
     'shelf, pasted',
     '/shelf/import?/paste',
-    () => `text=${encodeURIComponent(filled('L1,soup,dinner,2026-01-01,2028-01-01,3\n', 1.2e6, CSV_HEAD))}`,
+    () => `text=${encodeURIComponent(filled('L1,soup,dinner,2026-01-01,2028-01-01,3\n', 2.2e6, CSV_HEAD))}`,
     FORM,
   ],
   [

@@ -1,3 +1,4 @@
+import { writesDecimalComma } from '$lib/texts/locale.ts';
 import { say, type Text } from '$lib/texts/say.ts';
 import type { RefusedForm } from './read-form.ts';
 
@@ -15,6 +16,18 @@ export function fieldId(name: string): string {
 /** @returns what a field shows: what was typed before the refusal, else the stored value. */
 export function shownValue(form: FormState, name: string, value: string | undefined): string {
   return form?.entered ? (form.entered[name]?.[0] ?? '') : (value ?? '');
+}
+
+/** @returns what a field of figures shows: as `shownValue`, a stored number as the language writes it. */
+export function shownFigure(form: FormState, name: string, value: string | undefined): string {
+  return shownValue(form, name, value === undefined ? undefined : fieldFigure(value));
+}
+
+/** @returns a stored number as it stands in a field: three decimals after a comma could be thousands, so they get a fourth. */
+export function fieldFigure(stored: string): string {
+  if (!writesDecimalComma() || !/^-?\d+\.\d+$/.test(stored)) return stored;
+  const written = stored.replace('.', ',');
+  return /,\d{3}$/.test(written) ? `${written}0` : written;
 }
 
 /** @returns the boxes of a group that are ticked, on the same rule. */

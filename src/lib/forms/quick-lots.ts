@@ -9,7 +9,8 @@ import { problemsOf } from '$lib/presentation/problems.ts';
 import { fieldEntry, type ColumnUnit, type ShelfField } from '$lib/shelf-csv/fields.ts';
 import { madeCode } from '$lib/shelf-csv/made-code.ts';
 import { readCell, type Reading } from '$lib/shelf-csv/read-cell.ts';
-import { language, say } from '$lib/texts/say.ts';
+import { writesDayFirst, writesDecimalComma } from '$lib/texts/locale.ts';
+import { say } from '$lib/texts/say.ts';
 import { keptLines } from './lines.ts';
 import type { ShownIn } from './lot-form.ts';
 import { ONE_SERVING_G } from './quick-words.ts';
@@ -110,8 +111,8 @@ function readRow(read: FormReader, shown: ShownIn, line: number): Row | undefine
     if (typed === undefined) return undefined;
     const reading = readCell(fieldEntry(field), typed, {
       unit,
-      decimalMark: language() === 'de' ? ',' : 'either',
-      dateOrder: language() === 'de' ? 'day-first' : 'iso',
+      decimalMark: writesDecimalComma() ? ',' : 'either',
+      dateOrder: writesDayFirst() ? 'day-first' : 'iso',
       currency: shown.currency,
     });
     if (!('reason' in reading)) return reading;

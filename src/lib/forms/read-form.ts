@@ -4,7 +4,8 @@ import { toCore } from '$lib/planning/units/convert.ts';
 import { moneyFieldValue, moneyToMinor } from '$lib/presentation/money.ts';
 import { feetAndInchesM, statureValue } from '$lib/planning/units/stature.ts';
 import { fieldToCore, fieldValue, type Quantity, type UnitSystem } from '$lib/presentation/show.ts';
-import { language, say } from '$lib/texts/say.ts';
+import { writesDecimalComma } from '$lib/texts/locale.ts';
+import { say } from '$lib/texts/say.ts';
 
 /** What a person typed, by field name, just as they typed it. */
 export type Entered = Readonly<Record<string, readonly string[]>>;
@@ -174,7 +175,7 @@ export function typedNumber(text: string): number | { readonly problem: string }
       }),
     };
   // Whoever writes a comma before decimals may well write a point between thousands.
-  if (language() === 'de' && /^[-+]?[1-9]\d{0,2}\.\d{3}$/.test(compact))
+  if (writesDecimalComma() && /^[-+]?[1-9]\d{0,2}\.\d{3}$/.test(compact))
     return {
       problem: say('"{text}" may mean {whole} or {decimal}; write it without the point, or with a comma', {
         text,

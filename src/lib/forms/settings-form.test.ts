@@ -44,11 +44,11 @@ describe('readSettingsPart', () => {
     expect(settings?.repeatAfterDays).toBe(METRIC.repeatAfterDays);
   });
 
-  it('wants shares of 100 % in all, and says where', () => {
+  it('wants shares of 100% in all, and says where', () => {
     const fields = { ...settingsFields(METRIC), 'mealShares.dinner': ['45'] };
     expect(read(fields, 'shares', METRIC)).toEqual({
       settings: undefined,
-      problems: [{ field: 'mealShares', message: 'must add up to 100 %' }],
+      problems: [{ field: 'mealShares', message: 'must add up to 100%' }],
     });
     const even = { ...fields, 'mealShares.lunch': ['12'] };
     expect(read(even, 'shares', METRIC).settings?.mealShares).toMatchObject({ lunch: 0.12, dinner: 0.45 });

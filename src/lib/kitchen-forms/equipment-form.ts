@@ -23,8 +23,8 @@ import {
 } from '$lib/presentation/code-words.ts';
 import { problemsOf } from '$lib/presentation/problems.ts';
 import { moneyFieldValue } from '$lib/presentation/money.ts';
-import { fieldValue, unitOf, type Quantity } from '$lib/presentation/show.ts';
-import { say, sayNumber, text, type Text } from '$lib/texts/say.ts';
+import { fieldValue, shownUnit, type Quantity } from '$lib/presentation/show.ts';
+import { say, sayPercent, type Text, text } from '$lib/texts/say.ts';
 
 /** The parts of the equipment page; each is saved and reset by itself. */
 export const KITCHEN_PARTS = {
@@ -294,9 +294,9 @@ export const STORAGE_TABLES = PROCESSES.map((process) => ({
 
 /** @returns what the classes of fat mean. */
 export const fatClassHint = (): string =>
-  say('Fat in dry matter: lean up to {lean}%, medium up to {middling}%, high-fat above.', {
-    lean: sayNumber(FAT_LIMITS[0] * 100),
-    middling: sayNumber(FAT_LIMITS[1] * 100),
+  say('Fat in dry matter: lean up to {lean}, medium up to {middling}, high-fat above.', {
+    lean: sayPercent(FAT_LIMITS[0]),
+    middling: sayPercent(FAT_LIMITS[1]),
   });
 
 const isList = (name: string): name is KitchenList => Object.hasOwn(LINE_FIELDS, name);
@@ -360,7 +360,7 @@ export function unitOfField(
   { unitSystem, currency }: ShownIn,
 ): string | undefined {
   if (kind === 'money') return unit ? `${currency}/${unit}` : currency;
-  return quantity ? unitOf(quantity, unitSystem) : unit === 'days' ? say('days') : unit;
+  return quantity ? shownUnit(quantity, unitSystem) : unit === 'days' ? say('days') : unit;
 }
 
 /** @returns the value of a field, as it stands in the form, as a person reads it: with its unit. */

@@ -14,6 +14,6 @@ it('scales an amount in the unit that it was entered in', () => {
 it('tells hours and shares no closer than they are known', () => {
   expect(hoursText({ value: 9.3 })).toBe('9.5 h');
   expect(hoursText({ value: 25.7 })).toBe('26 h');
-  expect(percentText(0.0512)).toBe('5.1 %');
-  expect(percentText(-0)).toBe('0.0 %');
+  expect(percentText(0.0512)).toBe('5.1%');
+  expect(percentText(-0)).toBe('0.0%');
 });

@@ -1,7 +1,7 @@
 import type { Ingredient } from '../planning/model/recipe.ts';
 import { KITCHEN_UNIT_WORDS } from '../presentation/code-words.ts';
 import { shownExactly, shownFixed } from '../presentation/show.ts';
-import { say, sayNumber } from '../texts/say.ts';
+import { say, sayNumber, sayPercent } from '../texts/say.ts';
 
 /** @returns hours as a person plans by them: `26 h`, and half hours below ten. */
 export function hoursText({ value }: { readonly value: number }): string {
@@ -10,7 +10,7 @@ export function hoursText({ value }: { readonly value: number }): string {
 }
 
 /** @returns a share with one decimal, as a scale can tell it. */
-export const percentText = (share: number): string => `${shownFixed(share * 100 + 0, 1)} %`;
+export const percentText = (share: number): string => sayPercent(share, 1);
 
 /** @returns a number as it stands in a form, as a person reads it; other words as they are. */
 export function asWritten(value: string): string {

@@ -56,5 +56,5 @@ export function tripsToForget(kept: readonly KeptTrip[]): string[] {
  * @param files addresses of what is kept of this version
  */
 export function isOfThisVersion(html: string, files: ReadonlySet<string>): boolean {
-  return [...html.matchAll(/_app\/immutable\/[\w./-]+/g)].every(([file]) => files.has(`/${file}`));
+  return [...html.matchAll(/_app\/immutable\/(?!texts\/)[\w./-]+/g)].every(([file]) => files.has(`/${file}`));
 }

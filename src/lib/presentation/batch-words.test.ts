@@ -56,7 +56,7 @@ describe('a batch sheet in words', () => {
     const texts = worded({
       recipe: exampleRecipe({ ingredients: [{ food: fatty, quantity: { amount: 4, unit: 'kg' } }] }),
     }).notices.map(({ severity, text }) => `${severity}: ${text}`);
-    expect(texts).toContainEqual(expect.stringMatching(/^caution: Fat is 100 % of the dry matter/));
+    expect(texts).toContainEqual(expect.stringMatching(/^caution: Fat is 100% of the dry matter/));
     expect(texts).toContainEqual(
       expect.stringMatching(/^warning: Allergens are not declared for lard\. Declare them/),
     );

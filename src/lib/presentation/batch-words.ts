@@ -20,7 +20,7 @@ import { BARRIER_WORDS, FAT_CLASS_WORDS, PROCESS_WORDS } from './code-words.ts';
 import { showBoth } from './both.ts';
 import { fromCore } from '../planning/units/convert.ts';
 import { show, shownFixed, type UnitSystem } from './show.ts';
-import { say, sayList, sayNumber, text, type Text } from '../texts/say.ts';
+import { say, sayList, sayNumber, sayPercent, type Text, text } from '../texts/say.ts';
 import { compositionDoubtText } from './composition-words.ts';
 import { faultText } from './fault-words.ts';
 
@@ -553,4 +553,4 @@ const LOT_FIELD_WORDS: Readonly<Record<string, Text>> = {
 const tidy = (value: number): string => sayNumber(value, { maximumFractionDigits: 2, useGrouping: false });
 const whole = (value: number): string => shownFixed(value, 0);
 const food = (grams: number, units: UnitSystem): string => show(grams, 'food', units);
-const percent = (share: number): string => `${shownFixed(share * 100 + 0, 1)} %`;
+const percent = (share: number): string => sayPercent(share, 1);

@@ -8,7 +8,7 @@ import {
   WATER_WORDS,
 } from './code-words.ts';
 import { shownExactly, shownFixed } from './show.ts';
-import { say, sayNumber, text, type Text } from '../texts/say.ts';
+import { say, sayNumber, type Text, text, withUnit } from '../texts/say.ts';
 
 type WordsOf = { readonly [Code in FaultCode]: Text | ((params: FaultOf<Code>['params']) => string) };
 
@@ -164,7 +164,7 @@ const WORDS: WordsOf = {
       },
     ),
 
-  'not-a-whole': text('must add up to 100 %'),
+  'not-a-whole': text('must add up to 100%'),
   'no-size': text('must list at least one size'),
   'no-fuel-burnt': text('must be less than before the boil, since fuel was burnt'),
 
@@ -233,8 +233,6 @@ function boundText(value: number, unit: BoundUnit | undefined): string {
   switch (unit) {
     case undefined:
       return sayNumber(value);
-    case '%':
-      return say('{value, number}%', { value });
     case 'd':
       return say('{value, plural, one {# day} other {# days}}', { value });
     case 'years':
@@ -250,6 +248,6 @@ function boundText(value: number, unit: BoundUnit | undefined): string {
     case 'm/d':
       return say('{amount} a day', { amount: `${sayNumber(value)} ${unit.slice(0, -2)}` });
     default:
-      return `${sayNumber(value)} ${unit}`;
+      return withUnit(sayNumber(value), unit);
   }
 }

@@ -19,7 +19,11 @@ function minorDigits(currency: string): number {
 
 /** @returns minor units as a person reads them: `showMoney(1250, 'EUR')` is "€12.50". */
 export function showMoney(minor: number, currency: string): string {
-  return sayNumber(minor / 10 ** minorDigits(currency), { style: 'currency', currency });
+  return sayNumber(minor / 10 ** minorDigits(currency), {
+    style: 'currency',
+    currency,
+    currencyDisplay: 'narrowSymbol', // all of it is in the one currency of the settings
+  });
 }
 
 /** @returns minor units for a form field, without a currency sign: `moneyFieldValue(1250, 'EUR')` is "12.50". */

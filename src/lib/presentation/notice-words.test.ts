@@ -1,12 +1,12 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { notice, NOTICE_KINDS, type Notice } from '../planning/model/notices.ts';
-import { german } from '../texts/de.ts';
+import { translationInto } from '../texts/catalogs.ts';
 import { useCatalog, useLanguage, type Language } from '../texts/say.ts';
 import { noticeText } from './notice-words.ts';
 
 let spoken: Language = 'en';
 useLanguage(() => spoken);
-useCatalog('de', german);
+useCatalog('de', translationInto('de'));
 afterEach(() => {
   spoken = 'en';
 });

@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { german } from '../texts/de.ts';
+import { translationInto } from '../texts/catalogs.ts';
 import { useCatalog, useLanguage } from '../texts/say.ts';
 import { problemsOf } from './problems.ts';
 
@@ -48,7 +48,7 @@ describe('problemsOf', () => {
   });
 
   it('says it in the language around', () => {
-    useCatalog('de', german);
+    useCatalog('de', translationInto('de'));
     useLanguage(() => 'de');
     expect(problems({ name: undefined, count: 0 }).map(({ message }) => message)).toEqual([
       'fehlt; muss ein Text sein',

@@ -1,12 +1,12 @@
 import { afterEach, expect, it } from 'vitest';
 import { REASON_CODES, type Reason } from '../planning/model/reasons.ts';
-import { german } from '../texts/de.ts';
+import { translationInto } from '../texts/catalogs.ts';
 import { useCatalog, useLanguage, type Language } from '../texts/say.ts';
 import { reasonText } from './reason-words.ts';
 
 let spoken: Language = 'en';
 useLanguage(() => spoken);
-useCatalog('de', german);
+useCatalog('de', translationInto('de'));
 afterEach(() => {
   spoken = 'en';
 });

@@ -1,3 +1,4 @@
+import { sayUnit, withUnit } from '../texts/locale.ts';
 import { sayNumber } from '../texts/say.ts';
 import { fromCore, toCore, type Unit, type UnitSystem } from '../planning/units/convert.ts';
 
@@ -37,6 +38,10 @@ export function unitOf(quantity: Quantity, system: UnitSystem): Unit {
   return SHOWN[quantity][system].unit;
 }
 
+/** @returns the unit of a quantity as it is written beside figures and fields. */
+export const shownUnit = (quantity: Quantity, system: UnitSystem): string =>
+  sayUnit(unitOf(quantity, system));
+
 /** @returns a number with all its digits, as it was entered. */
 export const shownExactly = (value: number): string =>
   sayNumber(value, { maximumFractionDigits: 10, useGrouping: false });
@@ -60,7 +65,7 @@ export function shownNumber(value: number, quantity: Quantity, system: UnitSyste
 
 /** @returns a value of the core as a person reads it, with its unit: `show(1234, 'pack', 'metric')` is "1.2 kg". */
 export function show(value: number, quantity: Quantity, system: UnitSystem): string {
-  return `${shownNumber(value, quantity, system)} ${unitOf(quantity, system)}`;
+  return withUnit(shownNumber(value, quantity, system), unitOf(quantity, system));
 }
 
 /** @returns a value of the core for a form field: full precision as typed, no grouping, at most `digits` decimals. */

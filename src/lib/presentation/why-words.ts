@@ -46,10 +46,10 @@ const USUAL: Readonly<Record<UsualValue, Text>> = {
     'canister stoves put 40 to 60% of the heat into water and pot, more with a heat exchanger',
   ),
   'efficiency of naphtha': text(
-    'pressure stoves bring 35 to 55 % of the heat into water and pot, less what priming burns',
+    'pressure stoves bring 35 to 55% of the heat into water and pot, less what priming burns',
   ),
   'efficiency of kerosene': text(
-    'pressure stoves bring 35 to 55 % of the heat into water and pot, less what priming burns',
+    'pressure stoves bring 35 to 55% of the heat into water and pot, less what priming burns',
   ),
   'efficiency of ethanol': text('open alcohol burners put 30 to 50% of the heat into water and pot'),
 };

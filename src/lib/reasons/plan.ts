@@ -25,7 +25,7 @@ import { safeBoilMin } from '$lib/planning/stove/safe-boil.ts';
 import { INSULATED_SHARE } from '$lib/planning/trail-card/steep-time.ts';
 import { LOT_KIND_WORDS } from '$lib/presentation/code-words.ts';
 import { show, type UnitSystem } from '$lib/presentation/show.ts';
-import { say, sayList, sayNumber } from '$lib/texts/say.ts';
+import { say, sayList, sayNumber, sayPercent } from '$lib/texts/say.ts';
 import type { ReasonList } from './reason.ts';
 
 /* What pages that show results take for granted. */
@@ -101,7 +101,7 @@ export const fuelAssumptions = (system: UnitSystem): ReasonList => ({
     },
     cold: {
       label: say('Cold air'),
-      value: say('{share} % less for each °C', { share: sayNumber(COLD_LOSS_PER_DEGREE * 100) }),
+      value: say('{share} less for each °C', { share: sayPercent(COLD_LOSS_PER_DEGREE, 1) }),
       why: say('below {temperature} the pot loses more (rule of thumb)', {
         temperature: show(MILD_C, 'temperature', system),
       }),

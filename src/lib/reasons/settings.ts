@@ -1,8 +1,8 @@
 import { COST_FIELDS, settingsFields, settingsLabel } from '$lib/forms/settings-form.ts';
 import { defaultSettings, type MenuCosts, type Settings } from '$lib/planning/model/settings.ts';
 import { MEAL_KINDS } from '$lib/planning/model/words.ts';
-import { unitOf, type UnitSystem } from '$lib/presentation/show.ts';
-import { say, text, type Text } from '$lib/texts/say.ts';
+import { shownUnit, type UnitSystem } from '$lib/presentation/show.ts';
+import { say, type Text, text, withUnit } from '$lib/texts/say.ts';
 import type { Reason, Reasons } from './reason.ts';
 
 /** Why the usual settings are what they are, by field. */
@@ -41,7 +41,11 @@ const COST_WHY: Readonly<Record<keyof MenuCosts, Text>> = {
 export function settingsReasons(system: UnitSystem): Reasons {
   const usual = settingsFields({ ...defaultSettings(), unitSystem: system });
   const of = (name: string, why: Text, unit = ''): Record<string, Reason> => ({
-    [name]: { label: settingsLabel(name), value: `${usual[name]?.[0] ?? ''} ${unit}`.trim(), why: say(why) },
+    [name]: {
+      label: settingsLabel(name),
+      value: unit ? withUnit(usual[name]?.[0] ?? '', unit) : (usual[name]?.[0] ?? ''),
+      why: say(why),
+    },
   });
   return {
     units: {
@@ -71,9 +75,9 @@ export function settingsReasons(system: UnitSystem): Reasons {
     water: {
       method: 'water',
       of: {
-        ...of('waterAtRestMl', WHY.waterAtRestMl, unitOf('water', system)),
-        ...of('drinkPerWalkingHourMl', WHY.drinkPerWalkingHourMl, unitOf('pour', system)),
-        ...of('hotWaterC', WHY.hotWaterC, unitOf('temperature', system)),
+        ...of('waterAtRestMl', WHY.waterAtRestMl, shownUnit('water', system)),
+        ...of('drinkPerWalkingHourMl', WHY.drinkPerWalkingHourMl, shownUnit('pour', system)),
+        ...of('hotWaterC', WHY.hotWaterC, shownUnit('temperature', system)),
         insulatedSteep: { label: say('Steeping'), why: say(WHY.insulatedSteep) },
       },
     },

@@ -1,5 +1,4 @@
 import { AsyncLocalStorage } from 'node:async_hooks';
-import type { Socket } from 'node:net';
 import { say } from '../texts/say.ts';
 import { UserError } from './errors.ts';
 
@@ -9,6 +8,13 @@ export type Asker = {
   readonly signal?: AbortSignal | undefined;
   /** Comes before what waits, as the owner at this machine does. */
   readonly first?: boolean | undefined;
+};
+
+/** As much of a socket as is listened to. */
+type Connection = {
+  readonly destroyed: boolean;
+  once(event: 'close', heard: () => void): unknown;
+  off(event: 'close', heard: () => void): unknown;
 };
 
 const asking = new AsyncLocalStorage<Asker>();
@@ -22,13 +28,13 @@ export const asker = (): Asker => asking.getStore() ?? {};
  * @param socket that the request came by; when it closes, whoever asked has gone. The signal of SvelteKit's request tells that only while a body is being sent
  */
 export async function askedBy<Result>(
-  socket: Pick<Socket, 'once' | 'off' | 'destroyed'> | undefined,
+  socket: Connection | undefined,
   first: boolean,
   work: () => Promise<Result>,
 ): Promise<Result> {
   const gone = new AbortController();
   const onClose = () =>
-    gone.abort(new UserError('Busy', say('Whoever asked for this has gone, so it was ended.')));
+    gone.abort(new UserError('Busy', say('The page that asked for this was left, so it was ended.')));
   if (socket?.destroyed) onClose();
   socket?.once('close', onClose);
   try {

@@ -10,12 +10,15 @@ const asking = (accepted?: string) =>
 
 it('speaks as the browser asks, by its weights', () => {
   expect(languageOf(asking('de-AT,de;q=0.9,en;q=0.5'), undefined)).toBe('de');
-  expect(languageOf(asking('fr,en;q=0.4,de;q=0.8'), undefined)).toBe('de');
-  expect(languageOf(asking('en-US,en;q=0.9,de;q=0.3'), undefined)).toBe('en');
+  expect(languageOf(asking('eo,en;q=0.4,de;q=0.8'), undefined)).toBe('de');
+  expect(languageOf(asking('fr-CH, fr;q=0.9, en;q=0.8'), undefined)).toBe('fr');
+  expect(languageOf(asking('en-US,en;q=0.9,de;q=0.3'), undefined)).toBe('en-US');
+  for (const asked of ['en-GB,en;q=0.9', 'en', 'en-AU, de;q=0.2'])
+    expect(languageOf(asking(asked), undefined)).toBe('en');
 });
 
 it('speaks English to whoever asks for a language that it has not, or for none', () => {
-  for (const accepted of ['fr', '*', '', ';;;,', undefined])
+  for (const accepted of ['eo', '*', '', ';;;,', undefined])
     expect(languageOf(asking(accepted), undefined)).toBe('en');
 });
 

@@ -1,20 +1,20 @@
 import { AsyncLocalStorage } from 'node:async_hooks';
 import Negotiator from 'negotiator';
-import { german } from '../texts/de.ts';
-import { isLanguage, LANGUAGES, useCatalog, useLanguage, type Language } from '../texts/say.ts';
+import { useAllCatalogs } from '../texts/catalogs.ts';
+import { ALL_LANGUAGES, isLanguage, useLanguage, type Language } from '../texts/languages.ts';
 
 /** The cookie with the language that somebody chose in this browser. */
 export const LANGUAGE_COOKIE = 'language';
 
 const spoken = new AsyncLocalStorage<Language>();
 useLanguage(() => spoken.getStore() ?? 'en');
-useCatalog('de', german);
+useAllCatalogs();
 
 /** @returns the language chosen, else the one that the browser asks for and the program has, else English. */
 export function languageOf(request: Request, chosen: string | undefined): Language {
   if (isLanguage(chosen)) return chosen;
   const headers = { 'accept-language': request.headers.get('accept-language') ?? 'en' };
-  const asked = new Negotiator({ headers }).language(Object.keys(LANGUAGES));
+  const asked = new Negotiator({ headers }).language([...ALL_LANGUAGES]);
   return isLanguage(asked) ? asked : 'en';
 }
 

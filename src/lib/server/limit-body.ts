@@ -21,7 +21,7 @@ const TAKING_FILES: ReadonlySet<string> = new Set([
 /** What is pasted, or a page that a browser has saved, is longer than what is typed, bytes. */
 const LARGER_FORMS: Readonly<Record<string, number>> = {
   '/kitchen/recipes/paste?/paste': 4_000_000,
-  '/shelf/import?/paste': 2_000_000,
+  '/shelf/import?/paste': 4_000_000,
 };
 const AMPERSAND = 0x26;
 

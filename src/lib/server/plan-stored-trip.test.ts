@@ -71,11 +71,12 @@ it('a plan goes on as long as one of those who asked for it waits, and is ended 
     },
   } as unknown as App['apart'];
   const sockets = Array.from({ length: 3 }, () => Object.assign(new EventEmitter(), { destroyed: false }));
-  const ask = (socket: (typeof sockets)[number]) =>
+  type Heard = (typeof sockets)[number];
+  const ask = (socket: Heard) =>
     askedBy(socket, false, () => planKept({ apart }, TRIP, [], defaultSettings())).catch(
       (error: unknown) => error,
     );
-  const [one, other, third] = sockets as [EventEmitter, EventEmitter, EventEmitter] & typeof sockets;
+  const [one, other, third] = sockets as [Heard, Heard, Heard];
   const asked = [ask(one), ask(other)];
   await vi.waitFor(() => expect(plans).toHaveLength(1));
   one.emit('close');

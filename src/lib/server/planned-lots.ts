@@ -3,7 +3,8 @@ import type { PlannedLot } from '../planning/model/planned-lot.ts';
 import type { PouchLot } from '../planning/model/pouch-lot.ts';
 import { putInPlace } from '../planning/shortfall/take-in.ts';
 import { Trip } from '../planning/model/trip.ts';
-import { say } from '../texts/say.ts';
+import { keep, sayKept } from '../texts/keep.ts';
+import { say, text } from '../texts/say.ts';
 import { writing, type Database } from './database/open-database.ts';
 import type { Tables } from './database/tables.ts';
 import { UserError } from './errors.ts';
@@ -35,7 +36,7 @@ export class PlannedLots {
         );
       const at = this.#now();
       const misfit = await takeBought(trx, at, at.slice(0, 10), stored, what);
-      if (misfit !== undefined) throw new UserError('Refused', misfit);
+      if (misfit !== undefined) throw new UserError('Refused', sayKept(misfit));
     });
   }
 }
@@ -57,7 +58,7 @@ export type Bought = {
  *
  * @param at instant, ISO 8601
  * @param today calendar date
- * @returns why it does not fit the trip, for the user; `undefined` where it does
+ * @returns why it does not fit the trip, for the user and to be kept; `undefined` where it does
  */
 export async function takeBought(
   trx: Transaction<Tables>,
@@ -69,16 +70,18 @@ export async function takeBought(
   const { id, stage, trip } = stored;
   const planned = trip.planned?.find(({ way, lot }) => way === 'buy' && lot.code === code);
   if (!planned)
-    return say(
-      '"{trip}" does not plan to buy "{code}". It may be on the shelf already, or out of the plan. Add it to the shelf by hand if it is not.',
+    return keep(
+      text(
+        '"{trip}" does not plan to buy "{code}". It may be on the shelf already, or out of the plan. Add it to the shelf by hand if it is not.',
+      ),
       { trip: trip.name, code },
     );
   if (!Number.isSafeInteger(pouches) || pouches < 1 || pouches > MOST_BAGS)
-    return say('must be a whole number from 1 to {most}', { most: MOST_BAGS });
+    return keep(text('must be a whole number from 1 to {most}'), { most: MOST_BAGS });
   const isOnTheWay = stage === 'packed' && planned.at !== undefined;
   if ((stage === 'packed' && !isOnTheWay) || stage === 'finished')
-    return say(
-      '"{trip}" has left, so nothing more can be bought for it. Add the food to the shelf by hand.',
+    return keep(
+      text('"{trip}" has left, so nothing more can be bought for it. Add the food to the shelf by hand.'),
       {
         trip: trip.name,
       },

@@ -1,6 +1,6 @@
 import { afterEach, expect, test } from 'vitest';
 import { exampleBatch } from '../../../tests/support/kitchen-examples.ts';
-import { german } from '../texts/de.ts';
+import { translationInto } from '../texts/catalogs.ts';
 import { useCatalog, useLanguage } from '../texts/say.ts';
 import { defaultKitchen } from '../planning/model/kitchen.ts';
 import { defaultSettings } from '../planning/model/settings.ts';
@@ -45,7 +45,7 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
   });
 
   test('usual equipment is named in the language of whoever begins the first batch, and stays so', async () => {
-    useCatalog('de', german);
+    useCatalog('de', translationInto('de'));
     const app = await openTestApp();
     const dryers = async () => (await app.settings.getKitchen()).dryers.map(({ name }) => name);
     expect(await dryers()).toEqual(['freeze dryer', 'dehydrator', 'large freeze dryer']);
@@ -58,7 +58,7 @@ onEachDatabase(({ openTestApp, openTestDatabase }) => {
   });
 
   test('a batch that was begun before the equipment was kept leaves it its English names', async () => {
-    useCatalog('de', german);
+    useCatalog('de', translationInto('de'));
     const app = await openTestApp();
     await app.kitchen.batches.create(exampleBatch());
     useLanguage(() => 'de');

@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { TrailNote } from '../planning/model/trail-note.ts';
 import { VERDICTS } from '../planning/model/words.ts';
 import type { App } from './app.ts';
+import { speaking } from './language-of-request.ts';
 import { expectUserError, madeUpLot, madeUpTrip, onEachDatabase } from './test-data.ts';
 
 onEachDatabase(({ openTestApp, runs }) => {
@@ -147,6 +148,8 @@ onEachDatabase(({ openTestApp, runs }) => {
       expect(conflict?.message).toContain(message);
       expect(await places(app, 'A')).toEqual(standing);
       expect((await app.trailNotes.list(id)).map(({ id }) => id)).toEqual([one.id, fits.id]);
+      const [toGermans] = await speaking('de', () => app.trailNotes.list(id));
+      expect(toGermans?.message).toMatch(/^(?:\d+ Beutel|Von|Die Tour|„)/);
     });
 
     test('a trip that is not packed yet takes no notes', async () => {

@@ -7,7 +7,8 @@ import { UserError } from './errors.ts';
 import { append, reservations, TRAIL_NOTE, type Movement, type Reservation } from './ledger.ts';
 import { takeBought, type Bought } from './planned-lots.ts';
 import { findTrip, type StoredTrip } from './trip-repository.ts';
-import { say } from '../texts/say.ts';
+import { keep, sayKept } from '../texts/keep.ts';
+import { say, text } from '../texts/say.ts';
 
 /** A note as it was kept. */
 export type StoredTrailNote = TrailNote & {
@@ -88,8 +89,10 @@ export class TrailNoteRepository {
           ? buying
             ? await this.#buy(trx, tripId, note)
             : misfitOf(note, trip, line)
-          : say(
-              'The trip "{trip}" was deleted, so this note did not change the stock. Correct the count of "{code}" on its page.',
+          : keep(
+              text(
+                'The trip "{trip}" was deleted, so this note did not change the stock. Correct the count of "{code}" on its page.',
+              ),
               { trip: row.name, code: note.code },
             );
         if (message === undefined && line && (note.kind === 'eaten' || note.kind === 'brought home')) {
@@ -112,7 +115,7 @@ export class TrailNoteRepository {
             remark: '',
           })
           .execute();
-        results.push({ id, outcome, ...(message !== undefined && { message }) });
+        results.push({ id, outcome, ...(message !== undefined && { message: sayKept(message) }) });
       }
       await append(trx, this.#now(), TRAIL_NOTE, movements);
       if (movements.length > 0)
@@ -125,7 +128,7 @@ export class TrailNoteRepository {
     });
   }
 
-  /** A tick in the shop. The trip is read anew, as the tick before it may have changed it. @returns why it does not fit */
+  /** A tick in the shop. The trip is read anew, as the tick before it may have changed it. @returns why it does not fit, to be kept */
   async #buy(trx: Transaction<Tables>, tripId: string, note: TrailNote): Promise<string | undefined> {
     const stored = (await findTrip(trx, tripId))?.stored;
     return stored && takeBought(trx, this.#now(), note.at.slice(0, 10), stored, boughtBy(note));
@@ -164,38 +167,47 @@ const boughtBy = ({ kind, code, pouches, paidMinor }: TrailNote): Bought => ({
 function storedNote(row: Selectable<Tables['trailNotes']>): StoredTrailNote {
   const { id, at, kind, code, pouches, servings, paidMinor, text, outcome, message, settledAt, remark } = row;
   return {
-    ...{ id, at, kind, code, pouches, text, outcome, message, remark },
+    ...{ id, at, kind, code, pouches, text, outcome, remark },
+    message: sayKept(message),
     ...(servings !== null && { servings }),
     ...(paidMinor !== null && { paidMinor }),
     ...(settledAt !== null && { settledAt }),
   };
 }
 
-/** @returns why a note does not fit the trip, and what to do; `undefined` where it fits. */
+/** @returns why a note does not fit the trip, and what to do, to be kept; `undefined` where it fits. */
 function misfitOf(
   { kind, code, pouches }: TrailNote,
   { trip, stage }: StoredTrip,
   line: Reservation | undefined,
 ): string | undefined {
   if (!line || line.packed + line.eaten + line.broughtBack === 0)
-    return say(
-      'No pouch of "{code}" was packed for "{trip}". Check the code, and correct the count of the lot that was meant on its page.',
+    return keep(
+      text(
+        'No pouch of "{code}" was packed for "{trip}". Check the code, and correct the count of the lot that was meant on its page.',
+      ),
       { code, trip: trip.name },
     );
   if (kind === 'left over' || isVerdict(kind)) return undefined;
   if (stage === 'finished')
-    return say(
-      '"{trip}" was finished before this note arrived, and all its pouches are accounted for. If they are counted wrongly, open it again under Afterwards.',
+    return keep(
+      text(
+        '"{trip}" was finished before this note arrived, and all its pouches are accounted for. If they are counted wrongly, open it again under Afterwards.',
+      ),
       { trip: trip.name },
     );
   if (stage !== 'packed')
-    return say(
-      '"{trip}" is not packed, so none of its pouches can be {kind, select, eaten {eaten} other {brought home}}. Pack it first, then enter this under Afterwards.',
+    return keep(
+      text(
+        '"{trip}" is not packed, so none of its pouches can be {kind, select, eaten {eaten} other {brought home}}. Pack it first, then enter this under Afterwards.',
+      ),
       { trip: trip.name, kind },
     );
   if (pouches > line.packed)
-    return say(
-      '{pouches, plural, one {# pouch} other {# pouches}} of "{code}" were noted as {kind, select, eaten {eaten} other {brought home}}, but only {left} are left in the packs. Count them, and enter under Afterwards what came home.',
+    return keep(
+      text(
+        '{pouches, plural, one {# pouch} other {# pouches}} of "{code}" were noted as {kind, select, eaten {eaten} other {brought home}}, but only {left} are left in the packs. Count them, and enter under Afterwards what came home.',
+      ),
       { pouches, code, kind, left: line.packed },
     );
   return undefined;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { german } from '../texts/de.ts';
+import { translationInto } from '../texts/catalogs.ts';
 import { useCatalog, useLanguage } from '../texts/say.ts';
 import { EARLIER_COLUMNS, EXPORT_FIELDS, EXPORT_HEADER } from './fields.ts';
 import { guessMapping } from './guess-mapping.ts';
@@ -148,7 +148,7 @@ it('what is the same for all rows is said in the language around', () => {
     'Rehydration time: 12 min',
     'Packaging: 14 g',
   ]);
-  useCatalog('de', german);
+  useCatalog('de', translationInto('de'));
   useLanguage(() => 'de');
   try {
     expect(sameForAllRows(mapping)).toEqual([

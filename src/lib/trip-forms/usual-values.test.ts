@@ -58,8 +58,8 @@ it('shows the usual values in the units of the reader, each with its reason', ()
 });
 
 it('the usual efficiency is that of the fuel', () => {
-  expect(usualValues('metric', 'ethanol')['stove.efficiency'].text).toBe('40 %');
-  expect(usualValues('metric', 'canister-gas')['stove.efficiency'].text).toBe('50 %');
+  expect(usualValues('metric', 'ethanol')['stove.efficiency'].text).toBe('40%');
+  expect(usualValues('metric', 'canister-gas')['stove.efficiency'].text).toBe('50%');
 });
 
 describe('what trips taught', () => {
@@ -76,7 +76,7 @@ describe('what trips taught', () => {
 
   it('is the usual value, with its reason, and marked as learned', () => {
     const usual = usualValues('metric', 'ethanol', settings);
-    expect(usual['stove.efficiency']).toMatchObject({ text: '32 %', isLearned: true });
+    expect(usual['stove.efficiency']).toMatchObject({ text: '32%', isLearned: true });
     expect(usual['pace.partyFactor']).toMatchObject({ typed: '1.1', isLearned: true });
     expect(usualValues('metric', 'naphtha', settings)['stove.efficiency'].isLearned).toBeUndefined();
     const [day] = usualByDay(

@@ -3,8 +3,8 @@ import { problemsOf } from '$lib/presentation/problems.ts';
 import { StoveRun, type Settings } from '$lib/planning/model/settings.ts';
 import { StartedContainer, Trip } from '$lib/planning/model/trip.ts';
 import { efficiencyOfRun } from '$lib/planning/stove/calibrate-stove.ts';
-import { fieldValue, shownFixed, type UnitSystem } from '$lib/presentation/show.ts';
-import { say, text, type Text } from '$lib/texts/say.ts';
+import { fieldValue, type UnitSystem } from '$lib/presentation/show.ts';
+import { say, sayPercent, type Text, text } from '$lib/texts/say.ts';
 
 const LABELS: Readonly<Record<string, Text>> = {
   treatment: text('Water treatment'),
@@ -166,7 +166,7 @@ export function readStoveRun(read: FormReader, settings: Settings): StoveRun | u
 /** @returns why a boil cannot have been as entered; `undefined` where it can. */
 export function refusalOf(run: StoveRun): string | undefined {
   const efficiency = efficiencyOfRun(run);
-  const percent = `${shownFixed(efficiency * 100, 0)} %`;
+  const percent = sayPercent(efficiency);
   if (efficiency > 0.95)
     return say(
       'impossible: {percent} of the heat in so little fuel would have reached the water, and no stove is more than 95% efficient; check both weights, the water and the fuel',
@@ -174,7 +174,7 @@ export function refusalOf(run: StoveRun): string | undefined {
     );
   if (efficiency < 0.05)
     return say(
-      'cannot be: only {percent} of the heat of so much fuel would be in the water, and every stove that boils brings at least 5 %; check both weights, the water and the fuel',
+      'cannot be: only {percent} of the heat of so much fuel would be in the water, and every stove that boils brings at least 5%; check both weights, the water and the fuel',
       { percent },
     );
   return undefined;

@@ -64,13 +64,13 @@ it('shows each learned figure with its history, and a key that finds just its ob
   };
   const views = learnedViews(settings, 'metric');
   expect(views.map(({ name, value }) => [name, value])).toEqual([
-    ['Appetite of Ada', '100 % of the usual need'],
-    ['Appetite of Bo', '95 % of the usual need'],
+    ['Appetite of Ada', '100% of the usual need'],
+    ['Appetite of Bo', '95% of the usual need'],
     ['Tastes of Bo', 'chili: gladly and soup: rather not'],
-    [`Efficiency of the stove, ${FUEL_WORDS.ethanol}`, '32 %'],
+    [`Efficiency of the stove, ${FUEL_WORDS.ethanol}`, '32%'],
     ['Group pace', 'pace factor 1.1'],
   ]);
-  expect(views[3]?.usual).toContain('40 %');
+  expect(views[3]?.usual).toContain('40%');
   for (const { key, history } of views)
     expect(settings.learned.filter(isOfFigure(key))).toHaveLength(history.length);
 });

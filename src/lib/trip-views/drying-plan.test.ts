@@ -78,9 +78,7 @@ it('a load says how much, on what, for whom, and where to begin', () => {
 
 it('runs say their hours with the range, and on which days there is work', () => {
   expect(hoursWithRange(run.hours)).toBe('26 h (8.5 h to 34 h)');
-  expect(workText(plan, 'metric')).toBe(
-    '1 run, work on 2 days (Mon 7 Jun · Wed 9 Jun). All is sealed by Tue 29 Jun.',
-  );
+  expect(workText(plan)).toBe('1 run, work on 2 days (Mon 7 Jun · Wed 9 Jun). All is sealed by Tue 29 Jun.');
 });
 
 describe('groceries', () => {
@@ -113,7 +111,7 @@ it.each([
     { kind: 'too large', recipes: ['Pot', 'Vat'] },
     'Even a quarter of the recipe does not fit in a dryer: Pot, Vat. Make a smaller recipe of it.',
   ],
-  [{ kind: 'no time' }, 'No further run can be sealed by Tue, Jun 29.'],
+  [{ kind: 'no time' }, 'No further run can be sealed by Tue 29 Jun.'],
 ] as const)('what is to buy says why: $0.kind', (why, text) =>
-  expect(whyToBuyText(why, 'lunch', '2027-06-29', 'us')).toBe(text),
+  expect(whyToBuyText(why, 'lunch', '2027-06-29')).toBe(text),
 );

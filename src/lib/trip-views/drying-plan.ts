@@ -1,4 +1,4 @@
-import { showDay } from '../dates.ts';
+import { showDay } from '../texts/locale.ts';
 import { hoursText } from '../kitchen-views/batch.ts';
 import type { Estimate, ShoppingLine } from '../planning/model/trip-plan.ts';
 import type {
@@ -35,13 +35,13 @@ export function hoursWithRange({ value, low, high }: Estimate): string {
 }
 
 /** @returns what is done with a run, and when. */
-export function runText(run: PlannedRun, system: UnitSystem): RichText {
+export function runText(run: PlannedRun): RichText {
   const values = {
     trays: run.trays,
     trayCount: run.trayCount,
     hours: hoursWithRange(run.hours),
-    unload: showDay(run.unloadOn, system),
-    date: showDay(run.readyOn, system),
+    unload: showDay(run.unloadOn),
+    date: showDay(run.readyOn),
   };
   return run.unloadOn === run.readyOn
     ? sayRich(
@@ -121,12 +121,7 @@ export function groceriesCost(
 }
 
 /** @returns why a line is not dried but bought, as a sentence */
-export function whyToBuyText(
-  why: WhyToBuy,
-  meal: ShoppingLine['meal'],
-  readyBy: string,
-  system: UnitSystem,
-): string {
+export function whyToBuyText(why: WhyToBuy, meal: ShoppingLine['meal'], readyBy: string): string {
   switch (why.kind) {
     case 'no recipe':
       return say('No recipe of the kitchen is for {meal}.', { meal: say(MEAL_WORDS[meal]) });
@@ -147,16 +142,16 @@ export function whyToBuyText(
         { recipes: why.recipes.join(', ') },
       );
     case 'no time':
-      return say('No further run can be sealed by {date}.', { date: showDay(readyBy, system) });
+      return say('No further run can be sealed by {date}.', { date: showDay(readyBy) });
   }
 }
 
 /** @returns how many runs there are, and on how many days there is work */
-export function workText({ runs, workDays, readyBy }: DryingPlan, system: UnitSystem): string {
-  const days = workDays.map((date) => showDay(date, system)).join(' · ');
+export function workText({ runs, workDays, readyBy }: DryingPlan): string {
+  const days = workDays.map((date) => showDay(date)).join(' · ');
   return say(
     '{runs, plural, one {# run} other {# runs}}, work on {count, plural, one {# day} other {# days}} ({days}). All is sealed by {date}.',
-    { runs: runs.length, count: workDays.length, days, date: showDay(readyBy, system) },
+    { runs: runs.length, count: workDays.length, days, date: showDay(readyBy) },
   );
 }
 

@@ -1,7 +1,7 @@
 import type { Term } from '../planning/model/terms.ts';
 import { toCore, type Unit } from '../planning/units/convert.ts';
 import { show, type Quantity, type UnitSystem } from '../presentation/show.ts';
-import { sayNumber } from '../texts/say.ts';
+import { sayNumber, withUnit } from '../texts/say.ts';
 
 const QUANTITY_OF: Readonly<Record<string, Quantity>> = {
   g: 'food',
@@ -17,5 +17,5 @@ export function showTerm({ value, unit }: Pick<Term, 'value' | 'unit'>, system: 
   const quantity = QUANTITY_OF[unit];
   return quantity
     ? show(toCore(value, unit as Unit), quantity, system)
-    : `${sayNumber(value, { maximumFractionDigits: 1 })} ${unit}`.trim();
+    : withUnit(sayNumber(value, { maximumFractionDigits: 1 }), unit).trim();
 }

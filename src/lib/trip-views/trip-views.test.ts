@@ -285,14 +285,14 @@ describe('setAsideLines', () => {
 it('shownMoney says how much of the cost is known', () => {
   const totals = { ...plan.totals, costMinor: 1250 };
   expect(shownMoney({ ...totals, costKnownShare: 1 }, 'EUR')).toBe('The opened pouches cost €12.50.');
-  expect(shownMoney({ ...totals, costKnownShare: 0.6 }, 'EUR')).toContain('for 60 % of the servings');
+  expect(shownMoney({ ...totals, costKnownShare: 0.6 }, 'EUR')).toContain('for 60% of the servings');
   const { costMinor: _, ...unknown } = totals;
   expect(shownMoney(unknown, 'EUR')).toBeUndefined();
 });
 
 it.each([
   [{ value: 1600, unit: 'ml' }, '1,600 ml', '54.1 fl oz'],
-  [{ value: 50, unit: '%' }, '50 %', '50 %'],
+  [{ value: 50, unit: '%' }, '50%', '50%'],
   [{ value: 45.76, unit: 'kJ/g' }, '45.8 kJ/g', '45.8 kJ/g'],
   [{ value: 10, unit: '°C' }, '10 °C', '50 °F'],
 ])('showTerm(%j) is %s or %s', (term, metric, us) => {

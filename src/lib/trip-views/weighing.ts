@@ -84,8 +84,11 @@ export function gapInWords(bound: number | undefined, gap: number | undefined): 
   if (most <= 0) return say('No menu from this shelf scores lower: this is the best possible.');
   const least = Math.floor(bound * 10 + 1e-6) / 10;
   return say(
-    'No menu from this shelf can score below {least} points, so at most {most}% could still be saved.',
-    { least: shownPoints(least), most: sayNumber(most, { maximumFractionDigits: 1 }) },
+    'No menu from this shelf can score below {least} points, so at most {most} could still be saved.',
+    {
+      least: shownPoints(least),
+      most: sayNumber(most / 100, { style: 'percent', maximumFractionDigits: 1 }),
+    },
   );
 }
 

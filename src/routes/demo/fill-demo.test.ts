@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { openApp, type App } from '$lib/server/app.ts';
 import { recipeTotals } from '$lib/planning/drying/recipe-totals.ts';
+import { speaking } from '$lib/server/language-of-request.ts';
 import { fillDemo } from './fill-demo.ts';
 
 let folder: string;
@@ -24,6 +25,15 @@ it('fills an empty shelf and plans a trip from it', async () => {
   expect(lots.length).toBeGreaterThanOrEqual(20);
   expect(lots.every(({ onShelf, setAside }) => onShelf > 0 && setAside === 0)).toBe(true);
   expect(await app.trips.getTrip(stored.id)).toMatchObject({ stage: 'open', trip: { dayCount: 5 } });
+});
+
+it('names all of it in the language of whoever asks', async () => {
+  await speaking('de', () => fillDemo(app));
+  const recipes = (await app.shelf.listLots()).map(({ recipe }) => recipe);
+  expect(recipes).toContain('Rote-Linsen-Dal mit Reis');
+  expect(recipes).not.toContain('Red lentil dal with rice');
+  for (const { value } of await app.kitchen.recipes.list()) expect(recipes).toContain(value.name);
+  expect((await app.trips.listTrips())[0]).toMatchObject({ name: 'Fünf Tage über den Grat' });
 });
 
 it('does not mix with a shelf that is in use, and says so', async () => {

@@ -10,18 +10,19 @@ import type { App } from '$lib/server/app.ts';
 import { UserError } from '$lib/server/errors.ts';
 import { createPlannedTrip } from '$lib/server/plan-meals.ts';
 import { say } from '$lib/texts/say.ts';
+import { demoName } from './demo-names.ts';
 import { readShelfCsv } from '$lib/shelf-csv/read-shelf-csv.ts';
 
 const CURRENCY = 'EUR';
 
 /**
- * Puts the invented shelf, recipes and trip of `demo-data` into an empty data folder.
+ * Puts the invented shelf, recipes and trip of `demo-data` into an empty data folder, named in the language around.
  *
  * @returns the trip, and whether its menu had to be planned without a search
  * @throws UserError `Refused` where there are lots or recipes already: what is invented must not mix with what is real
  */
 export async function fillDemo(app: App): ReturnType<typeof createPlannedTrip> {
-  const trip = Trip.parse(demoTrip);
+  const trip = Trip.parse({ ...demoTrip, name: demoName(demoTrip.name) });
   const recipes = demoRecipes.map(recipeOf);
   const { lots } = await readShelfCsv(new TextEncoder().encode(shelfCsv), {
     currency: CURRENCY,
@@ -36,7 +37,10 @@ export async function fillDemo(app: App): ReturnType<typeof createPlannedTrip> {
         { place: stored.length > 0 ? 'shelf' : 'kitchen' },
       ),
     );
-  await app.shelf.importLots(lots, 'demo');
+  await app.shelf.importLots(
+    lots.map((lot) => ({ ...lot, recipe: demoName(lot.recipe), note: lot.note && demoName(lot.note) })),
+    'demo',
+  );
   await app.kitchen.recipes.putAll(recipes);
   return createPlannedTrip(app, trip);
 }
@@ -45,6 +49,8 @@ export async function fillDemo(app: App): ReturnType<typeof createPlannedTrip> {
 function recipeOf({ ingredients, ...recipe }: (typeof demoRecipes)[number]): Recipe {
   return Recipe.parse({
     ...recipe,
+    name: demoName(recipe.name),
+    note: demoName(recipe.note),
     ingredients: ingredients.map((line) => {
       const food = findFood(kitchenFoods().foods, line.food);
       if (!food) throw new Error(`the demo's "${line.food}" is in no table`);

@@ -1,4 +1,4 @@
-import { say } from '$lib/texts/say.ts';
+import { say, sayPercent } from '$lib/texts/say.ts';
 import { createHash } from 'node:crypto';
 import { completeLot, type KnownToHousehold } from '$lib/planning/model/complete-lot.ts';
 import type { PouchLot } from '$lib/planning/model/pouch-lot.ts';
@@ -128,9 +128,9 @@ async function unlessStopped<T>(
 export function shownProgress(told: ImportProgress): { readonly words: string; readonly done: number } {
   return told.phase === 'read'
     ? {
-        words: say('Reading: {rows, plural, one {# row} other {# rows}} so far, {percent} % of the file.', {
+        words: say('Reading: {rows, plural, one {# row} other {# rows}} so far, {percent} of the file.', {
           rows: told.rows,
-          percent: Math.floor(told.share * 100),
+          percent: sayPercent(Math.floor(told.share * 100) / 100),
         }),
         done: told.share,
       }

@@ -1,6 +1,6 @@
 import { writeFoodsCsv } from '$lib/foods/write-foods-csv.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';
-import { csvResponse } from '$lib/server/csv-response.ts';
+import { csvResponse } from '$lib/shelf-csv/csv-response.ts';
 import type { RequestHandler } from './$types';
 
 /** The user's own table, as the import reads it back. */

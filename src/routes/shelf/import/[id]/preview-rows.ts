@@ -2,7 +2,7 @@ import type { ShownIn } from '$lib/forms/lot-form.ts';
 import { completeLot, type KnownToHousehold } from '$lib/planning/model/complete-lot.ts';
 import type { Estimable } from '$lib/planning/model/lot-estimate.ts';
 import type { StatedLot } from '$lib/planning/model/stated-lot.ts';
-import { fieldValue, show, unitOf, type Quantity } from '$lib/presentation/show.ts';
+import { fieldValue, show, shownUnit, type Quantity } from '$lib/presentation/show.ts';
 import { allergenLabel, MEAL_WORDS, WATER_WORDS } from '$lib/presentation/code-words.ts';
 import { say, sayList } from '$lib/texts/say.ts';
 import { fieldEntry, type ColumnUnit, type LotField } from '$lib/shelf-csv/fields.ts';
@@ -156,7 +156,7 @@ function shownField(lot: StatedLot, field: LotField, { unitSystem, currency }: S
   const unit = fieldEntry(field).units?.[0];
   const quantity = unit && QUANTITY[unit];
   if (typeof value === 'number' && quantity)
-    return `${fieldValue(value, quantity, unitSystem)} ${unitOf(quantity, unitSystem)}`;
+    return `${fieldValue(value, quantity, unitSystem)} ${shownUnit(quantity, unitSystem)}`;
   const text = cellOf(lot, field, currency);
   if (text === '') {
     if (field === 'allergens') return say('not declared');

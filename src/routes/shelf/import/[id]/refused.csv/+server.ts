@@ -1,4 +1,4 @@
-import { csvResponse } from '$lib/server/csv-response.ts';
+import { csvResponse } from '$lib/shelf-csv/csv-response.ts';
 import { judgeRows } from '$lib/shelf-csv/preview-import.ts';
 import { refusedHeaderCsv, refusedRowsCsv } from '$lib/shelf-csv/write-shelf-csv.ts';
 import { toHttpError } from '$lib/server/to-http-error.ts';

@@ -1,6 +1,4 @@
-import { setImmediate } from 'node:timers/promises';
-
-/** @returns an HTTP response that sends a CSV file as it is made, to be saved under a name. Between two pieces other requests are answered. */
+/** @returns an HTTP response that sends a CSV file as it is made, to be saved under a name. */
 export function csvResponse(pieces: AsyncIterable<string> | Iterable<string>, fileName: string): Response {
   const source = (async function* () {
     yield* pieces;
@@ -8,7 +6,6 @@ export function csvResponse(pieces: AsyncIterable<string> | Iterable<string>, fi
   const encoder = new TextEncoder();
   const body = new ReadableStream<Uint8Array>({
     async pull(controller) {
-      await setImmediate();
       const { done, value } = await source.next();
       if (done) controller.close();
       else controller.enqueue(encoder.encode(value));
