@@ -25,8 +25,8 @@ it('what is eaten is said in the unit of its range', () => {
     range: { source: 'IOM 2005', unit: 'share of energy', least: 0.1, most: 0.35 },
   } as const;
   expect([comparedText(share), standingText({ ...share, standing: 'above' })]).toEqual([
-    '18 % of energy',
-    'above 10 to 35 %',
+    '18% of energy',
+    'above 10 to 35%',
   ]);
   const grams = { ...protein, range: { source: 'IOM 2006', unit: 'g', least: 350, most: 450 } } as const;
   expect([comparedText(grams), rangeText(grams.range)]).toEqual([undefined, '350 to 450 g']);
@@ -35,7 +35,7 @@ it('what is eaten is said in the unit of its range', () => {
 
 it('how much of the food states it is told where that is not all', () => {
   expect(statedText(protein)).toBeUndefined();
-  expect(statedText({ ...protein, statedShare: 0.6 })).toBe('stated by 60 % of the food');
+  expect(statedText({ ...protein, statedShare: 0.6 })).toBe('stated by 60% of the food');
   const { range: _, ...without } = protein;
   expect(standingText({ ...without, standing: 'no range' })).toBeUndefined();
 });

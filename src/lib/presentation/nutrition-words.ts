@@ -1,6 +1,6 @@
 import type { EatenNutrient, NutrientRange } from '../planning/model/nutrition.ts';
 import type { Nutrient, NutrientStanding, RangeSource } from '../planning/model/words.ts';
-import { say, sayNumber, text, type Text } from '../texts/say.ts';
+import { say, sayNumber, text, type Text, withUnit } from '../texts/say.ts';
 import { show } from './show.ts';
 
 /** How each is called. */
@@ -41,13 +41,13 @@ const whole = (value: number) => sayNumber(value, { maximumFractionDigits: 0 });
 export const nutrientText = (nutrient: Nutrient, amount: number): string =>
   nutrient === 'sodium' ? `${whole(Math.round(amount / 10) * 10)} mg` : `${whole(amount)} g`;
 
-/** @returns a range as it was published: "45 to 65 %", "1.2 to 1.7 g/kg", "at least 15 g". */
+/** @returns a range as it was published: "45 to 65%", "1.2 to 1.7 g/kg", "at least 15 g". */
 export function rangeText({ unit, least, most }: NutrientRange): string {
   const bare = (value: number) =>
     sayNumber(unit === 'share of energy' ? value * 100 : value, {
       maximumFractionDigits: unit === 'g/kg' ? 1 : 0,
     });
-  const shown = (value: number) => `${bare(value)} ${unit === 'share of energy' ? '%' : unit}`;
+  const shown = (value: number) => withUnit(bare(value), unit === 'share of energy' ? '%' : unit);
   if (least !== undefined && most !== undefined)
     return say('{least} to {most}', { least: bare(least), most: shown(most) });
   return least === undefined
@@ -55,7 +55,7 @@ export function rangeText({ unit, least, most }: NutrientRange): string {
     : say('at least {least}', { least: shown(least) });
 }
 
-/** @returns the same amount as the range has it, where that is not in grams: "1.4 g/kg" or "52 %". */
+/** @returns the same amount as the range has it, where that is not in grams: "1.4 g/kg" or "52%". */
 export function comparedText({ range, perKg, energyShare }: EatenNutrient): string | undefined {
   if (range?.unit === 'g/kg' && perKg !== undefined)
     return `${sayNumber(perKg, { maximumFractionDigits: 1 })} g/kg`;
@@ -70,6 +70,6 @@ export function standingText({ range, standing }: EatenNutrient): string | undef
   return words && say(words, { range: range ? rangeText(range) : '' });
 }
 
-/** @returns how much of the food states it, where that is not all: "78 % of food states it". */
+/** @returns how much of the food states it, where that is not all: "78% of food states it". */
 export const statedText = ({ statedShare }: EatenNutrient): string | undefined =>
   statedShare > 0.995 ? undefined : say('stated by {share} of the food', { share: percent(statedShare) });
