@@ -29,12 +29,15 @@ export function readPasted(pasted: string, own: readonly Food[], servings?: numb
   return looksLikeJsonLd(pasted) ? readJsonLd(pasted, own) : readRecipeText(pasted, own, servings);
 }
 
+/** Foods are looked for by so many words of a line. */
+const MOST_WORDS = 8;
+
 function choicesFor(line: IngredientLine, foods: readonly Food[]): string[] {
   const words = line.foodText.split(/[\s,()]+/).filter((word) => word.length > 2);
   const found = [
     ...(line.food ? [line.food] : []),
     ...searchFoods(foods, line.foodText, MOST_CHOICES),
-    ...words.flatMap((word) => searchFoods(foods, word, 3)),
+    ...words.slice(0, MOST_WORDS).flatMap((word) => searchFoods(foods, word, 3)),
   ];
   return [...new Set(found.map(({ name }) => name))].slice(0, MOST_CHOICES);
 }

@@ -550,6 +550,9 @@ export const withoutBullet = (text: string): string =>
     .replace(/^(?:[-*•·▢☐◦‣–—]) */, '')
     .replace(/^\d{1,2}[.)] (?=\p{L}|\d)/u, '');
 
+/** What stands behind so many characters of a line is not looked at. */
+const LONGEST_READ = 300;
+
 /**
  * Reads one line of a list of ingredients: metric and US units, fractions, ranges, pieces, cups by the table's measures, tins; in
  * English and German.
@@ -560,7 +563,7 @@ export const withoutBullet = (text: string): string =>
  */
 export function readLine(written: string, own: readonly Food[] = [], servings?: number): IngredientLine {
   const text = written.trim();
-  const plain = withoutBullet(plainLine(text))
+  const plain = withoutBullet(plainLine(text.slice(0, LONGEST_READ)))
     .replace(/^(?:optional|ggf\.?|evtl\.?|n\. ?B\.?|nach Bedarf|nach Belieben)[:, ]+/i, '')
     .trim();
   const line = partOfFruit(plain) ?? plain;

@@ -1,3 +1,4 @@
+import { setImmediate } from 'node:timers/promises';
 import { fail, redirect } from '@sveltejs/kit';
 import { sayDone } from '$lib/forms/done.ts';
 import { FormReader, type RefusedForm } from '$lib/forms/read-form.ts';
@@ -12,6 +13,8 @@ import {
   type LineFields,
   type PastedLine,
 } from '$lib/kitchen-forms/pasted-recipe.ts';
+import { looksLikeJsonLd } from '$lib/recipe-text/json-ld.ts';
+import type { IngredientLine } from '$lib/recipe-text/read-line.ts';
 import { Recipe } from '$lib/planning/model/recipe.ts';
 import { reportOf, type ReportTotals } from '$lib/recipe-text/report.ts';
 import { foodTables } from '$lib/server/food-tables.ts';
@@ -38,12 +41,26 @@ type Reading = {
   readonly problems: RefusedForm['problems'];
 };
 
+/** A recipe has no more ingredients than these, those left to settle included, nor more characters. */
+const MOST_INGREDIENTS = 200;
+const LONGEST_RECIPE = 20_000;
+
+/** Whether a text is longer than any recipe; a saved page counts by its ingredients. */
+const isTooLong = (text: string): boolean => text.length > LONGEST_RECIPE && !looksLikeJsonLd(text);
+const tooLong = () =>
+  say(
+    'This is too long for one recipe: at most {ingredients} ingredients and {letters, number} characters. Paste one recipe at a time.',
+    { ingredients: MOST_INGREDIENTS, letters: LONGEST_RECIPE },
+  );
+
 const linesOf = (form: FormData): LineFields[] => {
   const all = (name: string) => form.getAll(name).map((value) => (typeof value === 'string' ? value : ''));
   const [texts, foods, grams] = [all('line'), all('food'), all('grams')];
-  return texts.flatMap((text, index) =>
-    text.trim() === '' ? [] : [{ text: text.trim(), food: foods[index] ?? '', grams: grams[index] ?? '' }],
-  );
+  return texts
+    .slice(0, MOST_INGREDIENTS)
+    .flatMap((text, index) =>
+      text.trim() === '' ? [] : [{ text: text.trim(), food: foods[index] ?? '', grams: grams[index] ?? '' }],
+    );
 };
 
 async function pastedText(form: FormData): Promise<string> {
@@ -62,7 +79,15 @@ async function reading(
   const { own, all } = await foodTables(app);
   const mine = own.map(({ value }) => value);
   const servings = Number(head.servings.replace(',', '.')) || undefined;
-  const lines = fields.map((each) => corrected(each, all, mine, servings));
+  const lines: IngredientLine[] = [];
+  const shown: PastedLine[] = [];
+  for (const each of fields) {
+    const line = corrected(each, all, mine, servings);
+    lines.push(line);
+    shown.push(pastedLine(line, each, all));
+    // Foods are looked for line by line; others are answered in between.
+    await setImmediate();
+  }
   const { totals, perServing } = reportOf({
     lines,
     method: [],
@@ -71,7 +96,7 @@ async function reading(
   return {
     step: 'read',
     ...head,
-    lines: lines.map((line, index) => pastedLine(line, fields[index]!, all)),
+    lines: shown,
     left: lines.filter(({ unsettled }) => unsettled !== undefined).length,
     totals,
     perServing,
@@ -86,10 +111,16 @@ export const actions: Actions = {
     const text = await pastedText(form);
     const read = new FormReader(form, 'metric');
     const { own } = await foodTables(locals.app);
-    const recipe = readPasted(
-      text,
-      own.map(({ value }) => value),
-    );
+    const recipe = isTooLong(text)
+      ? undefined
+      : readPasted(
+          text,
+          own.map(({ value }) => value),
+        );
+    if (isTooLong(text) || (recipe && recipe.lines.length > MOST_INGREDIENTS)) {
+      read.add([{ field: 'text', message: tooLong() }]);
+      return fail(422, { step: 'paste' as const, ...read.refused() });
+    }
     if (!recipe || recipe.lines.length === 0) {
       read.add([
         {
