@@ -8,7 +8,9 @@ const app = startApp();
 /** Whole texts without values, and how they are in German. */
 function wholeTexts(): Map<string, string> {
   const folder = projectFile('src', 'lib', 'texts', 'de');
-  const all = readdirSync(folder).flatMap((file) =>
+  // The demo keeps the names that it got when it was loaded.
+  const files = readdirSync(folder).filter((file) => file !== 'demo.json');
+  const all = files.flatMap((file) =>
     Object.entries(JSON.parse(readFileSync(`${folder}/${file}`, 'utf8')) as Record<string, string>),
   );
   return new Map(all.filter(([source, german]) => source !== german && /^[^{<]+ [^{<]+$/.test(source)));
