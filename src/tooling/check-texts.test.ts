@@ -1,5 +1,5 @@
 import { beforeAll, expect, it } from 'vitest';
-import { BEING_WRITTEN, checkTexts, type TextProblems } from './check-texts.ts';
+import { checkTexts, type TextProblems } from './check-texts.ts';
 import { ROOT } from './run.ts';
 
 let found: TextProblems;
@@ -9,8 +9,7 @@ beforeAll(async () => {
 
 it('every text has a translation in every language', () => {
   expect(Object.keys(found.missing)).toEqual(['de', 'fr']);
-  for (const [language, texts] of Object.entries(found.missing))
-    if (!BEING_WRITTEN.includes(language)) expect(texts).toEqual([]);
+  for (const texts of Object.values(found.missing)) expect(texts).toEqual([]);
 });
 
 it('translations name the values and tags of their texts, stand once, and are said somewhere', () => {

@@ -6,9 +6,6 @@ import { ALL_LANGUAGES, isEnglish, type Language } from '../lib/texts/languages.
 import { readability, type Readability } from './plain-english.ts';
 import { findTexts, speakingSources, type SaidText } from './find-texts.ts';
 
-/** Languages whose texts and method are still being written: what they do not have yet is English. */
-export const BEING_WRITTEN: readonly string[] = ['fr'];
-
 /** What `npm run texts` prints and the test of the catalogs wants empty. */
 export type TextProblems = {
   /** Texts that no language but English has, by language: the key with an empty translation to fill in. */

@@ -178,12 +178,12 @@ describe('every drying plan', () => {
           expect(run.readyOn >= addDays(run.cookOn, Math.ceil(hours.high / 24))).toBe(true);
         const others = plan.runs.filter((other, place) => place !== index && other.dryer === run.dryer);
         for (const other of others)
-          expect(run.cookOn >= other.readyOn || run.readyOn <= other.cookOn).toBe(true);
+          expect(run.cookOn >= other.freeOn || run.freeOn <= other.cookOn).toBe(true);
         for (const batch of input.underWay) {
           if (batch.dryer !== run.dryer || run.joins.includes(batch.code)) continue;
           const from = batch.loaded || batch.cookedOn > TODAY ? batch.cookedOn : TODAY;
           const until = addDays(from, Math.ceil(batch.hours.high / 24));
-          expect(run.cookOn >= until || run.readyOn <= from).toBe(true);
+          expect(run.cookOn >= until || run.freeOn <= from).toBe(true);
         }
       }
     }));

@@ -22,6 +22,7 @@ export function planForReaders(plan: TripPlan): TripPlan {
     notices: [],
     coupling: { ...plan.coupling, changeKcal: 0 },
     demand: [],
+    nutrition: [],
     menu: {
       ...plan.menu,
       meals: plan.menu.meals.map((meal) => ({ ...meal, targetKcal: 0 })),

@@ -73,6 +73,7 @@ const EXAMPLES: readonly Notice[] = [
   notice('no-fuel-container', { fuel: 'kerosene' }),
   notice('cold-for-canister-gas', { gas: 'butane', coldestC: -8, gasBoilsC: -6.7 }, { day: 2 }),
   notice('stove-safety', {}),
+  notice('food-beyond-container', { days: [1, 2], foodMl: 12_000, roomMl: 9000 }, { eater: 'Ada', day: 1 }),
   notice('over-carry-limit', { days: [1, 2], overG: 1500, when: 'at camp' }, { eater: 'Ada', day: 1 }),
 ];
 

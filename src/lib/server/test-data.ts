@@ -5,6 +5,8 @@ import { join } from 'node:path';
 import pg from 'pg';
 import { afterEach, describe, expect, inject } from 'vitest';
 import { exampleRecipe } from '../../../tests/support/kitchen-examples.ts';
+import { PNG } from '../../../tests/support/pictures.ts';
+import { stripPicture, type Picture } from '../photos/strip-picture.ts';
 import type { PouchLot } from '../planning/model/pouch-lot.ts';
 import { defaultSettings } from '../planning/model/settings.ts';
 import { Trip, type TripInput } from '../planning/model/trip.ts';
@@ -140,7 +142,7 @@ export function madeUpTrip(fields: Partial<TripInput> = {}): Trip {
 
 /** Puts something into every table, with what is easily lost on the way. */
 export async function fillEveryTable(
-  { shelf, trips, trailNotes, settings, kitchen, imports, access }: App,
+  { shelf, trips, trailNotes, settings, kitchen, photos, imports, access }: App,
   lotCount = 2300,
 ): Promise<void> {
   const lots = Array.from({ length: lotCount }, (_, n) => madeUpLot({ code: `L${n}`, pouches: n % 7 }));
@@ -160,6 +162,7 @@ export async function fillEveryTable(
   await kitchen.recipes.create(exampleRecipe());
   const thrown = await kitchen.recipes.create({ ...exampleRecipe(), name: 'Thrown away' });
   await kitchen.recipes.delete(thrown.id, thrown.version);
+  await photos.keep({ kind: 'lot', code: 'L1' }, stripPicture(PNG) as Picture);
   await imports.rememberMapping('a;b', { a: 'code' });
   await imports.keepUpload('a.csv', new Blob(['a']).stream(), 10);
   await access.sessions.start('a');

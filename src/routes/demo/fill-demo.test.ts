@@ -33,7 +33,7 @@ it('names all of it in the language of whoever asks', async () => {
   expect(recipes).toContain('Rote-Linsen-Dal mit Reis');
   expect(recipes).not.toContain('Red lentil dal with rice');
   for (const { value } of await app.kitchen.recipes.list()) expect(recipes).toContain(value.name);
-  expect((await app.trips.listTrips())[0]).toMatchObject({ name: 'Fünf Tage über den Grat' });
+  expect((await app.trips.listTrips())[0]).toMatchObject({ trip: { name: 'Fünf Tage über den Grat' } });
 });
 
 it('does not mix with a shelf that is in use, and says so', async () => {

@@ -42,7 +42,7 @@ describe('a long import', () => {
     const SEEN = await seenOf(app, id);
     const done = importUpload(app, id, SEEN);
     expect(shownProgress(await reached(app, id, 'read')).words).toMatch(
-      /^Reading: [\d,]+ rows so far, \d+ % of the file\.$/,
+      /^Reading: [\d,]+ rows so far, \d+% of the file\.$/,
     );
     const writing = await reached(app, id, 'write');
     expect(writing).toMatchObject({ of: LOTS });
