@@ -34,7 +34,7 @@ test('busy is 503 with when to come again, wherever it arises', async () => {
   other.exec('begin immediate');
   try {
     for (const [address, fields] of [
-      [`${trip}/party?/duplicate`, { startDate: '2027-07-05' }],
+      [`${trip}/party?/duplicate`, { copyStart: '2027-07-05' }],
       ['/bin?/putBack', { id: 'what I typed' }],
     ] as const) {
       const response = await post(address, fields);

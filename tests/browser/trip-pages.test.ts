@@ -241,7 +241,7 @@ test('a template is apart from the trips, and trips are planned from it without 
   const templates = page.getByRole('region', { name: 'Templates' });
   await templates.getByRole('link', { name: 'Plan a trip from it' }).click();
   expect(await page.getByLabel('Trip', { exact: true }).inputValue()).toBe(template.split('/').at(-1));
-  await page.locator('form[action="?/copy"] [name="startDate"]').fill('2028-07-03');
+  await page.locator('form[action="?/copy"] [name="copyStart"]').fill('2028-07-03');
   await page.getByRole('button', { name: 'Plan it from this date' }).click();
   await saidOn(page, 'This is your copy.');
   await page.getByRole('heading', { level: 1, name: 'Ridge, any year' }).waitFor();

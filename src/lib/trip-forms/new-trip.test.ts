@@ -77,8 +77,8 @@ describe('a group of before', () => {
 });
 
 it('the start of a copy has to be a date', () => {
-  expect(readStart(reader({ startDate: '2027-07-05' }))).toBe('2027-07-05');
-  const read = reader({ startDate: 'soon' });
+  expect(readStart(reader({ copyStart: '2027-07-05' }))).toBe('2027-07-05');
+  const read = reader({ copyStart: 'soon' });
   expect(readStart(read)).toBeUndefined();
-  expect(read.problems).toMatchObject([{ field: 'startDate' }]);
+  expect(read.problems).toMatchObject([{ field: 'copyStart' }]);
 });

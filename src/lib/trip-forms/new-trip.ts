@@ -50,10 +50,10 @@ export function readNewTrip(read: FormReader, groups: readonly Group[] = []): Tr
 
 /** Reads the day on which a copy begins. */
 export function readStart(read: FormReader): string | undefined {
-  const startDate = CalendarDate.safeParse(read.text('startDate') ?? '');
+  const startDate = CalendarDate.safeParse(read.text('copyStart') ?? '');
   if (!startDate.success)
     read.add([
-      { field: 'startDate', message: say('enter a date, such as {example}', { example: '2027-07-05' }) },
+      { field: 'copyStart', message: say('enter a date, such as {example}', { example: '2027-07-05' }) },
     ]);
   return startDate.data;
 }
