@@ -42,7 +42,7 @@ test('sending is stopped, reading is stopped and begun again, the import is stop
   await network.send('Network.emulateNetworkConditions', { ...slow, uploadThroughput: -1 });
 
   await chooseFile(page);
-  await told(page, /^Reading: [\d,]+ rows so far, \d+ % of the file\.$/);
+  await told(page, /^Reading: [\d,]+ rows so far, \d+% of the file\.$/);
   await button(page, 'Stop').click();
   await told(page, /^The reading was stopped\. The file is kept\.$/);
   await button(page, 'Read it again').click();

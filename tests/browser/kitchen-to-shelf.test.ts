@@ -149,7 +149,7 @@ test('it is weighed until it is dry', async () => {
   await weigh(20, 1000, 'cold spot');
   const table = page.getByRole('region', { name: 'Trays while drying' });
   expect(await table.innerText()).toMatch(
-    /may still contain \d+\.\d % water by weight[^]*cold spot: there is still ice/,
+    /may still contain \d+\.\d% water by weight[^]*cold spot: there is still ice/,
   );
   expect(await page.locator('#seal').innerText()).toContain('Not confirmed dry and safe');
 

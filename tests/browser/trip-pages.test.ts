@@ -107,7 +107,7 @@ test('the whole form of four people and five days fits three screens of a phone,
   expect(high).toBeLessThanOrEqual(3 * 844);
   const second = page.getByRole('group', { name: 'Person 2' });
   expect(await second.innerText()).toMatch(
-    /Avoids: tree nuts\s+More: carries 19 kg, .* · default: bottles 3\.0 l/,
+    /Avoids: tree nuts\s+More: carries 19 kg, .* · default: bottles 3\.0 L/,
   );
   const closed = await page.locator('summary', { hasText: 'Day 3' }).innerText();
   expect(closed).toMatch(/7 h walking, camp at 2300 m, 15 °C, dry camp/);
