@@ -2,11 +2,11 @@ import type { TripPlan } from '../planning/model/trip-plan.ts';
 import { MEAL_KINDS, type MealKind } from '../planning/model/words.ts';
 import type { Quantity } from '../presentation/show.ts';
 import { heaviestOn } from './loads.ts';
-import { text, type Text } from '../texts/say.ts';
+import { say } from '../texts/say.ts';
 
 /** One figure of two trips. */
 export type ComparedFigure = {
-  readonly label: Text;
+  readonly label: string;
   readonly a: number | undefined;
   readonly b: number | undefined;
   /** How it is shown; `count` for a bare number, `money` for minor units. */
@@ -32,7 +32,7 @@ export type Comparison = {
 /** Two trips side by side, usually one and its copy with something changed. */
 export function compareTrips(a: TripPlan, b: TripPlan): Comparison {
   const figure = (
-    label: Text,
+    label: string,
     as: ComparedFigure['as'],
     of: (plan: TripPlan) => number | undefined,
   ): ComparedFigure => ({ label, a: of(a), b: of(b), as });
@@ -52,21 +52,21 @@ export function compareTrips(a: TripPlan, b: TripPlan): Comparison {
   const different = some.filter((meal) => meal.a.join('\n') !== meal.b.join('\n'));
   return {
     figures: [
-      figure(text('Days'), 'count', (plan) => plan.demand.length),
-      figure(text('People'), 'count', (plan) => plan.carry.packs.length),
-      figure(text('Walking, h'), 'count', (plan) => Number(walking(plan).toFixed(1))),
-      figure(text('Energy needed'), 'energy', (plan) => plan.totals.targetKcal),
-      figure(text('Energy eaten'), 'energy', (plan) => plan.totals.eatenKcal),
-      figure(text('Shortfall'), 'energy', (plan) => plan.shortfall.missingKcal),
-      figure(text('Pouches'), 'count', (plan) => plan.totals.pouches),
-      figure(text('Food'), 'pack', (plan) => plan.totals.foodG),
-      figure(text('Packaging'), 'food', (plan) => plan.totals.packagingG),
-      figure(text('Fuel with containers'), 'food', (plan) => plan.totals.fuelGrossG),
-      figure(text('Heaviest pack of day 1'), 'pack', (plan) => heaviestOn(plan.carry, 1)?.peakG),
-      figure(text('Most water carried'), 'water', (plan) => plan.water.peakMl),
-      figure(text('Cost of the pouches, known prices'), 'money', (plan) => plan.totals.costMinor),
+      figure(say('Days'), 'count', (plan) => plan.demand.length),
+      figure(say('People'), 'count', (plan) => plan.carry.packs.length),
+      figure(say('Walking, h'), 'count', (plan) => Number(walking(plan).toFixed(1))),
+      figure(say('Energy needed'), 'energy', (plan) => plan.totals.targetKcal),
+      figure(say('Energy eaten'), 'energy', (plan) => plan.totals.eatenKcal),
+      figure(say('Shortfall'), 'energy', (plan) => plan.shortfall.missingKcal),
+      figure(say('Pouches'), 'count', (plan) => plan.totals.pouches),
+      figure(say('Food'), 'pack', (plan) => plan.totals.foodG),
+      figure(say('Packaging'), 'food', (plan) => plan.totals.packagingG),
+      figure(say('Fuel with containers'), 'food', (plan) => plan.totals.fuelGrossG),
+      figure(say('Heaviest pack of day 1'), 'pack', (plan) => heaviestOn(plan.carry, 1)?.peakG),
+      figure(say('Most water carried'), 'water', (plan) => plan.water.peakMl),
+      figure(say('Cost of the pouches, known prices'), 'money', (plan) => plan.totals.costMinor),
       figure(
-        text('Needs attention'),
+        say('Needs attention'),
         'count',
         (plan) => plan.notices.filter(({ severity }) => severity === 'attention').length,
       ),
