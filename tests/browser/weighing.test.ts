@@ -88,6 +88,8 @@ test('a search is refused while another runs, and stops with the best so far', a
 
 test('it works without scripts', async () => {
   const page = await app.open(`${trip}/weighing`, { scripts: false, widthPx: PHONE_PX });
+  // The page that answers comes when all is weighed.
+  page.setDefaultTimeout(90_000);
   await button(page, 'Search quickly').click();
   await saidOn(page, /^Done after/);
   expect(await page.getByRole('region', { name: 'Table of menus' }).count()).toBe(1);
