@@ -22,6 +22,13 @@ const usualOf = (usual: UsualValues, names: readonly UsualName[]): Record<string
 
 const percent = (share: number) => show(share, 'share', 'metric');
 
+const copyStart = () => ({
+  label: say('Start date of the copy'),
+  why: say(
+    'whole years of 52 weeks after the trip, so that the weekday stays; its own date if that is still ahead',
+  ),
+});
+
 /** What a new trip begins with, and what it is planned with until somebody says otherwise. */
 export function newTripReasons(usual: UsualValues): Reasons {
   return {
@@ -36,6 +43,7 @@ export function newTripReasons(usual: UsualValues): Reasons {
           why: say('a group of an earlier trip brings its people along'),
         },
         trip: { label: say('Trip'), why: say('templates first, then the latest trips') },
+        copyStart: copyStart(),
         name: { label: say('Name of the trip'), why: say('from the start date; it can be changed later') },
         ...usualOf(usual, [
           'energyKcal',
@@ -120,7 +128,10 @@ export function partyReasons(usual: UsualValues): Reasons {
   return {
     trip: {
       method: 'energy',
-      of: usualOf(usual, ['firstMeal', 'lastMeal', 'energyKcal', 'planFor', 'deficitShare']),
+      of: {
+        ...usualOf(usual, ['firstMeal', 'lastMeal', 'energyKcal', 'planFor', 'deficitShare']),
+        copyStart: copyStart(),
+      },
     },
     party: { method: 'packs', of: usualOf(usual, ['maxLoadG', 'baseLoadG', 'waterCapacityMl']) },
     body: bodyReasons(),
