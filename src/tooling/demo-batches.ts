@@ -55,10 +55,11 @@ export async function cookDemoBatch(
   if (until === 'drying') return address;
 
   const loadText = await page.locator('#load').innerText();
-  const expectedG = Number(/Expected dry\s*([\d,]+) g/.exec(loadText)?.[1]?.replace(',', ''));
+  const expectedG = Number(/Target dry weight\s*([\d,]+) g/.exec(loadText)?.[1]?.replace(',', ''));
+  if (!(expectedG > 0)) throw new Error('The page of the batch does not say its target dry weight.');
   const dryG = Math.round(TRAY_G + expectedG / TRAYS.length);
-  await weigh(24, () => dryG + 2, 'dry through');
-  await weigh(26, () => dryG + 1, 'dry through');
+  await weigh(24, () => dryG + 1, 'dry through');
+  await weigh(27, () => dryG, 'dry through');
   await fillIn(page, { 'cup.volumeMl': 500, 'cup.netG': 200, servings: 9 });
   await press(page, 'Save and suggest pouches');
   for (const box of await page.locator('#seal .check').getByRole('checkbox').all()) await box.check();
